@@ -1,0 +1,66 @@
+using System.Globalization;
+
+namespace Fastening.Equations;
+
+/// <summary>One equation with its numbers.</summary>
+/// <remarks>Values are kept in SI and printed in shop units with six significant digits.</remarks>
+public sealed class DerivationStep
+{
+    internal DerivationStep(Equation equation, double[] inputs, double result)
+    {
+        Equation = equation;
+        Inputs = inputs;
+        Result = result;
+    }
+
+    /// <summary>The equation that was used.</summary>
+    public Equation Equation { get; }
+
+    /// <summary>The values that went in, in SI units, in the order of <see cref="Equation.Inputs"/>.</summary>
+    public IReadOnlyList<double> Inputs { get; }
+
+    /// <summary>The value that came out, in the SI unit of <see cref="Equation.Result"/>.</summary>
+    public double Result { get; }
+
+    /// <summary>The right-hand side with numbers in shop units: <c>2.1 N·m/kN·60 kN + 0 N·m</c>.</summary>
+    public string Substituted => ExpressionPrinter.Line(Equation.Expression, name => Show(name, latex: false));
+
+    /// <summary>The result in its shop unit: <c>126 N·m</c>.</summary>
+    public string ResultText => Format(Equation.Result.Unit, Result, latex: false);
+
+    /// <inheritdoc />
+    public override string ToString() => $"{Equation.Pretty} = {Substituted} = {ResultText}";
+
+    internal string SubstitutedLatex => ExpressionPrinter.Latex(Equation.Expression, name => Show(name, latex: true));
+
+    internal string ResultLatex => Format(Equation.Result.Unit, Result, latex: true);
+
+    private string Show(string name, bool latex)
+    {
+        for (int i = 0; i < Equation.Inputs.Count; i++)
+        {
+            if (Equation.Inputs[i].Name == name) return Format(Equation.Inputs[i].Unit, Inputs[i], latex);
+        }
+
+        return latex ? SymbolNotation.Latex(name) : SymbolNotation.Pretty(name);
+    }
+
+    private static string Format(SymbolUnit unit, double si, bool latex)
+    {
+        string number = unit.ToShop(si).ToString("G6", CultureInfo.InvariantCulture);
+        if (latex) return LatexNumber(number) + LatexUnit(unit.Shop);
+        return unit.Shop.Length == 0 ? number : unit.Shop == "°" ? number + "°" : number + " " + unit.Shop;
+    }
+
+    private static string LatexNumber(string number)
+    {
+        string[] parts = number.Split('E');
+        return parts.Length == 1
+            ? number
+            : parts[0] + @" \times 10^{" + int.Parse(parts[1], CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture) + "}";
+    }
+
+    private static string LatexUnit(string unit) => unit.Length == 0
+        ? ""
+        : @"\,\mathrm{" + unit.Replace("°", @"^{\circ}").Replace("·", @"{\cdot}").Replace("²", "^{2}").Replace("³", "^{3}").Replace("⁴", "^{4}") + "}";
+}

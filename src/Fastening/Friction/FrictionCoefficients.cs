@@ -1,0 +1,38 @@
+using Fastening.Internals;
+
+namespace Fastening;
+
+/// <summary>The two coefficients of friction of a tightening: in the thread, and under the turned head or nut.</summary>
+/// <remarks>There is no default: friction is measured (ISO 16047) or taken from the maker of the fastener and its lubricant, as a range.</remarks>
+/// <example><code>var friction = new FrictionCoefficients(thread: 0.12, bearing: 0.10);</code></example>
+public sealed class FrictionCoefficients
+{
+    /// <summary>States both coefficients.</summary>
+    /// <param name="thread">Coefficient of friction in the thread, 0 to 2.</param>
+    /// <param name="bearing">Coefficient of friction at the bearing surface, 0 to 2.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A coefficient is outside 0 to 2.</exception>
+    public FrictionCoefficients(double thread, double bearing)
+    {
+        Thread = Guard.Check(thread, Domains.Friction);
+        Bearing = Guard.Check(bearing, Domains.Friction);
+    }
+
+    /// <summary>Coefficient of friction in the thread, µ_th.</summary>
+    public double Thread { get; }
+
+    /// <summary>Coefficient of friction at the bearing surface, µ_b.</summary>
+    public double Bearing { get; }
+
+    /// <summary>The same coefficient in the thread and at the bearing surface, µ_tot.</summary>
+    /// <param name="friction">The coefficient, 0 to 2.</param>
+    /// <returns>The pair.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The coefficient is outside 0 to 2.</exception>
+    public static FrictionCoefficients Uniform(double friction)
+    {
+        Guard.Check(friction, Domains.Friction);
+        return new FrictionCoefficients(friction, friction);
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"µ_th {Thread:0.####}, µ_b {Bearing:0.####}");
+}

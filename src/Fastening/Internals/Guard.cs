@@ -1,0 +1,104 @@
+using System.Diagnostics;
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using UnitsNet;
+
+namespace Fastening.Internals;
+
+/// <summary>The door: every quantity is checked here once, turned into an SI double, or refused in the words of the trade.</summary>
+[StackTraceHidden]
+internal static class Guard
+{
+    public static double Check(Length value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double si = Si.Of(value);
+        if (!domain.Contains(si)) Refuse(name, value, domain, 1e3, "mm");
+        return si;
+    }
+
+    public static double Check(Torque value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double si = Si.Of(value);
+        if (!domain.Contains(si)) Refuse(name, value, domain, 1, "N·m");
+        return si;
+    }
+
+    public static double Check(Force value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double si = Si.Of(value);
+        if (!domain.Contains(si)) Refuse(name, value, domain, 1e-3, "kN");
+        return si;
+    }
+
+    public static double Check(Pressure value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double si = Si.Of(value);
+        if (!domain.Contains(si)) Refuse(name, value, domain, 1e-6, "MPa");
+        return si;
+    }
+
+    /// <summary>Angles are checked and returned in degrees, the unit of every log; equations take radians through <see cref="Si"/>.</summary>
+    public static double Check(Angle value, in Interval degrees, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double inDegrees = Si.Of(value);
+        if (!degrees.Contains(inDegrees)) Refuse(name, value, degrees, 1, "°");
+        return inDegrees;
+    }
+
+    public static double Check(Duration value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double si = Si.Of(value);
+        if (!domain.Contains(si)) Refuse(name, value, domain, 1, "s");
+        return si;
+    }
+
+    public static double Check(RotationalSpeed value, in Interval degreesPerSecond, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double rate = Si.Of(value);
+        if (!degreesPerSecond.Contains(rate)) Refuse(name, value, degreesPerSecond, 1, "°/s");
+        return rate;
+    }
+
+    public static double Check(Ratio value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double fraction = Si.Of(value);
+        if (!domain.Contains(fraction)) Refuse(name, value, domain, 100, "%");
+        return fraction;
+    }
+
+    public static double Check(double value, in Interval domain, string unit = "", [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        if (!domain.Contains(value)) RefuseNumber(name, value, domain, unit);
+        return value;
+    }
+
+    public static T NotNull<T>([NotNull] T? value, [CallerArgumentExpression(nameof(value))] string name = "")
+        where T : class
+    {
+        if (value is null) throw new ArgumentNullException(name);
+        return value;
+    }
+
+    /// <summary>Refuses one value because of another: <c>inner is 25 mm; it must be less than outer, 22 mm.</c></summary>
+    [DoesNotReturn]
+    public static void RefuseAgainst(string name, IQuantity value, string requirement) =>
+        throw new ArgumentOutOfRangeException(name, $"{name} is {Show(value)}; it must be {requirement}.");
+
+    [DoesNotReturn]
+    public static void RefuseAgainst(string name, double value, string requirement) =>
+        throw new ArgumentOutOfRangeException(name, $"{name} is {Show(value)}; it must be {requirement}.");
+
+    public static string Show(IQuantity value) => value.ToString("G6", CultureInfo.InvariantCulture);
+
+    public static string Show(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
+
+    [DoesNotReturn]
+    private static void Refuse(string name, IQuantity value, in Interval domain, double scale, string unit) =>
+        throw new ArgumentOutOfRangeException(name, $"{name} is {Show(value)}; it must be {domain.Describe(scale, unit)}.");
+
+    [DoesNotReturn]
+    private static void RefuseNumber(string name, double value, in Interval domain, string unit) =>
+        throw new ArgumentOutOfRangeException(
+            name, $"{name} is {Interval.Format(value, unit)}; it must be {domain.Describe(1, unit)}.");
+}

@@ -1,0 +1,23 @@
+using System.Globalization;
+
+namespace Fastening.Internals;
+
+/// <summary>A domain on SI doubles. NaN is never inside; every domain has finite bounds, so no accepted input gives a non-finite answer.</summary>
+internal readonly struct Interval(double low, double high, bool lowOpen = false, bool highOpen = false)
+{
+    public double Low { get; } = low;
+    public double High { get; } = high;
+
+    public bool Contains(double value) =>
+        (lowOpen ? value > Low : value >= Low) && (highOpen ? value < High : value <= High);
+
+    /// <summary>The interval in words, each bound multiplied by <paramref name="scale"/> and followed by <paramref name="unit"/>.</summary>
+    public string Describe(double scale, string unit) =>
+        $"{(lowOpen ? "greater than" : "at least")} {Format(Low * scale, unit)} and {(highOpen ? "less than" : "at most")} {Format(High * scale, unit)}";
+
+    public static string Format(double value, string unit)
+    {
+        string text = value.ToString("G6", CultureInfo.InvariantCulture);
+        return unit.Length == 0 || unit == "°" || unit == "%" ? text + unit : text + " " + unit;
+    }
+}

@@ -1,0 +1,68 @@
+using System.Runtime.CompilerServices;
+using UnitsNet;
+
+namespace Fastening.Internals;
+
+/// <summary>
+/// The only file that turns quantities into doubles and back. SI throughout, except that rotation stays in degrees
+/// (and degrees per second) outside the equations: the unit of every log, and exact where radians are not.
+/// </summary>
+internal static class Si
+{
+    public const double RadiansPerDegree = Math.PI / 180;
+
+    public static double Of(Length value) => value.Meters;
+    public static double Of(Torque value) => value.NewtonMeters;
+    public static double Of(Force value) => value.Newtons;
+    public static double Of(Pressure value) => value.Pascals;
+    public static double Of(Angle value) => value.Degrees;
+    public static double Of(Duration value) => value.Seconds;
+    public static double Of(RotationalSpeed value) => value.DegreesPerSecond;
+    public static double Of(Ratio value) => value.DecimalFractions;
+    public static double Radians(Angle value) => value.Degrees * RadiansPerDegree;
+    public static double ToRadians(double degrees) => degrees * RadiansPerDegree;
+
+    public static Length Length(double meters) => UnitsNet.Length.FromMeters(meters);
+    public static Area Area(double squareMeters) => UnitsNet.Area.FromSquareMeters(squareMeters);
+    public static Torque Torque(double newtonMeters) => UnitsNet.Torque.FromNewtonMeters(newtonMeters);
+    public static Force Force(double newtons) => UnitsNet.Force.FromNewtons(newtons);
+    public static Pressure Pressure(double pascals) => UnitsNet.Pressure.FromPascals(pascals);
+    public static Angle Angle(double degrees) => UnitsNet.Angle.FromDegrees(degrees);
+    public static Angle AngleFromRadians(double radians) => UnitsNet.Angle.FromDegrees(radians / RadiansPerDegree);
+    public static Duration Duration(double seconds) => UnitsNet.Duration.FromSeconds(seconds);
+    public static RotationalSpeed RotationalSpeed(double degreesPerSecond) => UnitsNet.RotationalSpeed.FromDegreesPerSecond(degreesPerSecond);
+    public static Ratio Ratio(double fraction) => UnitsNet.Ratio.FromDecimalFractions(fraction);
+
+    /// <summary>True for the quantities a tolerance window can hold.</summary>
+    public static bool IsSupported<T>() where T : struct, IQuantity =>
+        typeof(T) == typeof(Torque) || typeof(T) == typeof(Angle) || typeof(T) == typeof(Force)
+        || typeof(T) == typeof(RotationalSpeed) || typeof(T) == typeof(Length);
+
+    /// <summary>Without boxing: the JIT keeps one branch per closed type, on both targets and ahead of time.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double Of<T>(T value) where T : struct, IQuantity
+    {
+        if (typeof(T) == typeof(Torque)) return Of(Unsafe.As<T, Torque>(ref value));
+        if (typeof(T) == typeof(Angle)) return Of(Unsafe.As<T, Angle>(ref value));
+        if (typeof(T) == typeof(Force)) return Of(Unsafe.As<T, Force>(ref value));
+        if (typeof(T) == typeof(RotationalSpeed)) return Of(Unsafe.As<T, RotationalSpeed>(ref value));
+        if (typeof(T) == typeof(Length)) return Of(Unsafe.As<T, Length>(ref value));
+        throw Unsupported(typeof(T));
+    }
+
+    /// <summary>The inverse of <see cref="Of{T}(T)"/>.</summary>
+    public static T Make<T>(double value) where T : struct, IQuantity
+    {
+        if (typeof(T) == typeof(Torque)) return As<Torque, T>(Torque(value));
+        if (typeof(T) == typeof(Angle)) return As<Angle, T>(Angle(value));
+        if (typeof(T) == typeof(Force)) return As<Force, T>(Force(value));
+        if (typeof(T) == typeof(RotationalSpeed)) return As<RotationalSpeed, T>(RotationalSpeed(value));
+        if (typeof(T) == typeof(Length)) return As<Length, T>(Length(value));
+        throw Unsupported(typeof(T));
+    }
+
+    private static TTo As<TFrom, TTo>(TFrom value) => Unsafe.As<TFrom, TTo>(ref value);
+
+    private static NotSupportedException Unsupported(Type type) =>
+        new($"{type.Name} is not a quantity of tightening: use Torque, Angle, Force, RotationalSpeed or Length.");
+}

@@ -1,0 +1,160 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>Tension, torsion and equivalent stress in the bolt while it is being tightened, and the preload they permit.</summary>
+/// <remarks>
+/// VDI 2230-1:2015 §5.4.2. Prevailing torque twists the shank too and is counted. Not covered: bending, fatigue, relaxation, preload
+/// beyond yield. Give the model the <em>lowest</em> thread friction to be expected: up to a bearing friction of about 0.35 (plastic) that
+/// is the worst case at a given torque.
+/// </remarks>
+/// <example><code>Force permitted = AssemblyStress.PermittedPreload(
+///     model.WithFriction(range.Low), PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: 0.9);</code></example>
+public sealed class AssemblyStress
+{
+    private AssemblyStress(double tension, double torsion, double equivalent)
+    {
+        Tension = Si.Pressure(tension);
+        Torsion = Si.Pressure(torsion);
+        VonMises = Si.Pressure(equivalent);
+    }
+
+    /// <summary>Tensile stress σ.</summary>
+    public Pressure Tension { get; }
+
+    /// <summary>Torsional stress τ.</summary>
+    public Pressure Torsion { get; }
+
+    /// <summary>Equivalent stress σ_red = √(σ² + 3τ²).</summary>
+    public Pressure VonMises { get; }
+
+    /// <summary>The stress at a preload.</summary>
+    /// <param name="model">Thread, friction, convention and prevailing torque.</param>
+    /// <param name="preload">The preload.</param>
+    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
+    /// <returns>The three stresses.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>AssemblyStress.At(model, Force.FromKilonewtons(70)).VonMises</code></example>
+    public static AssemblyStress At(
+        FrictionTorqueModel model, Force preload, TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
+    {
+        double force = Guard.Check(preload, Domains.Force);
+        Section section = Section.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
+        return Compute(null, section, model.Arms.Thread, force, model.PrevailingSi);
+    }
+
+    /// <summary>The work behind <see cref="At"/>; its last step is the equivalent stress, bit for bit.</summary>
+    /// <param name="model">Thread, friction, convention and prevailing torque.</param>
+    /// <param name="preload">The preload.</param>
+    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    public static Derivation DeriveAt(
+        FrictionTorqueModel model, Force preload, TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
+    {
+        double force = Guard.Check(preload, Domains.Force);
+        var work = new Derivation("Stress while tightening");
+        double threadArm = ThreadArm(work, Guard.NotNull(model));
+        Compute(work, Section.Of(work, model.Thread, torsion, waistDiameter), threadArm, force, model.PrevailingSi);
+        return work;
+    }
+
+    /// <summary>The preload at which the equivalent stress reaches a share of the yield strength: F_Mzul of VDI 2230.</summary>
+    /// <param name="model">Thread, convention, prevailing torque, and the <em>lowest</em> thread friction.</param>
+    /// <param name="strength">Strength of the bolt.</param>
+    /// <param name="utilisation">Share ν of the yield strength, above 0 to 1; 0.9 is usual and never assumed.</param>
+    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
+    /// <returns>The permitted preload.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <exception cref="ArgumentException">The prevailing torque alone uses up the permitted stress.</exception>
+    /// <example><code>AssemblyStress.PermittedPreload(model, strength, utilisation: 0.9)</code></example>
+    public static Force PermittedPreload(
+        FrictionTorqueModel model, BoltStrength strength, double utilisation,
+        TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
+    {
+        Section section = Section.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
+        return Si.Force(Permitted(null, section, model.Arms.Thread, model, strength, utilisation));
+    }
+
+    /// <summary>The work behind <see cref="PermittedPreload"/>; its last step is that preload, bit for bit.</summary>
+    /// <param name="model">Thread, convention, prevailing torque, and the <em>lowest</em> thread friction.</param>
+    /// <param name="strength">Strength of the bolt.</param>
+    /// <param name="utilisation">Share ν of the yield strength, above 0 to 1.</param>
+    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <exception cref="ArgumentException">The prevailing torque alone uses up the permitted stress.</exception>
+    public static Derivation DerivePermittedPreload(
+        FrictionTorqueModel model, BoltStrength strength, double utilisation,
+        TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
+    {
+        var work = new Derivation("Permitted preload");
+        double threadArm = ThreadArm(work, Guard.NotNull(model));
+        Permitted(work, Section.Of(work, model.Thread, torsion, waistDiameter), threadArm, model, strength, utilisation);
+        return work;
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"tension {Tension.Megapascals:0.#} MPa, torsion {Torsion.Megapascals:0.#} MPa, equivalent {VonMises.Megapascals:0.#} MPa");
+
+    private static double ThreadArm(Derivation work, FrictionTorqueModel model) =>
+        TorqueArms.Tightening(work, model.Thread, model.Bearing, model.Friction, model.Convention).Thread;
+
+    private static AssemblyStress Compute(Derivation? work, in Section section, double threadArm, double force, double prevailing)
+    {
+        double tension = StressEquations.TensileStressEquation.Step(work, force, section.Area);
+        double twist = StressEquations.ShankTorqueEquation.Step(work, threadArm, force, prevailing);
+        double torsion = StressEquations.TorsionalStressEquation.Step(work, twist, section.Modulus);
+        return new AssemblyStress(tension, torsion, StressEquations.EquivalentStressEquation.Step(work, tension, torsion));
+    }
+
+    private static double Permitted(
+        Derivation? work, in Section section, double threadArm, FrictionTorqueModel model, BoltStrength strength, double utilisation)
+    {
+        double prevailing = model.PrevailingSi;
+        Guard.Check(utilisation, Domains.Utilisation);
+        double limit = StressEquations.PermittedStressEquation.Step(work, utilisation, Guard.NotNull(strength).Yield);
+        if (Math.Sqrt(3) * prevailing >= limit * section.Modulus)
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant($"the prevailing torque, {prevailing:G6} N·m, alone uses up the permitted stress of {limit / 1e6:G6} MPa."),
+                nameof(model));
+        }
+
+        return StressEquations.PermittedPreloadEquation.Step(work, limit, section.Area, section.Modulus, threadArm, prevailing);
+    }
+
+    /// <summary>The governing cross-section.</summary>
+    private readonly record struct Section(double Area, double Modulus)
+    {
+        public static Section Of(Derivation? work, ScrewThread thread, TorsionDistribution torsion, Length? waistDiameter)
+        {
+            if (torsion is < TorsionDistribution.Plastic or > TorsionDistribution.Elastic)
+            {
+                Guard.RefuseAgainst(nameof(torsion), (int)torsion, "Plastic or Elastic");
+            }
+
+            double diameter = thread.Geometry.StressDiameter;
+            if (waistDiameter is Length waist)
+            {
+                diameter = StressEquations.SectionDiameterEquation.Step(work, diameter, Guard.Check(waist, Domains.Length, nameof(waistDiameter)));
+            }
+
+            return new Section(
+                StressEquations.SectionAreaEquation.Step(work, diameter),
+                (torsion == TorsionDistribution.Plastic ? StressEquations.PlasticSectionModulusEquation : StressEquations.ElasticSectionModulusEquation)
+                    .Step(work, diameter));
+        }
+    }
+}

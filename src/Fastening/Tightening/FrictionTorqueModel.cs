@@ -1,0 +1,174 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>Torque and preload from thread, bearing surface and coefficients of friction.</summary>
+/// <remarks>
+/// κ = λ_th + λ_b. The thread arm follows the <see cref="Convention"/>; the default is the linear form of ISO 16047:2005 (from memory),
+/// λ_th = P_h/(2π) + µ_th d₂/(2 cos α).
+/// </remarks>
+/// <example><code>FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(
+///     ScrewThread.Parse("M16"), new FrictionCoefficients(thread: 0.12, bearing: 0.10));
+/// Console.WriteLine(model.BreakdownAt(Torque.FromNewtonMeters(150)));</code></example>
+public sealed class FrictionTorqueModel : TorquePreloadModel
+{
+    private readonly TorqueArms _arms;
+    private readonly double _looseningArm;
+
+    private FrictionTorqueModel(
+        ScrewThread thread, BearingSurface bearing, FrictionCoefficients friction, TorqueConvention convention, double prevailing, in TorqueArms arms)
+        : base(arms.Total, prevailing, thread.Diameter)
+    {
+        Thread = thread;
+        Bearing = bearing;
+        Friction = friction;
+        Convention = convention;
+        _arms = arms;
+        _looseningArm = TorqueArms.Loosening(null, thread, bearing, friction, convention);
+        IsSelfLocking = InclinedPlane.Of(null, thread, convention).Holds(friction.Thread);
+    }
+
+    /// <summary>The thread.</summary>
+    public ScrewThread Thread { get; }
+
+    /// <summary>The surface under the turned head or nut.</summary>
+    public BearingSurface Bearing { get; }
+
+    /// <summary>The coefficients of friction that were stated.</summary>
+    public FrictionCoefficients Friction { get; }
+
+    /// <summary>The convention of the thread torque.</summary>
+    public TorqueConvention Convention { get; }
+
+    /// <summary>Whether friction in the thread alone keeps the preload from unscrewing it: c µ_th ≥ tan φ. Vibration is another matter.</summary>
+    public bool IsSelfLocking { get; }
+
+    internal TorqueArms Arms => _arms;
+
+    internal double PrevailingSi => Prevailing;
+
+    /// <summary>The same model with other coefficients of friction.</summary>
+    /// <param name="friction">Both coefficients.</param>
+    /// <returns>A new model.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="friction"/> is null.</exception>
+    /// <exception cref="ArgumentException">With this friction no torque turns the thread (exact form).</exception>
+    public FrictionTorqueModel WithFriction(FrictionCoefficients friction) =>
+        Create(Thread, Bearing, Guard.NotNull(friction), Convention, Prevailing);
+
+    /// <summary>The same model with a prevailing torque.</summary>
+    /// <param name="prevailingTorque">Prevailing torque, measured in the tightening sense.</param>
+    /// <returns>A new model.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="prevailingTorque"/> is negative or beyond its domain.</exception>
+    public FrictionTorqueModel WithPrevailing(Torque prevailingTorque) =>
+        Create(Thread, Bearing, Friction, Convention, Guard.Check(prevailingTorque, Domains.Torque));
+
+    /// <summary>The same model under another convention.</summary>
+    /// <param name="convention">The convention.</param>
+    /// <returns>A new model.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="convention"/> is null.</exception>
+    /// <exception cref="ArgumentException">The convention does not hold for the thread, or no torque turns it (exact form).</exception>
+    public FrictionTorqueModel WithConvention(TorqueConvention convention) =>
+        Create(Thread, Bearing, Friction, Guard.NotNull(convention), Prevailing);
+
+    /// <summary>The preloads that one torque gives over a range of friction; the model's own friction is not used.</summary>
+    /// <param name="torque">Torque at the fastener.</param>
+    /// <param name="friction">Lowest friction gives the highest preload, highest friction the lowest.</param>
+    /// <returns>Lowest and highest preload.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="friction"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
+    /// <exception cref="ArgumentException">At the highest friction no torque turns the thread (exact form).</exception>
+    /// <example><code>PreloadRange range = model.PreloadRangeAt(Torque.FromNewtonMeters(150), friction);</code></example>
+    public PreloadRange PreloadRangeAt(Torque torque, FrictionRange friction)
+    {
+        double moment = Guard.Check(torque, Domains.Torque);
+        RefuseUnlessItTurns(Thread, Guard.NotNull(friction).High, Convention);
+        return new PreloadRange(
+            TorqueEquations.Preload(moment, Prevailing, TorqueArms.Tightening(null, Thread, Bearing, friction.High, Convention).Total),
+            TorqueEquations.Preload(moment, Prevailing, TorqueArms.Tightening(null, Thread, Bearing, friction.Low, Convention).Total));
+    }
+
+    /// <summary>Where a tightening torque goes: pitch, thread friction, bearing friction, prevailing torque.</summary>
+    /// <param name="torque">Torque at the fastener; below the prevailing torque all of it is prevailing.</param>
+    /// <returns>The parts; their sum is the torque to rounding.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
+    /// <example><code>double efficiency = model.BreakdownAt(Torque.FromNewtonMeters(150)).PitchShare;</code></example>
+    public TorqueBreakdown BreakdownAt(Torque torque) => Breakdown(null, _arms, Guard.Check(torque, Domains.Torque));
+
+    /// <summary>The work behind <see cref="BreakdownAt"/>: preload, then pitch, thread friction and bearing friction torque.</summary>
+    /// <param name="torque">Torque at the fastener.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
+    public Derivation DeriveBreakdownAt(Torque torque)
+    {
+        double moment = Guard.Check(torque, Domains.Torque);
+        var work = new Derivation("Where the tightening torque goes");
+        Breakdown(work, TorqueArms.Tightening(work, Thread, Bearing, Friction, Convention), moment);
+        return work;
+    }
+
+    /// <summary>
+    /// The torque that loosens the joint: positive must be applied, negative must be held. The prevailing torque is taken as the
+    /// removal torque; breakaway from rest, embedding and vibration are not covered.
+    /// </summary>
+    /// <param name="preload">The preload in the bolt.</param>
+    /// <returns>Signed torque.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
+    /// <example><code>model.LooseningTorqueAt(Force.FromKilonewtons(70))</code></example>
+    public Torque LooseningTorqueAt(Force preload) =>
+        Si.Torque(TorqueEquations.LooseningTorque(_looseningArm, Guard.Check(preload, Domains.Force), Prevailing));
+
+    /// <summary>The work behind <see cref="LooseningTorqueAt"/>; its last step is that torque, bit for bit.</summary>
+    /// <param name="preload">The preload in the bolt.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
+    public Derivation DeriveLooseningTorqueAt(Force preload)
+    {
+        double force = Guard.Check(preload, Domains.Force);
+        var work = new Derivation("Loosening torque");
+        TorqueEquations.LooseningTorqueEquation.Step(
+            work, TorqueArms.Loosening(work, Thread, Bearing, Friction, Convention), force, Prevailing);
+        return work;
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => $"{Thread}, {Bearing}, {Friction}, {Convention.Name}";
+
+    internal static FrictionTorqueModel Create(
+        ScrewThread thread, BearingSurface bearing, FrictionCoefficients friction, TorqueConvention convention, double prevailing)
+    {
+        if (convention.Form == TorqueForm.Printed && (thread.Profile == ThreadProfile.Custom || convention.MeanDiameter != MeanThreadDiameter.PitchDiameter))
+        {
+            throw new ArgumentException(
+                $"The printed form 0.16 P + 0.58 d_2 µ holds for 60° threads with one start and the pitch diameter only; for {thread} use the linear or the exact form.",
+                nameof(convention));
+        }
+
+        RefuseUnlessItTurns(thread, friction, convention);
+        return new FrictionTorqueModel(
+            thread, bearing, friction, convention, prevailing, TorqueArms.Tightening(null, thread, bearing, friction, convention));
+    }
+
+    private protected override double DeriveArm(Derivation work) => TorqueArms.Tightening(work, Thread, Bearing, Friction, Convention).Total;
+
+    private static void RefuseUnlessItTurns(ScrewThread thread, FrictionCoefficients friction, TorqueConvention convention)
+    {
+        if (convention.Form == TorqueForm.Exact && InclinedPlane.Of(null, thread, convention).Jams(friction.Thread))
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant($"thread friction is {friction.Thread:G6}; on {thread} no torque turns the thread at c·µ·tan φ = 1 and above."),
+                nameof(friction));
+        }
+    }
+
+    private TorqueBreakdown Breakdown(Derivation? work, in TorqueArms arms, double moment)
+    {
+        double preload = TorqueEquations.PreloadEquation.Step(work, moment, Prevailing, arms.Total);
+        return new TorqueBreakdown(
+            TorqueEquations.PitchTorqueEquation.Step(work, arms.Pitch, preload),
+            TorqueEquations.ThreadFrictionTorqueEquation.Step(work, arms.Thread, arms.Pitch, preload),
+            TorqueEquations.BearingFrictionTorqueEquation.Step(work, arms.Bearing, preload),
+            Math.Min(moment, Prevailing));
+    }
+}

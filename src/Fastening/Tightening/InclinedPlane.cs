@@ -1,0 +1,35 @@
+using Fastening.Equations;
+
+namespace Fastening;
+
+/// <summary>The thread unrolled, as a convention sees it: pitch torque per unit preload, flank factor, diameter of friction and slope there.</summary>
+internal readonly record struct InclinedPlane(double PitchArm, double FlankFactor, double Diameter, double Slope)
+{
+    public static InclinedPlane Of(Derivation? work, ScrewThread thread, TorqueConvention convention)
+    {
+        ThreadGeometry geometry = thread.Derive(work);
+        double pitchArm = TorqueEquations.PitchArmEquation.Step(work, geometry.Lead);
+        if (convention.Form == TorqueForm.Printed)
+        {
+            return new InclinedPlane(pitchArm, TorqueEquations.AxialFlankFactor(thread.FlankAngle), geometry.PitchDiameter, geometry.LeadAngle);
+        }
+
+        double flankFactor = convention.FlankSection == FlankSection.Axial
+            ? TorqueEquations.AxialFlankFactorEquation.Step(work, thread.FlankAngle)
+            : TorqueEquations.NormalFlankFactorEquation.Step(work, thread.FlankAngle, geometry.LeadAngle);
+        if (convention.MeanDiameter == MeanThreadDiameter.PitchDiameter)
+        {
+            return new InclinedPlane(pitchArm, flankFactor, geometry.PitchDiameter, geometry.LeadAngle);
+        }
+
+        double diameter = ThreadEquations.TextbookMeanDiameterEquation.Step(work, thread.Diameter, geometry.RootDiameter);
+        double slope = ThreadEquations.LeadAngleAtMeanDiameterEquation.Step(work, geometry.Lead, diameter);
+        return new InclinedPlane(pitchArm, flankFactor, diameter, slope);
+    }
+
+    /// <summary>Beyond c µ tan φ = 1 no torque turns the thread.</summary>
+    public bool Jams(double friction) => FlankFactor * friction * Math.Tan(Slope) >= 1;
+
+    /// <summary>Friction holds the thread without a torque: c µ ≥ tan φ, in the linear and in the exact form.</summary>
+    public bool Holds(double friction) => FlankFactor * friction >= Math.Tan(Slope);
+}

@@ -1,0 +1,52 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>Torque and preload from a nut factor alone: M = K d F + M_p.</summary>
+/// <remarks>
+/// What K alone cannot know it does not offer: the split of the torque into pitch, thread and bearing, the loosening torque, and whether
+/// the thread holds. Equation torque.nut-factor-arm (Shigley 9th ed., eq. (8-27)).
+/// </remarks>
+/// <example><code>NutFactorModel model = TorquePreloadModel.FromNutFactor(0.18, Length.FromMillimeters(16));</code></example>
+public sealed class NutFactorModel : TorquePreloadModel
+{
+    private readonly double _nutFactor;
+
+    internal NutFactorModel(double nutFactor, double diameter, double prevailing)
+        : base(TorqueEquations.NutFactorArm(nutFactor, diameter), prevailing, diameter) => _nutFactor = nutFactor;
+
+    /// <summary>The same model with a prevailing torque.</summary>
+    /// <param name="prevailingTorque">Prevailing torque, measured in the tightening sense.</param>
+    /// <returns>A new model.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="prevailingTorque"/> is negative or beyond its domain.</exception>
+    public NutFactorModel WithPrevailing(Torque prevailingTorque) => new(_nutFactor, Diameter, Guard.Check(prevailingTorque, Domains.Torque));
+
+    /// <summary>The preloads that one torque gives over a range of nut factors; the model's own K is not used.</summary>
+    /// <param name="torque">Torque at the fastener.</param>
+    /// <param name="lowNutFactor">Lowest K: the highest preload.</param>
+    /// <param name="highNutFactor">Highest K: the lowest preload; at least <paramref name="lowNutFactor"/>.</param>
+    /// <returns>Lowest and highest preload.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the factors are the wrong way round.</exception>
+    /// <example><code>model.PreloadRangeAt(Torque.FromNewtonMeters(150), 0.14, 0.22)</code></example>
+    public PreloadRange PreloadRangeAt(Torque torque, double lowNutFactor, double highNutFactor)
+    {
+        double moment = Guard.Check(torque, Domains.Torque);
+        Guard.Check(lowNutFactor, Domains.NutFactor);
+        Guard.Check(highNutFactor, Domains.NutFactor);
+        if (highNutFactor < lowNutFactor)
+        {
+            Guard.RefuseAgainst(nameof(highNutFactor), highNutFactor, $"at least the low nut factor, {Guard.Show(lowNutFactor)}");
+        }
+
+        return new PreloadRange(
+            TorqueEquations.Preload(moment, Prevailing, TorqueEquations.NutFactorArm(highNutFactor, Diameter)),
+            TorqueEquations.Preload(moment, Prevailing, TorqueEquations.NutFactorArm(lowNutFactor, Diameter)));
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"K {_nutFactor:0.####}, d {Diameter * 1e3:0.###} mm");
+
+    private protected override double DeriveArm(Derivation work) => TorqueEquations.NutFactorArmEquation.Step(work, _nutFactor, Diameter);
+}

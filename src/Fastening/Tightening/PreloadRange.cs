@@ -1,0 +1,28 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>Lowest and highest preload of one tightening.</summary>
+/// <example><code>PreloadRange range = model.PreloadRangeAt(Torque.FromNewtonMeters(150), friction);
+/// Console.WriteLine(range);      // 52.1 … 79.8 kN</code></example>
+public sealed class PreloadRange
+{
+    internal PreloadRange(double minimum, double maximum)
+    {
+        Minimum = Si.Force(minimum);
+        Maximum = Si.Force(maximum);
+    }
+
+    /// <summary>Lowest preload: at the highest friction.</summary>
+    public Force Minimum { get; }
+
+    /// <summary>Highest preload: at the lowest friction.</summary>
+    public Force Maximum { get; }
+
+    /// <summary>Tightening factor α_A = F_max/F_min (VDI 2230-1:2015 §5.4.3); null when the lowest preload is zero.</summary>
+    public double? TighteningFactor => Minimum.Newtons > 0 ? Maximum.Newtons / Minimum.Newtons : null;
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{Minimum.Kilonewtons:0.###} … {Maximum.Kilonewtons:0.###} kN");
+}

@@ -1,0 +1,164 @@
+using System.Numerics;
+using System.Runtime.CompilerServices;
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>Torque and preload of one tightening, both ways: M = κ F + M_p.</summary>
+/// <remarks>
+/// Equations torque.tightening-torque and torque.preload (ISO 16047:2005, from memory; VDI 2230-1:2015 §5.4.2). The preload is what
+/// the model gives for the friction that was stated; the preload in the bolt scatters with the friction that is there.
+/// </remarks>
+/// <example><code>TorquePreloadModel model = TorquePreloadModel.ForHexagonBolt(
+///     ScrewThread.Parse("M16"), new FrictionCoefficients(thread: 0.12, bearing: 0.10));
+/// Torque setting = model.TorqueFor(Force.FromKilonewtons(70));</code></example>
+public abstract class TorquePreloadModel
+{
+    private readonly double _arm;
+    private readonly double _prevailing;
+    private readonly double _diameter;
+
+    private protected TorquePreloadModel(double arm, double prevailing, double diameter)
+    {
+        _arm = arm;
+        _prevailing = prevailing;
+        _diameter = diameter;
+    }
+
+    /// <summary>Nut factor K = κ/d: torque over preload times nominal diameter, without the prevailing torque.</summary>
+    public double NutFactor => TorqueEquations.NutFactor(_arm, _diameter);
+
+    /// <summary>Prevailing torque M_p: turns the nut before there is any preload, and carries none. Zero unless stated.</summary>
+    public Torque PrevailingTorque => Si.Torque(_prevailing);
+
+    private protected double Arm => _arm;
+
+    private protected double Prevailing => _prevailing;
+
+    private protected double Diameter => _diameter;
+
+    /// <summary>A model from thread, bearing surface and coefficients of friction, after ISO 16047 (linear form).</summary>
+    /// <param name="thread">The thread.</param>
+    /// <param name="bearing">The surface under the turned head or nut.</param>
+    /// <param name="friction">Both coefficients; never defaulted.</param>
+    /// <returns>The model.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <example><code>TorquePreloadModel.FromFriction(thread, bearing, new FrictionCoefficients(thread: 0.12, bearing: 0.10))</code></example>
+    public static FrictionTorqueModel FromFriction(ScrewThread thread, BearingSurface bearing, FrictionCoefficients friction) =>
+        FrictionTorqueModel.Create(
+            Guard.NotNull(thread), Guard.NotNull(bearing), Guard.NotNull(friction), TorqueConvention.Iso16047, prevailing: 0);
+
+    /// <summary>A model for a hexagon bolt of ISO 4014/4017 on a medium clearance hole of ISO 273.</summary>
+    /// <param name="thread">An ISO metric thread with a size in both tables.</param>
+    /// <param name="friction">Both coefficients; never defaulted.</param>
+    /// <returns>The model.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The tables have no such size.</exception>
+    /// <example><code>TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M16"), new FrictionCoefficients(thread: 0.12, bearing: 0.10))</code></example>
+    public static FrictionTorqueModel ForHexagonBolt(ScrewThread thread, FrictionCoefficients friction) =>
+        FromFriction(thread, BearingSurface.ForHexagonHead(thread), friction);
+
+    /// <summary>A model from a nut factor: all that is known is torque over preload times diameter.</summary>
+    /// <param name="nutFactor">Nut factor K, 0.0001 to 10; never defaulted.</param>
+    /// <param name="diameter">Nominal diameter d.</param>
+    /// <returns>The model.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>TorquePreloadModel.FromNutFactor(0.18, Length.FromInches(0.5))</code></example>
+    public static NutFactorModel FromNutFactor(double nutFactor, Length diameter) =>
+        new(Guard.Check(nutFactor, Domains.NutFactor), Guard.Check(diameter, Domains.Length), prevailing: 0);
+
+    /// <summary>The tightening torque for a preload.</summary>
+    /// <param name="preload">The preload wanted, 0 to 10¹² N.</param>
+    /// <returns>Torque at the fastener, prevailing torque included.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
+    /// <example><code>model.TorqueFor(Force.FromKilonewtons(70))</code></example>
+    public Torque TorqueFor(Force preload) =>
+        Si.Torque(TorqueEquations.TighteningTorque(_arm, Guard.Check(preload, Domains.Force), _prevailing));
+
+    /// <summary>The preload at a tightening torque; below the prevailing torque there is none.</summary>
+    /// <param name="torque">Torque at the fastener, 0 to 10⁹ N·m.</param>
+    /// <returns>Preload for the friction that was stated.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
+    /// <example><code>model.PreloadAt(Torque.FromNewtonMeters(150))</code></example>
+    public Force PreloadAt(Torque torque) =>
+        Si.Force(TorqueEquations.Preload(Guard.Check(torque, Domains.Torque), _prevailing, _arm));
+
+    /// <summary>The work behind <see cref="TorqueFor"/>; its last step is that torque, bit for bit.</summary>
+    /// <param name="preload">The preload wanted.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
+    public Derivation DeriveTorqueFor(Force preload)
+    {
+        double force = Guard.Check(preload, Domains.Force);
+        var work = new Derivation("Tightening torque for a preload");
+        TorqueEquations.TighteningTorqueEquation.Step(work, DeriveArm(work), force, _prevailing);
+        return work;
+    }
+
+    /// <summary>The work behind <see cref="PreloadAt"/>; its last step is that preload, bit for bit.</summary>
+    /// <param name="torque">Torque at the fastener.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
+    public Derivation DerivePreloadAt(Torque torque)
+    {
+        double moment = Guard.Check(torque, Domains.Torque);
+        var work = new Derivation("Preload at a tightening torque");
+        TorqueEquations.PreloadEquation.Step(work, moment, _prevailing, DeriveArm(work));
+        return work;
+    }
+
+    /// <summary>The work behind <see cref="NutFactor"/>.</summary>
+    /// <returns>The steps.</returns>
+    public Derivation DeriveNutFactor()
+    {
+        var work = new Derivation("Nut factor");
+        TorqueEquations.NutFactorEquation.Step(work, DeriveArm(work), _diameter);
+        return work;
+    }
+
+    /// <summary>Many torques at once. An element that <see cref="TorqueFor"/> would refuse becomes NaN.</summary>
+    /// <param name="preloadsNewtons">Preloads in newtons.</param>
+    /// <param name="torquesNewtonMeters">As many torques, in newton-metres; may be the same memory, must not overlap in part.</param>
+    /// <exception cref="ArgumentException">The lengths differ, or the spans overlap in part; nothing was written.</exception>
+    public void TorquesFor(ReadOnlySpan<double> preloadsNewtons, Span<double> torquesNewtonMeters) =>
+        Batch.Map(preloadsNewtons, torquesNewtonMeters, new TorqueKernel(_arm, _prevailing));
+
+    /// <summary>Many preloads at once. An element that <see cref="PreloadAt"/> would refuse becomes NaN.</summary>
+    /// <param name="torquesNewtonMeters">Torques in newton-metres.</param>
+    /// <param name="preloadsNewtons">As many preloads, in newtons; may be the same memory, must not overlap in part.</param>
+    /// <exception cref="ArgumentException">The lengths differ, or the spans overlap in part; nothing was written.</exception>
+    public void PreloadsAt(ReadOnlySpan<double> torquesNewtonMeters, Span<double> preloadsNewtons) =>
+        Batch.Map(torquesNewtonMeters, preloadsNewtons, new PreloadKernel(_arm, _prevailing));
+
+    /// <summary>Torque per unit preload again, by the same steps, with the work written down.</summary>
+    private protected abstract double DeriveArm(Derivation work);
+
+    private readonly struct TorqueKernel(double arm, double prevailing) : IBatchKernel
+    {
+        public double Apply(double value) =>
+            Domains.Force.Contains(value) ? TorqueEquations.TighteningTorque(arm, value, prevailing) : double.NaN;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public Vector<double> Apply(Vector<double> values)
+        {
+            Vector<double> torques = values * new Vector<double>(arm) + new Vector<double>(prevailing);
+            return VectorMask.Within(Domains.Force, values, torques);
+        }
+    }
+
+    private readonly struct PreloadKernel(double arm, double prevailing) : IBatchKernel
+    {
+        public double Apply(double value) =>
+            Domains.Torque.Contains(value) ? TorqueEquations.Preload(value, prevailing, arm) : double.NaN;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public Vector<double> Apply(Vector<double> values)
+        {
+            Vector<double> preloads = (values - new Vector<double>(prevailing)) / new Vector<double>(arm);
+            preloads = Vector.ConditionalSelect(Vector.LessThanOrEqual(preloads, Vector<double>.Zero), Vector<double>.Zero, preloads);
+            return VectorMask.Within(Domains.Torque, values, preloads);
+        }
+    }
+}
