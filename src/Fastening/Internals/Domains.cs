@@ -24,5 +24,6 @@ internal static class Domains
     public static readonly Interval Accuracy = new(0, 1, highOpen: true);
     public static readonly Interval Percent = new(0, 1e6);
     public static readonly Interval PercentBelow = new(0, 100);
+    public static readonly Interval Sample = new(-1e9, 1e9);
     public static readonly Interval Factor = new(1e-9, 1e9);
 }

@@ -33,11 +33,6 @@ internal static class Si
     public static RotationalSpeed RotationalSpeed(double degreesPerSecond) => UnitsNet.RotationalSpeed.FromDegreesPerSecond(degreesPerSecond);
     public static Ratio Ratio(double fraction) => UnitsNet.Ratio.FromDecimalFractions(fraction);
 
-    /// <summary>True for the quantities a tolerance window can hold.</summary>
-    public static bool IsSupported<T>() where T : struct, IQuantity =>
-        typeof(T) == typeof(Torque) || typeof(T) == typeof(Angle) || typeof(T) == typeof(Force)
-        || typeof(T) == typeof(RotationalSpeed) || typeof(T) == typeof(Length);
-
     /// <summary>Without boxing: the JIT keeps one branch per closed type, on both targets and ahead of time.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double Of<T>(T value) where T : struct, IQuantity
@@ -60,6 +55,15 @@ internal static class Si
         if (typeof(T) == typeof(Length)) return As<Length, T>(Length(value));
         throw Unsupported(typeof(T));
     }
+
+    /// <summary>The unit of <see cref="Of{T}(T)"/>, as printed.</summary>
+    public static string BaseUnit<T>() where T : struct, IQuantity =>
+        typeof(T) == typeof(Torque) ? "N·m"
+        : typeof(T) == typeof(Angle) ? "°"
+        : typeof(T) == typeof(Force) ? "N"
+        : typeof(T) == typeof(RotationalSpeed) ? "°/s"
+        : typeof(T) == typeof(Length) ? "m"
+        : throw Unsupported(typeof(T));
 
     private static TTo As<TFrom, TTo>(TFrom value) => Unsafe.As<TFrom, TTo>(ref value);
 

@@ -1,0 +1,85 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>Creates tolerance windows; the quantity is inferred.</summary>
+/// <remarks>Quantities: Torque, Angle, Force, RotationalSpeed, Length. There is no usual tolerance here: it comes from the drawing or the procedure.</remarks>
+/// <example><code>ToleranceWindow&lt;Torque&gt; window = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(50), minusPercent: 4, plusPercent: 4);</code></example>
+public static class ToleranceWindow
+{
+    /// <summary>Limits as percentages below and above a target.</summary>
+    /// <typeparam name="TQuantity">The quantity.</typeparam>
+    /// <param name="target">The target, 0 or more.</param>
+    /// <param name="minusPercent">Percent below, 0 to 100.</param>
+    /// <param name="plusPercent">Percent above, 0 to 1 000 000.</param>
+    /// <returns>The window.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>ToleranceWindow.FromPercent(Torque.FromNewtonMeters(120), minusPercent: 0, plusPercent: 6)</code></example>
+    public static ToleranceWindow<TQuantity> FromPercent<TQuantity>(TQuantity target, double minusPercent, double plusPercent)
+        where TQuantity : struct, IQuantity
+    {
+        double value = ToleranceWindow<TQuantity>.Check(target, fromZero: true, nameof(target));
+        Guard.Check(minusPercent, Domains.PercentBelow, "%");
+        Guard.Check(plusPercent, Domains.Percent, "%");
+
+        // Multiply before dividing: a decimal percentage of a decimal target then mostly meets the decimal limit.
+        return new(new WindowLimits(value * (100 - minusPercent) / 100, value, value * (100 + plusPercent) / 100));
+    }
+
+    /// <summary>Limits as deviations below and above a target.</summary>
+    /// <typeparam name="TQuantity">The quantity.</typeparam>
+    /// <param name="target">The target.</param>
+    /// <param name="minus">Deviation below, 0 or more.</param>
+    /// <param name="plus">Deviation above, 0 or more.</param>
+    /// <returns>The window.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>ToleranceWindow.FromDeviations(Angle.FromDegrees(50), minus: Angle.FromDegrees(5), plus: Angle.FromDegrees(5))</code></example>
+    public static ToleranceWindow<TQuantity> FromDeviations<TQuantity>(TQuantity target, TQuantity minus, TQuantity plus)
+        where TQuantity : struct, IQuantity
+    {
+        double value = ToleranceWindow<TQuantity>.Check(target, fromZero: false, nameof(target));
+        double below = ToleranceWindow<TQuantity>.Check(minus, fromZero: true, nameof(minus));
+        double above = ToleranceWindow<TQuantity>.Check(plus, fromZero: true, nameof(plus));
+        return new(new WindowLimits(value - below, value, value + above));
+    }
+
+    /// <summary>Limits as they stand; the target is midway.</summary>
+    /// <typeparam name="TQuantity">The quantity.</typeparam>
+    /// <param name="lower">Lower limit.</param>
+    /// <param name="upper">Upper limit, at least <paramref name="lower"/>.</param>
+    /// <returns>The window.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the limits are the wrong way round.</exception>
+    /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>ToleranceWindow.FromLimits(Torque.FromNewtonMeters(48), Torque.FromNewtonMeters(52))</code></example>
+    public static ToleranceWindow<TQuantity> FromLimits<TQuantity>(TQuantity lower, TQuantity upper)
+        where TQuantity : struct, IQuantity
+    {
+        double low = ToleranceWindow<TQuantity>.Check(lower, fromZero: false, nameof(lower));
+        double high = ToleranceWindow<TQuantity>.Check(upper, fromZero: false, nameof(upper));
+        if (high < low) Guard.RefuseAgainst(nameof(upper), upper, $"at least the lower limit, {Guard.Show(lower)}");
+        return new(new WindowLimits(low, low + (high - low) / 2, high));
+    }
+
+    /// <summary>Limits and target as they stand.</summary>
+    /// <typeparam name="TQuantity">The quantity.</typeparam>
+    /// <param name="lower">Lower limit.</param>
+    /// <param name="target">Target, between the limits.</param>
+    /// <param name="upper">Upper limit.</param>
+    /// <returns>The window.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or not lower ≤ target ≤ upper.</exception>
+    /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>ToleranceWindow.FromLimits(Torque.FromNewtonMeters(48), Torque.FromNewtonMeters(50), Torque.FromNewtonMeters(53))</code></example>
+    public static ToleranceWindow<TQuantity> FromLimits<TQuantity>(TQuantity lower, TQuantity target, TQuantity upper)
+        where TQuantity : struct, IQuantity
+    {
+        double low = ToleranceWindow<TQuantity>.Check(lower, fromZero: false, nameof(lower));
+        double value = ToleranceWindow<TQuantity>.Check(target, fromZero: false, nameof(target));
+        double high = ToleranceWindow<TQuantity>.Check(upper, fromZero: false, nameof(upper));
+        if (value < low) Guard.RefuseAgainst(nameof(target), target, $"at least the lower limit, {Guard.Show(lower)}");
+        if (high < value) Guard.RefuseAgainst(nameof(upper), upper, $"at least the target, {Guard.Show(target)}");
+        return new(new WindowLimits(low, value, high));
+    }
+}

@@ -1,0 +1,93 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>A target with a lower and an upper limit; a reading equal to a limit, in any unit, conforms.</summary>
+/// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
+/// <remarks>Arithmetic that can leave nothing answers null. Limits are widened by 1e-12 of their size for <see cref="Classify(TQuantity)"/> only.</remarks>
+/// <example><code>ToleranceWindow&lt;Torque&gt; window = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(48), Torque.FromNewtonMeters(52));
+/// Conformity verdict = window.Classify(Torque.FromNewtonMeters(52.4));   // Above</code></example>
+public sealed class ToleranceWindow<TQuantity>
+    where TQuantity : struct, IQuantity
+{
+    private const double Bound = 1e16;
+
+    private readonly WindowLimits _limits;
+
+    internal ToleranceWindow(in WindowLimits limits) => _limits = limits;
+
+    /// <summary>Lower limit.</summary>
+    public TQuantity Lower => Si.Make<TQuantity>(_limits.Lower);
+
+    /// <summary>Target.</summary>
+    public TQuantity Target => Si.Make<TQuantity>(_limits.Target);
+
+    /// <summary>Upper limit.</summary>
+    public TQuantity Upper => Si.Make<TQuantity>(_limits.Upper);
+
+    /// <summary>The verdict on a reading.</summary>
+    /// <param name="reading">The reading, in any unit.</param>
+    /// <returns>Below, Within or Above.</returns>
+    public Conformity Classify(TQuantity reading) => _limits.Classify(Si.Of(reading));
+
+    /// <summary>The verdicts on many readings; a reading that is not finite is Undefined.</summary>
+    /// <param name="readingsInBaseUnit">Readings in newton-metres, degrees, newtons, degrees per second or metres, after the quantity of the window.</param>
+    /// <param name="verdicts">As many verdicts.</param>
+    /// <exception cref="ArgumentException">The lengths differ; nothing was written.</exception>
+    public void Classify(ReadOnlySpan<double> readingsInBaseUnit, Span<Conformity> verdicts)
+    {
+        Batch.RefuseUnequal(readingsInBaseUnit.Length, verdicts.Length, nameof(verdicts));
+        WindowLimits limits = _limits;
+        for (int i = 0; i < readingsInBaseUnit.Length; i++) verdicts[i] = limits.Classify(readingsInBaseUnit[i]);
+    }
+
+    /// <summary>What both windows permit, with this window's target, moved to the nearer limit if it falls outside.</summary>
+    /// <param name="other">The other window.</param>
+    /// <returns>The common window, or null when there is none.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="other"/> is null.</exception>
+    public ToleranceWindow<TQuantity>? Intersect(ToleranceWindow<TQuantity> other) => Wrap(_limits.Intersect(Guard.NotNull(other)._limits));
+
+    /// <summary>Target and limits times a factor, as a lever or a ratio asks for.</summary>
+    /// <param name="factor">The factor, 1e-9 to 1e9.</param>
+    /// <returns>A new window.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is outside its domain.</exception>
+    public ToleranceWindow<TQuantity> Scale(double factor) => new(_limits.Scale(Guard.Check(factor, Domains.Factor)));
+
+    /// <summary>The whole display steps inside the window: limits rounded inward, target to the nearest step inside.</summary>
+    /// <param name="resolution">Step of the display, greater than 0.</param>
+    /// <returns>The rounded window, or null when no step falls inside.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="resolution"/> is outside its domain.</exception>
+    /// <example><code>wrench.SettingWindowFor(window).RoundInward(Torque.FromNewtonMeters(0.5))</code></example>
+    public ToleranceWindow<TQuantity>? RoundInward(TQuantity resolution)
+    {
+        double step = Check(resolution, fromZero: true, nameof(resolution));
+        if (step < 1e-9) Guard.RefuseAgainst(nameof(resolution), resolution, "at least 1E-09 of the base unit");
+        return Wrap(_limits.RoundInward(step));
+    }
+
+    /// <summary>The window in which readings are accepted: a guard band inside each limit, or outside when negative.</summary>
+    /// <param name="guardBand">Width of the band; agreed beforehand, never assumed.</param>
+    /// <returns>The acceptance window, or null when the bands leave nothing.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="guardBand"/> is outside its domain.</exception>
+    public ToleranceWindow<TQuantity>? AcceptanceWindow(TQuantity guardBand) =>
+        Wrap(_limits.Shrink(Check(guardBand, fromZero: false, nameof(guardBand))));
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"{_limits.Target:0.######} ({_limits.Lower:0.######} … {_limits.Upper:0.######}) {Si.BaseUnit<TQuantity>()}");
+
+    internal static double Check(TQuantity value, bool fromZero, string name)
+    {
+        double si = Si.Of(value);
+        if (!(si <= Bound && si >= (fromZero ? 0 : -Bound)))
+        {
+            string unit = Si.BaseUnit<TQuantity>();
+            Guard.RefuseAgainst(name, value, new Interval(fromZero ? 0 : -Bound, Bound).Describe(1, unit));
+        }
+
+        return si;
+    }
+
+    private static ToleranceWindow<TQuantity>? Wrap(WindowLimits? limits) => limits is WindowLimits some ? new(some) : null;
+}

@@ -1,0 +1,64 @@
+using System.Runtime.CompilerServices;
+
+namespace Fastening.Internals;
+
+/// <summary>
+/// The interval of doubles under every window. The limits are widened by 1e-12 relative, because decimal limits, percentages and unit
+/// changes miss each other in the last bits: a reading equal to a limit, in any unit, conforms.
+/// </summary>
+internal readonly struct WindowLimits
+{
+    private readonly double _lowest;
+    private readonly double _highest;
+
+    public WindowLimits(double lower, double target, double upper)
+    {
+        Lower = lower;
+        Target = target;
+        Upper = upper;
+        _lowest = lower - Math.Abs(lower) * Tolerance.Widening;
+        _highest = upper + Math.Abs(upper) * Tolerance.Widening;
+    }
+
+    public double Lower { get; }
+
+    public double Target { get; }
+
+    public double Upper { get; }
+
+    /// <summary>0 for a reading that is not finite, else 1 + (reading reaches the lower limit) + (reading passes the upper limit).</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public Conformity Classify(double reading)
+    {
+        int verdict = 1 + (reading >= _lowest ? 1 : 0) + (reading > _highest ? 1 : 0);
+        return (Conformity)(reading - reading == 0 ? verdict : 0);
+    }
+
+    public WindowLimits? Intersect(in WindowLimits other)
+    {
+        double lower = Math.Max(Lower, other.Lower);
+        double upper = Math.Min(Upper, other.Upper);
+        return Between(lower, Target, upper);
+    }
+
+    public WindowLimits Scale(double factor) => new(Lower * factor, Target * factor, Upper * factor);
+
+    /// <summary>Whole steps inside the window; a limit that misses a whole number only in its last bits counts as that number.</summary>
+    public WindowLimits? RoundInward(double step)
+    {
+        double first = Math.Ceiling(Tolerance.SnapToWhole(Lower / step));
+        double last = Math.Floor(Tolerance.SnapToWhole(Upper / step));
+        if (first > last) return null;
+        double target = Math.Min(Math.Max(Math.Round(Target / step), first), last);
+        return new WindowLimits(first * step, target * step, last * step);
+    }
+
+    public WindowLimits? Shrink(double guardBand) => Between(Lower + guardBand, Target, Upper - guardBand);
+
+    private static WindowLimits? Between(double lower, double target, double upper)
+    {
+        // Two limits that are the same decimal, reached in two ways, still meet.
+        if (lower > upper && lower - upper <= Tolerance.Widening * Math.Max(Math.Abs(lower), Math.Abs(upper))) lower = upper;
+        return lower > upper ? null : new WindowLimits(lower, Math.Min(Math.Max(target, lower), upper), upper);
+    }
+}

@@ -1,0 +1,273 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>A torque wrench with what stands between its drive and the fastener: adapters at any angle, coaxial bars, a pull out of square.</summary>
+/// <remarks>
+/// Fastener torque over wrench torque is ρ = 1 + Σ E_i cos(θ_i + β)/(L cos β) (equation wrench.torque-ratio; for a square pull US Army
+/// TM 9-254 para 4-1). L runs from the centre of the drive to where the hand really is: the centre of the grip, or its pivot. Plane, rigid
+/// adapters only; universal joints and torque multipliers are something else.
+/// </remarks>
+/// <example><code>TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400))
+///     .WithAdapter(Length.FromMillimeters(100), Angle.FromDegrees(45));
+/// Torque setting = wrench.SettingFor(Torque.FromNewtonMeters(150));   // less than 150: the adapter lengthens the lever</code></example>
+public sealed class TorqueWrench
+{
+    private static readonly Interval RatioDomain = new(1e-3, 1e3);
+
+    private readonly double _lever;
+    private readonly Angle _pullOffSquare;
+    private readonly double _pull;
+    private readonly WrenchAdapter[] _adapters;
+    private readonly CoaxialExtension[] _extensions;
+    private readonly double _ratio;
+    private readonly double _compliance;
+
+    /// <summary>A wrench of a given lever length, without anything between drive and fastener.</summary>
+    /// <param name="leverLength">Centre of the drive to the hand.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="leverLength"/> is not positive or beyond its domain.</exception>
+    public TorqueWrench(Length leverLength)
+        : this(Guard.Check(leverLength, Domains.Length), Angle.Zero, [], [])
+    {
+    }
+
+    private TorqueWrench(double lever, Angle pullOffSquare, WrenchAdapter[] adapters, CoaxialExtension[] extensions, TorqueWrench? source = null)
+    {
+        _lever = lever;
+        _pullOffSquare = pullOffSquare;
+        _pull = Si.Radians(pullOffSquare);
+        _adapters = adapters;
+        _extensions = extensions;
+        Adapters = Array.AsReadOnly(adapters);
+        CoaxialExtensions = Array.AsReadOnly(extensions);
+        Minimum = source?.Minimum;
+        Maximum = source?.Maximum;
+        Resolution = source?.Resolution;
+        Accuracy = source?.Accuracy;
+        _ratio = Ratio(null);
+        _compliance = Compliance(null);
+    }
+
+    /// <summary>Lever length L, centre of the drive to the hand.</summary>
+    public Length LeverLength => Si.Length(_lever);
+
+    /// <summary>Lean of the pull from square to the handle; positive pushes along the handle towards the head.</summary>
+    public Angle PullOffSquare => _pullOffSquare;
+
+    /// <summary>The adapters, from the drive outwards.</summary>
+    public IReadOnlyList<WrenchAdapter> Adapters { get; }
+
+    /// <summary>The coaxial bars.</summary>
+    public IReadOnlyList<CoaxialExtension> CoaxialExtensions { get; }
+
+    /// <summary>Lower end of the wrench's range; null when not stated.</summary>
+    public Torque? Minimum { get; private init; }
+
+    /// <summary>Upper end of the wrench's range; null when not stated.</summary>
+    public Torque? Maximum { get; private init; }
+
+    /// <summary>Step of the display or scale; null when not stated.</summary>
+    public Torque? Resolution { get; private init; }
+
+    /// <summary>Permitted deviation of the wrench, of the reading; null when not stated.</summary>
+    public Ratio? Accuracy { get; private init; }
+
+    /// <summary>Torque at the fastener over torque at the drive, ρ.</summary>
+    public double TorqueRatio => _ratio;
+
+    /// <summary>The same wrench with its range.</summary>
+    /// <param name="minimum">Lowest torque of the declared range.</param>
+    /// <param name="maximum">Highest torque, above <paramref name="minimum"/>.</param>
+    /// <returns>A new wrench.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or the two are the wrong way round.</exception>
+    public TorqueWrench WithRange(Torque minimum, Torque maximum)
+    {
+        double low = Guard.Check(minimum, Domains.Torque);
+        if (Guard.Check(maximum, Domains.PositiveTorque) <= low)
+        {
+            Guard.RefuseAgainst(nameof(maximum), maximum, $"greater than the minimum, {Guard.Show(minimum)}");
+        }
+
+        return new TorqueWrench(_lever, _pullOffSquare, _adapters, _extensions, this) { Minimum = minimum, Maximum = maximum };
+    }
+
+    /// <summary>The same wrench with the step of its display or scale.</summary>
+    /// <param name="resolution">The step.</param>
+    /// <returns>A new wrench.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="resolution"/> is not positive or beyond its domain.</exception>
+    public TorqueWrench WithResolution(Torque resolution)
+    {
+        Guard.Check(resolution, Domains.PositiveTorque);
+        return new TorqueWrench(_lever, _pullOffSquare, _adapters, _extensions, this) { Resolution = resolution };
+    }
+
+    /// <summary>The same wrench with its permitted deviation, as a share of the reading.</summary>
+    /// <param name="accuracy">0 % to below 100 %; 4 % for ±4 %.</param>
+    /// <returns>A new wrench.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="accuracy"/> is outside its domain.</exception>
+    public TorqueWrench WithAccuracy(Ratio accuracy)
+    {
+        Guard.Check(accuracy, Domains.Accuracy);
+        return new TorqueWrench(_lever, _pullOffSquare, _adapters, _extensions, this) { Accuracy = accuracy };
+    }
+
+    /// <summary>The same wrench with one adapter more.</summary>
+    /// <param name="length">Length, centre to centre; 0 is allowed.</param>
+    /// <param name="angleFromHandle">Angle from the line of the handle produced, −360° to 360°, absolute: not from the adapter before.</param>
+    /// <returns>A new wrench.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the chain would turn the fastener backwards.</exception>
+    public TorqueWrench WithAdapter(Length length, Angle angleFromHandle)
+    {
+        var adapter = new WrenchAdapter(Guard.Check(length, Domains.LengthOrZero), Guard.Check(angleFromHandle, Domains.Direction));
+        var wrench = new TorqueWrench(_lever, _pullOffSquare, [.. _adapters, adapter], _extensions, this);
+        if (!RatioDomain.Contains(wrench._ratio))
+        {
+            Guard.RefuseAgainst(nameof(length), length, FormattableString.Invariant(
+                $"so short that the torque ratio stays at least 0.001; with this adapter at {Guard.Show(angleFromHandle)} it would be {wrench._ratio:G4}"));
+        }
+
+        return wrench;
+    }
+
+    /// <summary>The same wrench with one coaxial bar more.</summary>
+    /// <param name="extension">The bar.</param>
+    /// <returns>A new wrench.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="extension"/> is null.</exception>
+    public TorqueWrench WithCoaxialExtension(CoaxialExtension extension) =>
+        new(_lever, _pullOffSquare, _adapters, [.. _extensions, Guard.NotNull(extension)], this);
+
+    /// <summary>The same wrench pulled out of square. Without adapters it changes nothing: the wrench measures the torque at its drive.</summary>
+    /// <param name="pullOffSquare">Lean of the pull, above −90° to below 90°; positive leans towards the head.</param>
+    /// <returns>A new wrench.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The angle is outside its domain, or so large that the fastener would turn backwards.</exception>
+    public TorqueWrench WithPullOffSquare(Angle pullOffSquare)
+    {
+        Guard.Check(pullOffSquare, Domains.BelowRightAngle);
+        var wrench = new TorqueWrench(_lever, pullOffSquare, _adapters, _extensions, this);
+        if (!RatioDomain.Contains(wrench._ratio))
+        {
+            Guard.RefuseAgainst(nameof(pullOffSquare), pullOffSquare, FormattableString.Invariant(
+                $"so small that the torque ratio stays at least 0.001; it would be {wrench._ratio:G4}"));
+        }
+
+        return wrench;
+    }
+
+    /// <summary>What to set on the wrench for a torque at the fastener.</summary>
+    /// <param name="atFastener">The torque wanted at the fastener.</param>
+    /// <returns>The setting, not rounded to the display.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="atFastener"/> is negative or beyond its domain.</exception>
+    /// <example><code>wrench.SettingFor(Torque.FromNewtonMeters(150))</code></example>
+    public Torque SettingFor(Torque atFastener) => Si.Torque(WrenchEquations.Setting(Guard.Check(atFastener, Domains.Torque), _ratio));
+
+    /// <summary>What the fastener gets at a setting or reading of the wrench.</summary>
+    /// <param name="setting">Torque at the drive, as the wrench shows it.</param>
+    /// <returns>Torque at the fastener.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
+    /// <example><code>wrench.FastenerTorqueAt(Torque.FromNewtonMeters(120))</code></example>
+    public Torque FastenerTorqueAt(Torque setting) => Si.Torque(WrenchEquations.FastenerTorque(Guard.Check(setting, Domains.Torque), _ratio));
+
+    /// <summary>The window at the wrench that belongs to a window at the fastener.</summary>
+    /// <param name="atFastener">The window wanted at the fastener.</param>
+    /// <returns>Limits and target over ρ; round inward before setting a display by it.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="atFastener"/> is null.</exception>
+    /// <example><code>wrench.SettingWindowFor(window).RoundInward(Torque.FromNewtonMeters(0.5))</code></example>
+    public ToleranceWindow<Torque> SettingWindowFor(ToleranceWindow<Torque> atFastener) => Guard.NotNull(atFastener).Scale(1 / _ratio);
+
+    /// <summary>The torques that the fastener can get at a setting while the wrench is within its accuracy.</summary>
+    /// <param name="setting">Torque at the drive, as the wrench shows it.</param>
+    /// <returns>From setting × ρ/(1 + a) to setting × ρ/(1 − a), a being the accuracy (deviation = (shown − true)/true, ISO 6789-1, from memory).</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
+    /// <exception cref="InvalidOperationException">No accuracy was stated: it is not guessed.</exception>
+    public ToleranceWindow<Torque> DeliveredWindowAt(Torque setting)
+    {
+        double atFastener = WrenchEquations.FastenerTorque(Guard.Check(setting, Domains.Torque), _ratio);
+        double accuracy = Si.Of(Accuracy ?? throw new InvalidOperationException("No accuracy was stated for this wrench; state it with WithAccuracy."));
+        return ToleranceWindow.FromLimits(Si.Torque(atFastener / (1 + accuracy)), Si.Torque(atFastener), Si.Torque(atFastener / (1 - accuracy)));
+    }
+
+    /// <summary>How far the coaxial bars wind up.</summary>
+    /// <param name="torque">The torque that the bars carry: the setting for bars at the drive, the fastener's torque for bars beyond the adapters.</param>
+    /// <returns>The angle by which the wrench turns further than the fastener.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
+    /// <example><code>wrench.WithCoaxialExtension(bar).WindUpAt(Torque.FromNewtonMeters(150))</code></example>
+    public Angle WindUpAt(Torque torque) =>
+        Si.AngleFromRadians(WrenchEquations.WindUp(Guard.Check(torque, Domains.Torque), _compliance));
+
+    /// <summary>Whether a setting suits the wrench: range, display step, hand position.</summary>
+    /// <param name="setting">Torque at the drive.</param>
+    /// <returns>The warnings, as data; none when it fits.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
+    public WrenchFit FitOf(Torque setting)
+    {
+        Guard.Check(setting, Domains.Torque);
+        return new WrenchFit(this, setting);
+    }
+
+    /// <summary>How much the fastener torque changes with every length and angle of the chain, at a setting.</summary>
+    /// <param name="setting">Torque at the drive.</param>
+    /// <returns>Analytic derivatives.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
+    public WrenchSensitivities SensitivitiesAt(Torque setting) =>
+        new(Guard.Check(setting, Domains.Torque), _ratio, _lever, _pull, _adapters);
+
+    /// <summary>The work behind <see cref="SettingFor"/>; its last step is that setting, bit for bit.</summary>
+    /// <param name="atFastener">The torque wanted at the fastener.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="atFastener"/> is negative or beyond its domain.</exception>
+    public Derivation DeriveSettingFor(Torque atFastener)
+    {
+        double torque = Guard.Check(atFastener, Domains.Torque);
+        var work = new Derivation("Wrench setting");
+        WrenchEquations.SettingEquation.Step(work, torque, Ratio(work));
+        return work;
+    }
+
+    /// <summary>The work behind <see cref="FastenerTorqueAt"/>; its last step is that torque, bit for bit.</summary>
+    /// <param name="setting">Torque at the drive.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
+    public Derivation DeriveFastenerTorqueAt(Torque setting)
+    {
+        double torque = Guard.Check(setting, Domains.Torque);
+        var work = new Derivation("Torque at the fastener");
+        WrenchEquations.FastenerTorqueEquation.Step(work, torque, Ratio(work));
+        return work;
+    }
+
+    /// <summary>The work behind <see cref="WindUpAt"/>.</summary>
+    /// <param name="torque">The torque that the bars carry.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
+    public Derivation DeriveWindUpAt(Torque torque)
+    {
+        double moment = Guard.Check(torque, Domains.Torque);
+        var work = new Derivation("Wind-up of the coaxial bars");
+        WrenchEquations.WindUpEquation.Step(work, moment, Compliance(work));
+        return work;
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"lever {_lever * 1e3:0.###} mm{string.Concat(Array.ConvertAll(_adapters, a => " + " + a))}, torque ratio {_ratio:0.####}");
+
+    private double Ratio(Derivation? work)
+    {
+        double ratio = 1;
+        foreach (WrenchAdapter adapter in _adapters)
+        {
+            ratio = WrenchEquations.TorqueRatioEquation.Step(work, ratio, adapter.LengthSi, adapter.AngleSi, _lever, _pull);
+        }
+
+        return ratio;
+    }
+
+    private double Compliance(Derivation? work)
+    {
+        double compliance = 0;
+        foreach (CoaxialExtension extension in _extensions) compliance = extension.AddCompliance(work, compliance);
+        return compliance;
+    }
+}
