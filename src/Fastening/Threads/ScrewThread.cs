@@ -161,7 +161,7 @@ public sealed class ScrewThread
     {
         var work = new Derivation($"Stress area of {Designation}");
         Derive(work);
-        return work;
+        return work.KeepWhatCounts();
     }
 
     /// <inheritdoc />
