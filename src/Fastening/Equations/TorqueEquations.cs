@@ -130,14 +130,14 @@ public static class TorqueEquations
     /// <summary>The part of the tightening torque that stretches the bolt.</summary>
     public static double PitchTorque(double lambda_P, double F) => lambda_P * F;
 
-    /// <summary>M_P = λ_P F.</summary>
+    /// <summary>M_GSt = λ_P F.</summary>
     public static Equation<Func<double, double, double>> PitchTorqueEquation { get; } = Equation.Define(
         PitchTorque, "torque.pitch-torque", Symbols.PitchTorque, "lambda_P*F", "ISO 16047:2005 (from memory); derived", Symbols.PitchArm, Symbols.Preload);
 
     /// <summary>The part of the tightening torque lost to friction in the thread.</summary>
     public static double ThreadFrictionTorque(double lambda_th, double lambda_P, double F) => (lambda_th - lambda_P) * F;
 
-    /// <summary>M_G = (λ_th − λ_P) F.</summary>
+    /// <summary>M_GR = (λ_th − λ_P) F.</summary>
     public static Equation<Func<double, double, double, double>> ThreadFrictionTorqueEquation { get; } = Equation.Define(
         ThreadFrictionTorque, "torque.thread-friction-torque", Symbols.ThreadFrictionTorque, "(lambda_th - lambda_P)*F",
         "ISO 16047:2005 (from memory); derived", Symbols.ThreadArm, Symbols.PitchArm, Symbols.Preload, "lambda_th - 1.01*lambda_P");
@@ -149,6 +149,14 @@ public static class TorqueEquations
     public static Equation<Func<double, double, double>> BearingFrictionTorqueEquation { get; } = Equation.Define(
         BearingFrictionTorque, "torque.bearing-friction-torque", Symbols.BearingFrictionTorque, "lambda_b*F",
         "ISO 16047:2005 (from memory); derived", Symbols.BearingArm, Symbols.Preload);
+
+    /// <summary>The tightening torque as the sum of its parts.</summary>
+    public static double TotalTorque(double M_GSt, double M_GR, double M_K, double M_p) => M_GSt + M_GR + M_K + M_p;
+
+    /// <summary>M = M_GSt + M_GR + M_K + M_p.</summary>
+    public static Equation<Func<double, double, double, double, double>> TotalTorqueEquation { get; } = Equation.Define(
+        TotalTorque, "torque.total-torque", Symbols.TighteningTorque, "M_GSt + M_GR + M_K + M_p", "ISO 16047:2005 (from memory)",
+        Symbols.PitchTorque, Symbols.ThreadFrictionTorque, Symbols.BearingFrictionTorque, Symbols.PrevailingTorque);
 
     /// <summary>Loosening torque of the thread per unit preload, linear form; negative when the preload alone would unscrew the thread.</summary>
     public static double LinearLooseningThreadArm(double lambda_P, double c, double mu_th, double d_m) => c * mu_th * d_m / 2 - lambda_P;

@@ -65,6 +65,13 @@ internal static class Si
         : typeof(T) == typeof(Length) ? "m"
         : throw Unsupported(typeof(T));
 
+    /// <summary>The base unit as it follows a number: degrees touch it, other units stand off.</summary>
+    public static string BaseUnitSuffix<T>() where T : struct, IQuantity
+    {
+        string unit = BaseUnit<T>();
+        return unit[0] == '°' ? unit : " " + unit;
+    }
+
     private static TTo As<TFrom, TTo>(TFrom value) => Unsafe.As<TFrom, TTo>(ref value);
 
     private static NotSupportedException Unsupported(Type type) =>
