@@ -5,8 +5,8 @@ namespace Fastening.Tests.Friction;
 public class HexagonHeadTests
 {
     /// <summary>
-    /// d_w,min of ISO 4014:2011 (grade A to M24, B above) and the medium hole of ISO 273:1979, typed from secondary tables.
-    /// d_w of M14 is in doubt: 19.37 in several tables, while the rule of ISO 4759-1 would give 19.64.
+    /// d_w,min of ISO 4014:2011 (grade A to M24, B above) and the medium hole of ISO 273:1979, typed from the same secondary tables as the data:
+    /// a guard against slips and edits. d_w is checked independently below. d_w of M14 is in doubt: 19.37 in several tables, 19.64 by the rule.
     /// </summary>
     [Theory]
     [InlineData("M3", 4.57, 3.4)]
@@ -36,6 +36,35 @@ public class HexagonHeadTests
         Assert.Equal((outer + inner) / 2, surface.EffectiveDiameter.Millimeters, 12);
         Assert.Equal(180, surface.IncludedAngle.Degrees);
         Assert.False(surface.HasUniformPressure);
+    }
+
+    /// <summary>
+    /// The rule of ISO 4759-1 behind d_w,min, from the width across flats and its tolerance: s_min = s − t with t = h13 to s 30, h14 above
+    /// (grade A), h15 to 60 (grade B); d_w = s_min − IT16 below s 21, 0.95 s_min from there. IT grades of ISO 286-1 in mm; M14 left out.
+    /// </summary>
+    [Theory]
+    [InlineData("M3", 5.5, 0.18, 0.75)]
+    [InlineData("M4", 7, 0.22, 0.9)]
+    [InlineData("M5", 8, 0.22, 0.9)]
+    [InlineData("M6", 10, 0.22, 0.9)]
+    [InlineData("M8", 13, 0.27, 1.1)]
+    [InlineData("M10", 16, 0.27, 1.1)]
+    [InlineData("M12", 18, 0.27, 1.1)]
+    [InlineData("M16", 24, 0.33, 0)]
+    [InlineData("M18", 27, 0.33, 0)]
+    [InlineData("M20", 30, 0.33, 0)]
+    [InlineData("M22", 34, 0.62, 0)]
+    [InlineData("M24", 36, 0.62, 0)]
+    [InlineData("M27", 41, 1, 0)]
+    [InlineData("M30", 46, 1, 0)]
+    [InlineData("M33", 50, 1, 0)]
+    [InlineData("M36", 55, 1.2, 0)]
+    public void Washer_face_by_the_rule(string designation, double acrossFlats, double tolerance, double it16)
+    {
+        double least = acrossFlats - tolerance, face = it16 > 0 ? least - it16 : 0.95 * least;
+        double tabled = BearingSurface.ForHexagonHead(ScrewThread.Parse(designation)).OuterDiameter.Millimeters;
+
+        Assert.InRange(tabled, face - 0.0051, face + 0.0051);
     }
 
     [Theory]

@@ -4,7 +4,7 @@ namespace Fastening.Tests.Materials;
 
 public class PropertyClassTests
 {
-    /// <summary>ISO 898-1:2013, Table 3, in MPa; 4.8, 5.6, 5.8 and 6.8 from memory.</summary>
+    /// <summary>ISO 898-1:2013, Table 3, in MPa; 5.8 and 9.8 as in Shigley 9th ed. (2011), Table 8-11; yield of 4.8, 5.6 and 6.8 from memory.</summary>
     [Theory]
     [InlineData("4.6", "M16", 400, 240, 225)]
     [InlineData("4.8", "M16", 420, 340, 310)]

@@ -3,8 +3,9 @@ using System.Globalization;
 namespace Fastening.Tests.Threads;
 
 /// <summary>
-/// The catalogue against tables typed here a second time, from memory of ISO 261:1998 and ASME B1.1, without looking at the data files.
-/// The coarse pitches of ISO 261 are checked again, by the stress areas of ISO 898-1, in <see cref="ThreadGeometryTests"/>.
+/// The catalogue against tables of ISO 261:1998 and ASME B1.1 typed here a second time, from memory, by one who had seen the data files: this
+/// guards against slips and edits, not against an error of the sources. The coarse pitches of ISO 261 are checked independently, by the printed
+/// stress areas of ISO 898-1, in <see cref="ThreadGeometryTests"/>.
 /// </summary>
 public class ThreadCatalogueTests
 {

@@ -30,7 +30,7 @@ public class ThreadGeometryTests
     public void Stress_areas_of_ISO_898_1(string designation, double area, double tolerance) =>
         Assert.InRange(ScrewThread.Parse(designation).StressArea.SquareMillimeters, area - tolerance, area + tolerance);
 
-    /// <summary>Machinery's Handbook 31st ed. (2020), Tables 4a and 4b, pp. 1978 f.: pitch, root (UNR reference) and internal minor diameter in inches.</summary>
+    /// <summary>Machinery's Handbook 31st ed. (2020), Table 4a, p. 1978, and 5c, p. 1983: pitch, root (UNR reference) and internal minor diameter, inches.</summary>
     [Theory]
     [InlineData("#6-32 UNC", 0.1177, 0.1008, 0.1042)]
     [InlineData("#12-24 UNC", 0.1889, 0.1664, 0.1709)]
@@ -47,8 +47,8 @@ public class ThreadGeometryTests
     }
 
     /// <summary>
-    /// Shigley 9th ed. (2011), Table 8-2, half a unit of the last digit. Rows whose printed area the formula misses are not among them:
-    /// inch areas are rounded by hand there.
+    /// Shigley 9th ed. (2011), Table 8-2, half a unit of the last digit. A selection: other printed inch areas are rounded by hand and miss
+    /// the formula by up to one unit.
     /// </summary>
     [Theory]
     [InlineData("#2-56 UNC", 0.00370, 5e-6)]
