@@ -68,15 +68,18 @@ public static class TorqueEquations
         MeanBearingDiameter, "torque.mean-bearing-diameter", Symbols.BearingDiameter, "(D_o + D_i)/2",
         "ISO 16047:2005 (from memory); VDI 2230-1:2015, D_Km", Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter);
 
-    /// <summary>Effective bearing diameter under uniform pressure.</summary>
+    /// <summary>
+    /// Effective bearing diameter under uniform pressure: (2/3)(D_o³ − D_i³)/(D_o² − D_i²) with the common factor D_o − D_i taken out,
+    /// so that a narrow ring costs no digits.
+    /// </summary>
     public static double UniformPressureBearingDiameter(double D_o, double D_i) =>
-        2 * (D_o * D_o * D_o - D_i * D_i * D_i) / (3 * (D_o * D_o - D_i * D_i));
+        2 * (D_o * D_o + D_o * D_i + D_i * D_i) / (3 * (D_o + D_i));
 
-    /// <summary>D_b = (2/3)(D_o³ − D_i³)/(D_o² − D_i²).</summary>
+    /// <summary>D_b = 2(D_o² + D_o D_i + D_i²)/(3(D_o + D_i)).</summary>
     public static Equation<Func<double, double, double>> UniformPressureBearingDiameterEquation { get; } = Equation.Define(
         UniformPressureBearingDiameter, "torque.uniform-pressure-bearing-diameter", Symbols.BearingDiameter,
-        "2*(D_o^3 - D_i^3)/(3*(D_o^2 - D_i^2))", "Machinery's Handbook 31st ed. (2020), p. 1665; derived",
-        Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter, "D_o - 1.01*D_i");
+        "2*(D_o^2 + D_o*D_i + D_i^2)/(3*(D_o + D_i))", "Machinery's Handbook 31st ed. (2020), p. 1665, common factor taken out; derived",
+        Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter);
 
     /// <summary>Bearing torque per unit preload; a conical seat divides by the sine of half its included angle.</summary>
     public static double BearingArm(double mu_b, double D_b, double gamma) => mu_b * D_b / (2 * Math.Sin(gamma / 2));
