@@ -82,10 +82,12 @@ public sealed class BearingSurface
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
-        $"{(IncludedAngle.Degrees == 180 ? "flat ring" : $"{IncludedAngle.Degrees:0.##}° cone")} {InnerDiameter.Millimeters:0.###} to {OuterDiameter.Millimeters:0.###} mm");
+        $"{Shape} {InnerDiameter.Millimeters:0.###} to {OuterDiameter.Millimeters:0.###} mm");
 
     /// <summary>Bearing torque per unit preload.</summary>
     internal double Arm(Derivation? work, double friction) => TorqueEquations.BearingArmEquation.Step(work, friction, Diameter(work), _includedAngle);
+
+    private string Shape => IncludedAngle.Degrees == 180 ? "flat ring" : FormattableString.Invariant($"{IncludedAngle.Degrees:0.##}° cone");
 
     private double Diameter(Derivation? work) =>
         (_uniformPressure ? TorqueEquations.UniformPressureBearingDiameterEquation : TorqueEquations.MeanBearingDiameterEquation).Step(work, _outer, _inner);

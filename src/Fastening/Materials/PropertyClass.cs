@@ -53,7 +53,7 @@ public sealed class PropertyClass
     public static PropertyClass Parse(string designation) => TryParse(Guard.NotNull(designation), out PropertyClass? found)
         ? found
         : throw new FormatException(
-            $"'{designation}' is not a property class of ISO 898-1; the classes are {string.Join(", ", Array.ConvertAll(Table, c => c.Designation))}.");
+            $"{Quoted.Text(designation)} is not a property class of ISO 898-1; the classes are {string.Join(", ", Array.ConvertAll(Table, c => c.Designation))}.");
 
     /// <summary>Reads a designation without an exception.</summary>
     /// <param name="designation">The text; null is not a designation.</param>

@@ -14,6 +14,9 @@ namespace Fastening;
 /// Area stressed = thread.StressArea;          // 156.7 mm²</code></example>
 public sealed class ScrewThread
 {
+    private const double LeastCore = 0.1;
+    private const string ToLeaveACore = "to leave a core of a tenth of the diameter";
+
     private static readonly Interval DiameterDomain = new(1e-4, 2);
     private static readonly Interval PitchDomain = new(1e-5, 0.5);
     private static readonly Interval ThreadsPerInchDomain = new(0.1, 400);
@@ -81,14 +84,20 @@ public sealed class ScrewThread
 
     internal double PitchSi => _pitch;
 
-    /// <summary>Reads a designation of ISO 261 or ASME B1.1: <c>M16</c>, <c>M16x1.5</c>, <c>1/2-13 UNC</c>.</summary>
-    /// <param name="designation">The designation, with a decimal point and without a unit.</param>
+    /// <summary>Reads a designation of ISO 261:1998 (M1 to M64) or ASME B1.1-2019 (to 4 in): <c>M16</c>, <c>M16x1.5</c>, <c>1/2-13 UNC</c>.</summary>
+    /// <remarks>
+    /// Without a pitch a metric thread is coarse; the coarse pitch may be written (<c>M16x2</c> is <c>M16</c>). The pitch follows an x, never a hyphen.
+    /// A unified size is a fraction (<c>1 1/8-7</c>), a decimal (<c>0.500-13</c>) or a number (<c>#10-32</c>, <c>No.10-32</c>), with threads per inch,
+    /// series, or both: UNC, UNF, UNEF or UN (8-UN, 12-UN, 16-UN). A tolerance class (<c>M16-6g</c>, <c>1/2-13 UNC-2A</c>) and <c>LH</c> are
+    /// accepted and left out: the dimensions are basic whatever the class, and a left hand turns only the sense of rotation.
+    /// </remarks>
+    /// <param name="designation">The designation, with a decimal point and without a unit; case and spaces do not matter.</param>
     /// <returns>The thread.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="designation"/> is null.</exception>
     /// <exception cref="FormatException">The text is no designation, or names a size that the standard does not have; the message says what to write.</exception>
     /// <example><code>ScrewThread.Parse("M16x1.5").Pitch.Millimeters   // 1.5</code></example>
     public static ScrewThread Parse(string designation) =>
-        ThreadDesignation.Read(Guard.NotNull(designation), out string? refusal) ?? throw new FormatException(refusal);
+        Find(Guard.NotNull(designation)) ?? throw new FormatException(ThreadRefusal.Explain(designation));
 
     /// <summary>Reads a designation as <see cref="Parse"/> does, without an exception.</summary>
     /// <param name="designation">The text; null is not a designation.</param>
@@ -96,37 +105,42 @@ public sealed class ScrewThread
     /// <returns>Whether the text is a designation of the catalogue.</returns>
     public static bool TryParse(string? designation, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out ScrewThread? thread)
     {
-        thread = designation is null ? null : ThreadDesignation.Read(designation, out _);
+        thread = designation is null ? null : Find(designation);
         return thread is not null;
     }
 
     /// <summary>An ISO metric thread of any diameter and pitch, in the catalogue or not.</summary>
     /// <param name="diameter">Nominal diameter, 0.1 mm to 2 m.</param>
-    /// <param name="pitch">Pitch; the root diameter d − 17/12 H must stay positive.</param>
-    /// <returns>The thread.</returns>
+    /// <param name="pitch">Pitch; the root diameter d − 17/12 H must exceed a tenth of the nominal diameter.</param>
+    /// <returns>The thread, named as in the catalogue if ISO 261 has it.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its domain, or the pitch is too coarse for the diameter.</exception>
-    /// <example><code>ScrewThread.IsoMetric(Length.FromMillimeters(17), Length.FromMillimeters(1))</code></example>
+    /// <example><code>ScrewThread.IsoMetric(Length.FromMillimeters(19), Length.FromMillimeters(1.5))   // M19x1.5, not in ISO 261</code></example>
     public static ScrewThread IsoMetric(Length diameter, Length pitch)
     {
         double d = Guard.Check(diameter, DiameterDomain);
         double p = Guard.Check(pitch, PitchDomain);
-        return Create60Degrees(ThreadProfile.IsoMetric, $"M{Millimeters(diameter)}x{Millimeters(pitch)}", d, p, nameof(pitch), pitch);
+        double coarsest = CoarsestPitch(d, ThreadEquations.IsoRootDiameter(0, ThreadEquations.TriangleHeight(1)));
+        if (p >= coarsest) Guard.RefuseAgainst(nameof(pitch), pitch, $"less than {Millimeters(Si.Length(coarsest))} mm, {ToLeaveACore}");
+        string designation = ThreadCatalogue.Default.NameOf(ThreadProfile.IsoMetric, diameter.Millimeters, pitch.Millimeters)
+            ?? $"M{Millimeters(diameter)}x{Millimeters(pitch)}";
+        return FromCatalogue(ThreadProfile.IsoMetric, designation, d, p);
     }
 
     /// <summary>A unified thread of any diameter and threads per inch, in a series or not.</summary>
     /// <param name="diameter">Nominal diameter, 0.1 mm to 2 m.</param>
-    /// <param name="threadsPerInch">Threads per inch, 0.1 to 400.</param>
-    /// <returns>The thread.</returns>
+    /// <param name="threadsPerInch">Threads per inch, 0.1 to 400; the root diameter d − 11/8 H must exceed a tenth of the nominal diameter.</param>
+    /// <returns>The thread, named as in the catalogue if ASME B1.1 has it there, otherwise as a special thread, UNS.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its domain, or the pitch is too coarse for the diameter.</exception>
-    /// <example><code>ScrewThread.Unified(Length.FromInches(0.5), 13)</code></example>
+    /// <example><code>ScrewThread.Unified(Length.FromInches(0.5), 14)   // 0.5-14 UNS</code></example>
     public static ScrewThread Unified(Length diameter, double threadsPerInch)
     {
         double d = Guard.Check(diameter, DiameterDomain);
         Guard.Check(threadsPerInch, ThreadsPerInchDomain);
-        double p = 0.0254 / threadsPerInch;
-        string inches = (d / 0.0254).ToString("0.####", CultureInfo.InvariantCulture);
-        string designation = $"{inches}-{threadsPerInch.ToString("0.####", CultureInfo.InvariantCulture)} UNS";
-        return Create60Degrees(ThreadProfile.Unified, designation, d, p, nameof(threadsPerInch), Si.Length(p));
+        double least = PitchOf(CoarsestPitch(d, ThreadEquations.UnifiedRootDiameter(0, ThreadEquations.TriangleHeight(1))));
+        if (threadsPerInch <= least) Guard.RefuseAgainst(nameof(threadsPerInch), threadsPerInch, $"more than {Number(least)}, {ToLeaveACore}");
+        string designation = ThreadCatalogue.Default.NameOf(ThreadProfile.Unified, diameter.Inches, threadsPerInch)
+            ?? $"{Number(diameter.Inches)}-{Number(threadsPerInch)} UNS";
+        return FromCatalogue(ThreadProfile.Unified, designation, d, PitchOf(threadsPerInch));
     }
 
     /// <summary>A thread of any profile, from its diameters and the angle of its load flank.</summary>
@@ -177,16 +191,16 @@ public sealed class ScrewThread
             ? ThreadGeometry.OfProfile(work, _pitch, Starts, Geometry.PitchDiameter, Geometry.RootDiameter)
             : ThreadGeometry.Of60Degrees(work, Profile, _diameter, _pitch);
 
-    private static ScrewThread Create60Degrees(ThreadProfile profile, string designation, double d, double p, string name, Length pitch)
-    {
-        ScrewThread thread = FromCatalogue(profile, designation, d, p);
-        if (!(thread.Geometry.RootDiameter > 0.1 * d))
-        {
-            Guard.RefuseAgainst(name, pitch, $"so fine that a core of a tenth of the diameter remains; the root diameter would be {Guard.Show(thread.RootDiameter.ToUnit(UnitsNet.Units.LengthUnit.Millimeter))}");
-        }
+    /// <summary>Metres of pitch from threads per inch, and the reverse.</summary>
+    internal static double PitchOf(double threadsPerInch) => 0.0254 / threadsPerInch;
 
-        return thread;
-    }
+    private static ScrewThread? Find(string designation) =>
+        ThreadDesignation.TryRead(designation, out ThreadDesignation wanted) ? ThreadCatalogue.Default.Find(wanted) : null;
 
-    private static string Millimeters(Length length) => length.Millimeters.ToString("0.####", CultureInfo.InvariantCulture);
+    /// <summary>The pitch that leaves a core of a tenth of the diameter; <paramref name="rootOfUnitPitch"/> is d₃ − d at a pitch of 1.</summary>
+    private static double CoarsestPitch(double diameter, double rootOfUnitPitch) => (1 - LeastCore) * diameter / -rootOfUnitPitch;
+
+    private static string Millimeters(Length length) => Number(length.Millimeters);
+
+    private static string Number(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
 }

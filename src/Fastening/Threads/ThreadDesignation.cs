@@ -1,11 +1,109 @@
+using Fastening.Internals;
+
 namespace Fastening;
 
-/// <summary>Reads thread designations and refuses in words that say what to write.</summary>
-internal static class ThreadDesignation
+/// <summary>What a designation says: family and size, and as much of pitch and series as is written.</summary>
+/// <remarks>
+/// Whether the thread exists is for the catalogue to say.
+/// A tolerance class (6g, 2A) and LH are read and left out: dimensions here are basic, and a left hand changes only the sense of rotation.
+/// After a hyphen a metric designation carries its class (ISO 965-1), so M16-1.5 is not read as a pitch.
+/// </remarks>
+internal readonly struct ThreadDesignation
 {
-    public static ScrewThread? Read(string text, out string? refusal)
+    public const string Coarse = "coarse", Fine = "fine", Unc = "UNC", Unf = "UNF", Unef = "UNEF", Un = "UN";
+
+    private ThreadDesignation(ThreadProfile profile, long diameter, long numberedDiameter, long pitch, string? series)
     {
-        refusal = $"'{text}' is not a thread designation.";
-        return null;
+        Profile = profile;
+        Diameter = diameter;
+        NumberedDiameter = numberedDiameter;
+        Pitch = pitch;
+        Series = series;
+    }
+
+    public ThreadProfile Profile { get; }
+
+    /// <summary>Millionths of a millimetre, or of an inch for a unified thread.</summary>
+    public long Diameter { get; }
+
+    /// <summary>What a bare whole number means as a numbered size, as in 10-32 UNF; otherwise 0.</summary>
+    public long NumberedDiameter { get; }
+
+    /// <summary>Pitch in millionths of a millimetre, or millionths of a thread per inch; 0 when not written.</summary>
+    public long Pitch { get; }
+
+    public string? Series { get; }
+
+    public static bool TryRead(ReadOnlySpan<char> text, out ThreadDesignation designation)
+    {
+        var cursor = new TextCursor(text.Trim());
+        return cursor.TryWord("M") ? TryReadMetric(cursor, out designation) : TryReadUnified(cursor, out designation);
+    }
+
+    private static bool TryReadMetric(TextCursor cursor, out ThreadDesignation designation)
+    {
+        designation = default;
+        cursor.TrySpaces();
+        if (!cursor.TryDecimal(out long diameter)) return false;
+
+        long pitch = 0;
+        TextCursor afterDiameter = cursor;
+        cursor.TrySpaces();
+        if (cursor.Try('x') || cursor.Try('X') || cursor.Try('×'))
+        {
+            cursor.TrySpaces();
+            if (!cursor.TryDecimal(out pitch) || pitch == 0) return false;
+        }
+        else
+        {
+            cursor = afterDiameter;
+        }
+
+        designation = new ThreadDesignation(ThreadProfile.IsoMetric, diameter, 0, pitch, pitch == 0 ? Coarse : null);
+        return ToleranceClass.TryEnd(cursor, ThreadProfile.IsoMetric);
+    }
+
+    private static bool TryReadUnified(TextCursor cursor, out ThreadDesignation designation)
+    {
+        designation = default;
+        if (!UnifiedSize.TryRead(ref cursor, out long diameter, out long numberedDiameter)) return false;
+
+        TextCursor afterSize = cursor;
+        cursor.TrySpaces();
+        if (!cursor.TryHyphen() || !TryThreadsPerInch(ref cursor, out long threadsPerInch))
+        {
+            threadsPerInch = 0;
+            cursor = afterSize;
+        }
+
+        TextCursor beforeSeries = cursor;
+        if (!cursor.TrySpaces()) cursor.TryHyphen();
+        string? series = ReadSeries(ref cursor);
+        if (series is null) cursor = beforeSeries;
+
+        designation = new ThreadDesignation(ThreadProfile.Unified, diameter, numberedDiameter, threadsPerInch, series);
+        return ToleranceClass.TryEnd(cursor, ThreadProfile.Unified);
+    }
+
+    /// <summary>13, 4.5 or 4 1/2.</summary>
+    private static bool TryThreadsPerInch(ref TextCursor cursor, out long threadsPerInch)
+    {
+        cursor.TrySpaces();
+        if (!cursor.TryDecimal(out threadsPerInch) || threadsPerInch == 0) return false;
+
+        TextCursor afterNumber = cursor;
+        if (cursor.TrySpaces() && UnifiedSize.TryFraction(ref cursor, out long fraction)) threadsPerInch += fraction;
+        else cursor = afterNumber;
+        return true;
+    }
+
+    /// <summary>UNC, UNF, UNEF or UN; the R of a rounded root (UNRC) says what the computation assumes anyway.</summary>
+    private static string? ReadSeries(ref TextCursor cursor)
+    {
+        if (!cursor.TryWord("UN")) return null;
+        cursor.TryWord("R");
+        if (cursor.TryWord("C")) return Unc;
+        if (cursor.TryWord("EF")) return Unef;
+        return cursor.TryWord("F") ? Unf : Un;
     }
 }

@@ -1,0 +1,66 @@
+using Fastening.Internals;
+
+namespace Fastening;
+
+/// <summary>Reads the size of a unified thread: 1/2, 1 1/8, 1-1/8, 0.500, #10, No.10 or a bare 10.</summary>
+internal static class UnifiedSize
+{
+    private const long SmallestNumbered = 60_000, NumberedStep = 13_000, GreatestDenominator = 64;
+
+    /// <summary>Diameters in millionths of an inch; <paramref name="numbered"/> is 0 unless a bare whole number leaves it open.</summary>
+    public static bool TryRead(ref TextCursor cursor, out long diameter, out long numbered)
+    {
+        numbered = 0;
+        if (cursor.Try('#') || TryNo(ref cursor))
+        {
+            cursor.TrySpaces();
+            bool isWhole = cursor.TryWhole(out long number);
+            diameter = SmallestNumbered + NumberedStep * number;
+            return isWhole;
+        }
+
+        if (TryFraction(ref cursor, out diameter)) return true;
+
+        TextCursor start = cursor;
+        if (!cursor.TryWhole(out long whole) || cursor.Next == '.')
+        {
+            cursor = start;
+            return cursor.TryDecimal(out diameter);
+        }
+
+        diameter = whole * TextCursor.Million;
+        TextCursor afterWhole = cursor;
+        if ((cursor.TrySpaces() || cursor.TryHyphen()) && TryFraction(ref cursor, out long fraction))
+        {
+            diameter += fraction;
+            return true;
+        }
+
+        cursor = afterWhole;
+        numbered = SmallestNumbered + NumberedStep * whole;
+        return true;
+    }
+
+    /// <summary>A fraction of an inch as rulers have it, to sixty-fourths; the cursor stays where it is otherwise.</summary>
+    public static bool TryFraction(ref TextCursor cursor, out long millionths)
+    {
+        TextCursor start = cursor;
+        millionths = 0;
+        if (cursor.TryWhole(out long numerator) && numerator > 0 && cursor.Try('/') && cursor.TryWhole(out long denominator)
+            && denominator is > 1 and <= GreatestDenominator && (denominator & (denominator - 1)) == 0)
+        {
+            millionths = numerator * (TextCursor.Million / denominator);
+            return true;
+        }
+
+        cursor = start;
+        return false;
+    }
+
+    private static bool TryNo(ref TextCursor cursor)
+    {
+        if (!cursor.TryWord("No")) return false;
+        cursor.Try('.');
+        return true;
+    }
+}
