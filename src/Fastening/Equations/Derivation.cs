@@ -69,5 +69,20 @@ public sealed class Derivation
 
     private static string Number(int index) => (index + 1).ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>
+    /// Leaves out the steps on which the answer does not rest. A step counts when its result went, bit for bit, into a later step that counts.
+    /// </summary>
+    internal Derivation KeepWhatCounts()
+    {
+        var needed = new HashSet<double>();
+        for (int i = _steps.Count - 1; i >= 0; i--)
+        {
+            if (i < _steps.Count - 1 && !needed.Remove(_steps[i].Result)) _steps.RemoveAt(i);
+            else needed.UnionWith(_steps[i].Inputs);
+        }
+
+        return this;
+    }
+
     internal void Add(Equation equation, double result, params double[] inputs) => _steps.Add(new DerivationStep(equation, inputs, result));
 }

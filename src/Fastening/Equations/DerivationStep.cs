@@ -62,5 +62,6 @@ public sealed class DerivationStep
 
     private static string LatexUnit(string unit) => unit.Length == 0
         ? ""
+        : unit == "°" ? @"^{\circ}"
         : @"\,\mathrm{" + unit.Replace("°", @"^{\circ}").Replace("·", @"{\cdot}").Replace("²", "^{2}").Replace("³", "^{3}").Replace("⁴", "^{4}") + "}";
 }

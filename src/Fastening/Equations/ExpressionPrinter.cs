@@ -46,6 +46,9 @@ internal static class ExpressionPrinter
                 text.Append('−');
                 WriteLine(text, negation.Operand, symbol, SignLevel);
                 break;
+            case Expression.Call { Function: "sqrt", Arguments: [Expression.Number whole] }:
+                text.Append('√').Append(whole.Text);
+                break;
             case Expression.Call call:
                 text.Append(call.Function == "sqrt" ? "√" : call.Function).Append('(');
                 WriteArguments(text, call, symbol, WriteLine);
@@ -55,7 +58,7 @@ internal static class ExpressionPrinter
                 int level = LevelOf(binary);
                 WriteLine(text, binary.Left, symbol, binary.Sign == '^' ? AtomLevel : level);
                 text.Append(binary.Sign switch { '+' => " + ", '-' => " − ", '*' => "·", '/' => "/", _ => "^" });
-                WriteLine(text, binary.Right, symbol, binary.Sign is '-' or '/' or '^' ? level + 1 : level);
+                WriteLine(text, binary.Right, symbol, level + 1);
                 break;
         }
 
@@ -106,7 +109,7 @@ internal static class ExpressionPrinter
                 int level = LevelOf(binary);
                 WriteLatex(text, binary.Left, symbol, level);
                 text.Append(binary.Sign switch { '+' => " + ", '-' => " - ", _ => @" \cdot " });
-                WriteLatex(text, binary.Right, symbol, binary.Sign == '-' ? level + 1 : level);
+                WriteLatex(text, binary.Right, symbol, level + 1);
                 break;
         }
 
@@ -125,7 +128,7 @@ internal static class ExpressionPrinter
 
     /// <summary>A substituted value with a sign or a unit needs brackets where a bare letter does not: (−2 mm)^2, 3 mm − (−2 mm).</summary>
     private static string WithBracketsIfNeeded(string written, int needed) =>
-        (needed > SumLevel && written.Length > 0 && written[0] is '-' or '−') || (needed == AtomLevel && written.Contains(' '))
+        (needed > SumLevel && written.Length > 0 && written[0] is '-' or '−') || (needed >= AtomLevel && (written.Contains(' ') || written.Contains("\\,")))
             ? "(" + written + ")"
             : written;
 }

@@ -72,21 +72,43 @@ public static class StressEquations
     public static Equation<Func<double, double, double>> PermittedStressEquation { get; } = Equation.Define(
         PermittedStress, "stress.permitted", Symbols.PermittedStress, "nu*R_p", "VDI 2230-1:2015 §5.4.2", Symbols.Utilisation, Symbols.YieldStrength);
 
-    /// <summary>Preload at which the equivalent stress reaches the permitted stress; without prevailing torque this is F_Mzul of VDI 2230.</summary>
-    public static double PermittedPreload(double sigma_lim, double A_0, double W_p, double lambda_th, double M_p)
+    /// <summary>Tensile stress per unit preload.</summary>
+    public static double TensionPerPreload(double A_0) => 1 / A_0;
+
+    /// <summary>s_σ = 1/A_0.</summary>
+    public static Equation<Func<double, double>> TensionPerPreloadEquation { get; } = Equation.Define(
+        TensionPerPreload, "stress.tension-per-preload", Symbols.TensionPerPreload, "1/A_0", "VDI 2230-1:2015 §5.4.2", Symbols.SectionArea);
+
+    /// <summary>Torsional stress per unit preload, times √3, as it enters the equivalent stress.</summary>
+    public static double TorsionPerPreload(double lambda_th, double W_p) => Math.Sqrt(3) * lambda_th / W_p;
+
+    /// <summary>s_τ = √3 λ_th/W_p.</summary>
+    public static Equation<Func<double, double, double>> TorsionPerPreloadEquation { get; } = Equation.Define(
+        TorsionPerPreload, "stress.torsion-per-preload", Symbols.TorsionPerPreload, "sqrt(3)*lambda_th/W_p", "VDI 2230-1:2015 §5.4.2",
+        Symbols.ThreadArm, Symbols.SectionModulus);
+
+    /// <summary>Torsional stress of the prevailing torque, times √3.</summary>
+    public static double PrevailingStress(double M_p, double W_p) => Math.Sqrt(3) * M_p / W_p;
+
+    /// <summary>τ_p = √3 M_p/W_p.</summary>
+    public static Equation<Func<double, double, double>> PrevailingStressEquation { get; } = Equation.Define(
+        PrevailingStress, "stress.prevailing", Symbols.PrevailingStress, "sqrt(3)*M_p/W_p", "derived", Symbols.PrevailingTorque, Symbols.SectionModulus);
+
+    /// <summary>
+    /// Preload at which the equivalent stress reaches the permitted stress: the positive root of (s_σ F)² + (s_τ F + τ_p)² = σ_lim².
+    /// Without prevailing torque this is F_Mzul of VDI 2230.
+    /// </summary>
+    public static double PermittedPreload(double sigma_lim, double s_sigma, double s_tau, double tau_p)
     {
-        double tension = 1 / (A_0 * A_0);
-        double torsion = 3 * (lambda_th * lambda_th) / (W_p * W_p);
-        double offset = 3 * (M_p * M_p) / (W_p * W_p);
-        double root = Math.Sqrt(sigma_lim * sigma_lim * (tension + torsion) - offset * tension);
-        return (root - 3 * lambda_th * M_p / (W_p * W_p)) / (tension + torsion);
+        double stiffness = s_sigma * s_sigma + s_tau * s_tau;
+        double offset = s_sigma * tau_p;
+        return (Math.Sqrt(sigma_lim * sigma_lim * stiffness - offset * offset) - s_tau * tau_p) / stiffness;
     }
 
-    /// <summary>The root of (F/A_0)² + 3((λ_th F + M_p)/W_p)² = σ_lim².</summary>
-    public static Equation<Func<double, double, double, double, double, double>> PermittedPreloadEquation { get; } = Equation.Define(
+    /// <summary>F = (√(σ_lim² (s_σ² + s_τ²) − (s_σ τ_p)²) − s_τ τ_p)/(s_σ² + s_τ²).</summary>
+    public static Equation<Func<double, double, double, double, double>> PermittedPreloadEquation { get; } = Equation.Define(
         PermittedPreload, "stress.permitted-preload", Symbols.Preload,
-        "(sqrt(sigma_lim^2*(1/A_0^2 + 3*lambda_th^2/W_p^2) - 3*M_p^2/(A_0*W_p)^2) - 3*lambda_th*M_p/W_p^2)/(1/A_0^2 + 3*lambda_th^2/W_p^2)",
-        "VDI 2230-1:2015 §5.4.2, F_Mzul, with M_p added; derived",
-        Symbols.PermittedStress, Symbols.SectionArea, Symbols.SectionModulus, Symbols.ThreadArm, Symbols.PrevailingTorque,
-        "0.98*sigma_lim - 1.7320508*M_p/W_p");
+        "(sqrt(sigma_lim^2*(s_sigma^2 + s_tau^2) - (s_sigma*tau_p)^2) - s_tau*tau_p)/(s_sigma^2 + s_tau^2)",
+        "VDI 2230-1:2015 §5.4.2, F_Mzul, with the prevailing torque added; derived",
+        Symbols.PermittedStress, Symbols.TensionPerPreload, Symbols.TorsionPerPreload, Symbols.PrevailingStress, "0.98*sigma_lim - tau_p");
 }

@@ -13,16 +13,25 @@ internal static class SymbolNotation
     public static string Pretty(string name)
     {
         (string stem, string subscript) = Split(name);
-        string letter = Greek.TryGetValue(stem, out string? greek) ? greek : stem;
-        return subscript.Length == 0 ? letter : letter + "_" + subscript;
+        return subscript.Length == 0 ? PrettyPart(stem) : PrettyPart(stem) + "_" + PrettyPart(subscript);
     }
 
     public static string Latex(string name)
     {
         (string stem, string subscript) = Split(name);
-        string letter = Greek.ContainsKey(stem) ? "\\" + stem : stem.Length == 1 ? stem : "\\mathit{" + stem + "}";
-        return subscript.Length == 0 ? letter : letter + "_{\\mathrm{" + subscript.Replace("_", ",") + "}}";
+        string letter = LatexPart(stem, "mathit");
+        return subscript.Length switch
+        {
+            0 => letter,
+            1 => letter + "_" + subscript,
+            _ => letter + "_{" + LatexPart(subscript, "mathrm") + "}",
+        };
     }
+
+    private static string PrettyPart(string part) => Greek.TryGetValue(part, out string? greek) ? greek : part;
+
+    private static string LatexPart(string part, string style) =>
+        Greek.ContainsKey(part) ? "\\" + part : part.Length == 1 ? part : "\\" + style + "{" + part + "}";
 
     private static (string Stem, string Subscript) Split(string name)
     {

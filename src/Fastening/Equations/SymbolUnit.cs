@@ -48,6 +48,9 @@ public sealed class SymbolUnit
     /// <summary>Pascal, printed in megapascals.</summary>
     public static SymbolUnit Stress { get; } = new("Pa", "MPa", 1e-6, length: -1, mass: 1, time: -2);
 
+    /// <summary>Pascal per newton, printed in megapascals per kilonewton.</summary>
+    public static SymbolUnit StressPerForce { get; } = new("Pa/N", "MPa/kN", 1e-3, length: -2);
+
     /// <summary>Radian per newton-metre, printed in degrees per newton-metre.</summary>
     public static SymbolUnit TorsionalCompliance { get; } = new("rad/(N·m)", "°/(N·m)", 180 / Math.PI, length: -2, mass: -1, time: 2);
 

@@ -100,10 +100,10 @@ public static class Symbols
     public static Symbol LooseningTorque { get; } = new("M_L", SymbolUnit.Torque, "loosening torque (negative: must be held)", -1e5, 1e5);
 
     /// <summary>Part of the tightening torque that stretches the bolt.</summary>
-    public static Symbol PitchTorque { get; } = new("M_P", SymbolUnit.Torque, "pitch torque: the part that stretches the bolt", 0, 1e5);
+    public static Symbol PitchTorque { get; } = new("M_GSt", SymbolUnit.Torque, "pitch torque: the part that stretches the bolt", 0, 1e5);
 
     /// <summary>Part of the tightening torque lost to friction in the thread.</summary>
-    public static Symbol ThreadFrictionTorque { get; } = new("M_G", SymbolUnit.Torque, "thread friction torque", 0, 1e5);
+    public static Symbol ThreadFrictionTorque { get; } = new("M_GR", SymbolUnit.Torque, "thread friction torque", 0, 1e5);
 
     /// <summary>Part of the tightening torque lost to friction under the head or nut.</summary>
     public static Symbol BearingFrictionTorque { get; } = new("M_K", SymbolUnit.Torque, "bearing friction torque", 0, 1e5);
@@ -131,6 +131,15 @@ public static class Symbols
 
     /// <summary>Equivalent stress (von Mises).</summary>
     public static Symbol EquivalentStress { get; } = new("sigma_red", SymbolUnit.Stress, "equivalent stress (von Mises)", 1e5, 4e9);
+
+    /// <summary>Tensile stress per unit preload.</summary>
+    public static Symbol TensionPerPreload { get; } = new("s_sigma", SymbolUnit.StressPerForce, "tensile stress per unit preload", 30, 3e6);
+
+    /// <summary>Torsional stress per unit preload, times √3.</summary>
+    public static Symbol TorsionPerPreload { get; } = new("s_tau", SymbolUnit.StressPerForce, "torsional stress per unit preload, times √3", 3, 1e8);
+
+    /// <summary>Stress of the prevailing torque, times √3.</summary>
+    public static Symbol PrevailingStress { get; } = new("tau_p", SymbolUnit.Stress, "torsional stress of the prevailing torque, times √3", 0, 1e9);
 
     /// <summary>Yield strength.</summary>
     public static Symbol YieldStrength { get; } = new("R_p", SymbolUnit.Stress, "minimum yield strength", 1e8, 2e9);

@@ -68,15 +68,18 @@ public static class TorqueEquations
         MeanBearingDiameter, "torque.mean-bearing-diameter", Symbols.BearingDiameter, "(D_o + D_i)/2",
         "ISO 16047:2005 (from memory); VDI 2230-1:2015, D_Km", Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter);
 
-    /// <summary>Effective bearing diameter under uniform pressure.</summary>
+    /// <summary>
+    /// Effective bearing diameter under uniform pressure: (2/3)(D_o³ − D_i³)/(D_o² − D_i²) with the common factor D_o − D_i taken out,
+    /// so that a narrow ring costs no digits.
+    /// </summary>
     public static double UniformPressureBearingDiameter(double D_o, double D_i) =>
-        2 * (D_o * D_o * D_o - D_i * D_i * D_i) / (3 * (D_o * D_o - D_i * D_i));
+        2 * (D_o * D_o + D_o * D_i + D_i * D_i) / (3 * (D_o + D_i));
 
-    /// <summary>D_b = (2/3)(D_o³ − D_i³)/(D_o² − D_i²).</summary>
+    /// <summary>D_b = 2(D_o² + D_o D_i + D_i²)/(3(D_o + D_i)).</summary>
     public static Equation<Func<double, double, double>> UniformPressureBearingDiameterEquation { get; } = Equation.Define(
         UniformPressureBearingDiameter, "torque.uniform-pressure-bearing-diameter", Symbols.BearingDiameter,
-        "2*(D_o^3 - D_i^3)/(3*(D_o^2 - D_i^2))", "Machinery's Handbook 31st ed. (2020), p. 1665; derived",
-        Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter, "D_o - 1.01*D_i");
+        "2*(D_o^2 + D_o*D_i + D_i^2)/(3*(D_o + D_i))", "Machinery's Handbook 31st ed. (2020), p. 1665, common factor taken out; derived",
+        Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter);
 
     /// <summary>Bearing torque per unit preload; a conical seat divides by the sine of half its included angle.</summary>
     public static double BearingArm(double mu_b, double D_b, double gamma) => mu_b * D_b / (2 * Math.Sin(gamma / 2));
@@ -130,14 +133,14 @@ public static class TorqueEquations
     /// <summary>The part of the tightening torque that stretches the bolt.</summary>
     public static double PitchTorque(double lambda_P, double F) => lambda_P * F;
 
-    /// <summary>M_P = λ_P F.</summary>
+    /// <summary>M_GSt = λ_P F.</summary>
     public static Equation<Func<double, double, double>> PitchTorqueEquation { get; } = Equation.Define(
         PitchTorque, "torque.pitch-torque", Symbols.PitchTorque, "lambda_P*F", "ISO 16047:2005 (from memory); derived", Symbols.PitchArm, Symbols.Preload);
 
     /// <summary>The part of the tightening torque lost to friction in the thread.</summary>
     public static double ThreadFrictionTorque(double lambda_th, double lambda_P, double F) => (lambda_th - lambda_P) * F;
 
-    /// <summary>M_G = (λ_th − λ_P) F.</summary>
+    /// <summary>M_GR = (λ_th − λ_P) F.</summary>
     public static Equation<Func<double, double, double, double>> ThreadFrictionTorqueEquation { get; } = Equation.Define(
         ThreadFrictionTorque, "torque.thread-friction-torque", Symbols.ThreadFrictionTorque, "(lambda_th - lambda_P)*F",
         "ISO 16047:2005 (from memory); derived", Symbols.ThreadArm, Symbols.PitchArm, Symbols.Preload, "lambda_th - 1.01*lambda_P");
@@ -149,6 +152,14 @@ public static class TorqueEquations
     public static Equation<Func<double, double, double>> BearingFrictionTorqueEquation { get; } = Equation.Define(
         BearingFrictionTorque, "torque.bearing-friction-torque", Symbols.BearingFrictionTorque, "lambda_b*F",
         "ISO 16047:2005 (from memory); derived", Symbols.BearingArm, Symbols.Preload);
+
+    /// <summary>The tightening torque as the sum of its parts.</summary>
+    public static double TotalTorque(double M_GSt, double M_GR, double M_K, double M_p) => M_GSt + M_GR + M_K + M_p;
+
+    /// <summary>M = M_GSt + M_GR + M_K + M_p.</summary>
+    public static Equation<Func<double, double, double, double, double>> TotalTorqueEquation { get; } = Equation.Define(
+        TotalTorque, "torque.total-torque", Symbols.TighteningTorque, "M_GSt + M_GR + M_K + M_p", "ISO 16047:2005 (from memory)",
+        Symbols.PitchTorque, Symbols.ThreadFrictionTorque, Symbols.BearingFrictionTorque, Symbols.PrevailingTorque);
 
     /// <summary>Loosening torque of the thread per unit preload, linear form; negative when the preload alone would unscrew the thread.</summary>
     public static double LinearLooseningThreadArm(double lambda_P, double c, double mu_th, double d_m) => c * mu_th * d_m / 2 - lambda_P;

@@ -15,16 +15,15 @@ public sealed class BearingSurface
 {
     private readonly double _outer;
     private readonly double _inner;
-    private readonly double _includedAngle;
+    private readonly double _includedAngleDegrees;
     private readonly bool _uniformPressure;
 
     private BearingSurface(double outer, double inner, double includedAngleDegrees, bool uniformPressure)
     {
         _outer = outer;
         _inner = inner;
-        _includedAngle = Si.ToRadians(includedAngleDegrees);
+        _includedAngleDegrees = includedAngleDegrees;
         _uniformPressure = uniformPressure;
-        IncludedAngle = Si.Angle(includedAngleDegrees);
     }
 
     /// <summary>Outer diameter D_o of the contact.</summary>
@@ -34,7 +33,7 @@ public sealed class BearingSurface
     public Length InnerDiameter => Si.Length(_inner);
 
     /// <summary>Included angle γ of the seat: 180° for a flat ring.</summary>
-    public Angle IncludedAngle { get; }
+    public Angle IncludedAngle => Si.Angle(_includedAngleDegrees);
 
     /// <summary>Whether the effective diameter is that of uniform pressure.</summary>
     public bool HasUniformPressure => _uniformPressure;
@@ -78,16 +77,16 @@ public sealed class BearingSurface
 
     /// <summary>The same surface with the effective diameter of uniform pressure, (2/3)(D_o³ − D_i³)/(D_o² − D_i²).</summary>
     /// <returns>A new surface.</returns>
-    public BearingSurface WithUniformPressure() => new(_outer, _inner, IncludedAngle.Degrees, uniformPressure: true);
+    public BearingSurface WithUniformPressure() => new(_outer, _inner, _includedAngleDegrees, uniformPressure: true);
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
         $"{Shape} {InnerDiameter.Millimeters:0.###} to {OuterDiameter.Millimeters:0.###} mm");
 
     /// <summary>Bearing torque per unit preload.</summary>
-    internal double Arm(Derivation? work, double friction) => TorqueEquations.BearingArmEquation.Step(work, friction, Diameter(work), _includedAngle);
+    internal double Arm(Derivation? work, double friction) => TorqueEquations.BearingArmEquation.Step(work, friction, Diameter(work), Si.ToRadians(_includedAngleDegrees));
 
-    private string Shape => IncludedAngle.Degrees == 180 ? "flat ring" : FormattableString.Invariant($"{IncludedAngle.Degrees:0.##}° cone");
+    private string Shape => _includedAngleDegrees == 180 ? "flat ring" : FormattableString.Invariant($"{_includedAngleDegrees:0.##}° cone");
 
     private double Diameter(Derivation? work) =>
         (_uniformPressure ? TorqueEquations.UniformPressureBearingDiameterEquation : TorqueEquations.MeanBearingDiameterEquation).Step(work, _outer, _inner);

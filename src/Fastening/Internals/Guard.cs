@@ -89,9 +89,9 @@ internal static class Guard
     public static void RefuseAgainst(string name, double value, string requirement) =>
         throw new ArgumentOutOfRangeException(name, $"{name} is {Show(value)}; it must be {requirement}.");
 
-    public static string Show(IQuantity value) => value.ToString("G6", CultureInfo.InvariantCulture);
+    public static string Show(IQuantity value) => value.ToString("G6", CultureInfo.InvariantCulture).Replace(" °", "°").Replace(" %", "%");
 
-    public static string Show(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
+    public static string Show(double value) => Interval.Format(value, "");
 
     [DoesNotReturn]
     private static void Refuse(string name, IQuantity value, in Interval domain, double scale, string unit) =>

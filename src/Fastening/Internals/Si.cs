@@ -19,6 +19,7 @@ internal static class Si
     public static double Of(Duration value) => value.Seconds;
     public static double Of(RotationalSpeed value) => value.DegreesPerSecond;
     public static double Of(Ratio value) => value.DecimalFractions;
+    public static double Millimeters(Length value) => value.Millimeters;
     public static double Radians(Angle value) => value.Degrees * RadiansPerDegree;
     public static double ToRadians(double degrees) => degrees * RadiansPerDegree;
 
@@ -64,6 +65,13 @@ internal static class Si
         : typeof(T) == typeof(RotationalSpeed) ? "°/s"
         : typeof(T) == typeof(Length) ? "m"
         : throw Unsupported(typeof(T));
+
+    /// <summary>The base unit as it follows a number: degrees touch it, other units stand off.</summary>
+    public static string BaseUnitSuffix<T>() where T : struct, IQuantity
+    {
+        string unit = BaseUnit<T>();
+        return unit[0] == '°' ? unit : " " + unit;
+    }
 
     private static TTo As<TFrom, TTo>(TFrom value) => Unsafe.As<TFrom, TTo>(ref value);
 

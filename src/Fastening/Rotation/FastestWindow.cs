@@ -4,7 +4,7 @@ namespace Fastening.Internals;
 /// The highest mean rate over any window of one length. The rotation is linear between samples, so the mean over a sliding window has its
 /// extremes where the window begins or ends at a sample; both are tried. Two passes, two pointers, no allocation.
 /// </summary>
-internal readonly record struct FastestWindow(double DegreesPerSecond, double EndSeconds)
+internal readonly record struct FastestWindow(double Rate, double EndSeconds)
 {
     public static FastestWindow Of(ReadOnlySpan<double> times, ReadOnlySpan<double> angles, double window)
     {
@@ -37,7 +37,7 @@ internal readonly record struct FastestWindow(double DegreesPerSecond, double En
         return best;
     }
 
-    private FastestWindow OrFaster(double rate, double end) => rate > DegreesPerSecond ? new FastestWindow(rate, end) : this;
+    private FastestWindow OrFaster(double rate, double end) => rate > Rate ? new FastestWindow(rate, end) : this;
 
     /// <summary>The angle at a time; the index only moves forward. Between repeated time stamps it takes the later sample.</summary>
     private static double Interpolate(ReadOnlySpan<double> times, ReadOnlySpan<double> angles, double time, ref int index)

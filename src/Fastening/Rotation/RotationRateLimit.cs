@@ -60,7 +60,7 @@ public sealed class RotationRateLimit
         double length = times[times.Length - 1] - times[0];
         if (length <= 0) throw new ArgumentException("The trace begins and ends at the same time: it has no rate.", nameof(trace));
         FastestWindow fastest = FastestWindow.Of(times, trace.AnglesDegrees.Span, Math.Min(seconds, length));
-        return new RotationRateCheck(fastest.DegreesPerSecond, _degreesPerSecond, fastest.EndSeconds);
+        return new RotationRateCheck(fastest.Rate, _degreesPerSecond, fastest.EndSeconds);
     }
 
     /// <inheritdoc />

@@ -5,7 +5,7 @@ namespace Fastening;
 
 /// <summary>A torque, rotation, force or length as a person or a log wrote it: the value and the unit, both kept.</summary>
 /// <typeparam name="TQuantity"><see cref="Torque"/>, <see cref="Angle"/>, <see cref="Force"/> or <see cref="Length"/>.</typeparam>
-/// <remarks>Records keep this and not the quantity, because one in six values in lbf·ft does not survive the way through N·m and back.</remarks>
+/// <remarks>Records keep this and not the quantity, because one value in five in lbf·ft does not survive the way through N·m and back to the last bit.</remarks>
 /// <example><code>Entered&lt;Torque&gt; target = Entered.Parse&lt;Torque&gt;("85 ft-lb");
 /// target.Quantity.NewtonMeters                      // 115.24…
 /// target.ToString()                                 // "85 lbf·ft"
@@ -33,7 +33,10 @@ public sealed class Entered<TQuantity>
     /// <summary>The quantity, in N·m, °, N or m.</summary>
     public TQuantity Quantity => Unit.From(Value);
 
-    /// <summary>Value and unit, invariant: <c>85 lbf·ft</c>, <c>90°</c>. <see cref="Entered.Parse{TQuantity}(string)"/> reads back the same value, bit for bit, and the same unit.</summary>
+    /// <summary>
+    /// Value and unit, invariant: <c>85 lbf·ft</c>, <c>90°</c>. <see cref="Entered.Parse{TQuantity}(string)"/> reads back the same
+    /// value, bit for bit, and the same unit.
+    /// </summary>
     /// <returns>The text.</returns>
     public override string ToString() => Unit.WithSymbol(NumberText.Exact(Value));
 

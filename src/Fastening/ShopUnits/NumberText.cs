@@ -66,8 +66,7 @@ internal static class NumberText
     {
         string format = "F" + decimals.ToString(CultureInfo.InvariantCulture);
         if (Math.Abs(value) >= 1e15) return value.ToString(format, CultureInfo.InvariantCulture);
-        decimal rounded = Math.Round((decimal)value, decimals, MidpointRounding.AwayFromZero);
-        return (rounded == 0 ? 0m : rounded).ToString(format, CultureInfo.InvariantCulture);
+        return Math.Round((decimal)value, decimals, MidpointRounding.AwayFromZero).ToString(format, CultureInfo.InvariantCulture);
     }
 
     private static int AfterDigits(string text, int start)

@@ -28,13 +28,13 @@ internal static class Refusal<TQuantity>
     }
 
     public static FormatException OfUnit(string text) =>
-        new($"{Quote(text)} is not a unit of {QuantityWords.Of(Usual)}: {ReasonForUnit(text.Trim())}.");
+        new($"{Quote(text)} is not a unit for {QuantityWords.Of(Usual)}: {ReasonForUnit(text.Trim())}.");
 
     private static FormatException Of(string text, string reason) => new($"{Quote(text)} is not {QuantityWords.Of(Usual)}: {reason}.");
 
     private static string ReasonForText(string text)
     {
-        if (text.Contains(',')) return "a comma is 1,500 in one country and 1.5 in another; write a decimal point and no thousands separators";
+        if (text.Contains(',')) return "a comma reads two ways (1,500 is 1500 here and 1.5 there); write a decimal point and no thousands separators";
         int start = NumberText.SkipSpace(text, 0);
         int end = NumberText.End(text, start);
         string number = text.Substring(start, end - start), rest = text.Substring(end).Trim();

@@ -121,7 +121,7 @@ public sealed class ScrewThread
         double p = Guard.Check(pitch, PitchDomain);
         double coarsest = CoarsestPitch(d, ThreadEquations.IsoRootDiameter(0, ThreadEquations.TriangleHeight(1)));
         if (p >= coarsest) Guard.RefuseAgainst(nameof(pitch), pitch, $"less than {Millimeters(Si.Length(coarsest))} mm, {ToLeaveACore}");
-        string designation = ThreadCatalogue.Default.NameOf(ThreadProfile.IsoMetric, diameter.Millimeters, pitch.Millimeters)
+        string designation = ThreadCatalogue.Default.NameOf(ThreadProfile.IsoMetric, Si.Millimeters(diameter), Si.Millimeters(pitch))
             ?? $"M{Millimeters(diameter)}x{Millimeters(pitch)}";
         return FromCatalogue(ThreadProfile.IsoMetric, designation, d, p);
     }
@@ -175,7 +175,7 @@ public sealed class ScrewThread
     {
         var work = new Derivation($"Stress area of {Designation}");
         Derive(work);
-        return work;
+        return work.KeepWhatCounts();
     }
 
     /// <inheritdoc />
@@ -200,7 +200,7 @@ public sealed class ScrewThread
     /// <summary>The pitch that leaves a core of a tenth of the diameter; <paramref name="rootOfUnitPitch"/> is d₃ − d at a pitch of 1.</summary>
     private static double CoarsestPitch(double diameter, double rootOfUnitPitch) => (1 - LeastCore) * diameter / -rootOfUnitPitch;
 
-    private static string Millimeters(Length length) => Number(length.Millimeters);
+    private static string Millimeters(Length length) => Number(Si.Millimeters(length));
 
     private static string Number(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
 }

@@ -62,7 +62,7 @@ public sealed class AssemblyStress
         var work = new Derivation("Stress while tightening");
         double threadArm = ThreadArm(work, Guard.NotNull(model));
         Compute(work, Section.Of(work, model.Thread, torsion, waistDiameter), threadArm, force, model.PrevailingSi);
-        return work;
+        return work.KeepWhatCounts();
     }
 
     /// <summary>The preload at which the equivalent stress reaches a share of the yield strength: F_Mzul of VDI 2230.</summary>
@@ -101,7 +101,7 @@ public sealed class AssemblyStress
         var work = new Derivation("Permitted preload");
         double threadArm = ThreadArm(work, Guard.NotNull(model));
         Permitted(work, Section.Of(work, model.Thread, torsion, waistDiameter), threadArm, model, strength, utilisation);
-        return work;
+        return work.KeepWhatCounts();
     }
 
     /// <inheritdoc />
@@ -125,14 +125,20 @@ public sealed class AssemblyStress
         double prevailing = model.PrevailingSi;
         Guard.Check(utilisation, Domains.Utilisation);
         double limit = StressEquations.PermittedStressEquation.Step(work, utilisation, Guard.NotNull(strength).Yield);
-        if (Math.Sqrt(3) * prevailing >= limit * section.Modulus)
+        double prevailingStress = StressEquations.PrevailingStressEquation.Step(work, prevailing, section.Modulus);
+        if (prevailingStress >= limit)
         {
             throw new ArgumentException(
                 FormattableString.Invariant($"the prevailing torque, {prevailing:G6} N·m, alone uses up the permitted stress of {limit / 1e6:G6} MPa."),
                 nameof(model));
         }
 
-        return StressEquations.PermittedPreloadEquation.Step(work, limit, section.Area, section.Modulus, threadArm, prevailing);
+        return StressEquations.PermittedPreloadEquation.Step(
+            work,
+            limit,
+            StressEquations.TensionPerPreloadEquation.Step(work, section.Area),
+            StressEquations.TorsionPerPreloadEquation.Step(work, threadArm, section.Modulus),
+            prevailingStress);
     }
 
     /// <summary>The governing cross-section.</summary>

@@ -96,7 +96,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <example><code>double efficiency = model.BreakdownAt(Torque.FromNewtonMeters(150)).PitchShare;</code></example>
     public TorqueBreakdown BreakdownAt(Torque torque) => Breakdown(null, _arms, Guard.Check(torque, Domains.Torque));
 
-    /// <summary>The work behind <see cref="BreakdownAt"/>: preload, then pitch, thread friction and bearing friction torque.</summary>
+    /// <summary>The work behind <see cref="BreakdownAt"/>; its last step is the total, bit for bit.</summary>
     /// <param name="torque">Torque at the fastener.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
@@ -105,7 +105,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
         double moment = Guard.Check(torque, Domains.Torque);
         var work = new Derivation("Where the tightening torque goes");
         Breakdown(work, TorqueArms.Tightening(work, Thread, Bearing, Friction, Convention), moment);
-        return work;
+        return work.KeepWhatCounts();
     }
 
     /// <summary>
@@ -129,7 +129,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
         var work = new Derivation("Loosening torque");
         TorqueEquations.LooseningTorqueEquation.Step(
             work, TorqueArms.Loosening(work, Thread, Bearing, Friction, Convention), force, Prevailing);
-        return work;
+        return work.KeepWhatCounts();
     }
 
     /// <inheritdoc />
@@ -165,10 +165,11 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     private TorqueBreakdown Breakdown(Derivation? work, in TorqueArms arms, double moment)
     {
         double preload = TorqueEquations.PreloadEquation.Step(work, moment, Prevailing, arms.Total);
-        return new TorqueBreakdown(
-            TorqueEquations.PitchTorqueEquation.Step(work, arms.Pitch, preload),
-            TorqueEquations.ThreadFrictionTorqueEquation.Step(work, arms.Thread, arms.Pitch, preload),
-            TorqueEquations.BearingFrictionTorqueEquation.Step(work, arms.Bearing, preload),
-            Math.Min(moment, Prevailing));
+        double pitch = TorqueEquations.PitchTorqueEquation.Step(work, arms.Pitch, preload);
+        double threadFriction = TorqueEquations.ThreadFrictionTorqueEquation.Step(work, arms.Thread, arms.Pitch, preload);
+        double bearingFriction = TorqueEquations.BearingFrictionTorqueEquation.Step(work, arms.Bearing, preload);
+        double prevailing = Math.Min(moment, Prevailing);
+        double total = TorqueEquations.TotalTorqueEquation.Step(work, pitch, threadFriction, bearingFriction, prevailing);
+        return new TorqueBreakdown(pitch, threadFriction, bearingFriction, prevailing, total);
     }
 }

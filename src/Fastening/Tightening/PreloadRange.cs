@@ -8,8 +8,13 @@ namespace Fastening;
 /// Console.WriteLine(range);      // 52.1 … 79.8 kN</code></example>
 public sealed class PreloadRange
 {
+    private readonly double _minimum;
+    private readonly double _maximum;
+
     internal PreloadRange(double minimum, double maximum)
     {
+        _minimum = minimum;
+        _maximum = maximum;
         Minimum = Si.Force(minimum);
         Maximum = Si.Force(maximum);
     }
@@ -21,7 +26,7 @@ public sealed class PreloadRange
     public Force Maximum { get; }
 
     /// <summary>Tightening factor α_A = F_max/F_min (VDI 2230-1:2015 §5.4.3); null when the lowest preload is zero.</summary>
-    public double? TighteningFactor => Minimum.Newtons > 0 ? Maximum.Newtons / Minimum.Newtons : null;
+    public double? TighteningFactor => _minimum > 0 ? _maximum / _minimum : null;
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"{Minimum.Kilonewtons:0.###} … {Maximum.Kilonewtons:0.###} kN");

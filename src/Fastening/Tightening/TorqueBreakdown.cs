@@ -11,10 +11,10 @@ public sealed class TorqueBreakdown
     private readonly double _pitch;
     private readonly double _total;
 
-    internal TorqueBreakdown(double pitch, double threadFriction, double bearingFriction, double prevailing)
+    internal TorqueBreakdown(double pitch, double threadFriction, double bearingFriction, double prevailing, double total)
     {
         _pitch = pitch;
-        _total = pitch + threadFriction + bearingFriction + prevailing;
+        _total = total;
         PitchTorque = Si.Torque(pitch);
         ThreadFrictionTorque = Si.Torque(threadFriction);
         BearingFrictionTorque = Si.Torque(bearingFriction);

@@ -94,7 +94,7 @@ public abstract class TorquePreloadModel
         double force = Guard.Check(preload, Domains.Force);
         var work = new Derivation("Tightening torque for a preload");
         TorqueEquations.TighteningTorqueEquation.Step(work, DeriveArm(work), force, _prevailing);
-        return work;
+        return work.KeepWhatCounts();
     }
 
     /// <summary>The work behind <see cref="PreloadAt"/>; its last step is that preload, bit for bit.</summary>
@@ -106,7 +106,7 @@ public abstract class TorquePreloadModel
         double moment = Guard.Check(torque, Domains.Torque);
         var work = new Derivation("Preload at a tightening torque");
         TorqueEquations.PreloadEquation.Step(work, moment, _prevailing, DeriveArm(work));
-        return work;
+        return work.KeepWhatCounts();
     }
 
     /// <summary>The work behind <see cref="NutFactor"/>.</summary>
@@ -115,7 +115,7 @@ public abstract class TorquePreloadModel
     {
         var work = new Derivation("Nut factor");
         TorqueEquations.NutFactorEquation.Step(work, DeriveArm(work), _diameter);
-        return work;
+        return work.KeepWhatCounts();
     }
 
     /// <summary>Many torques at once. An element that <see cref="TorqueFor"/> would refuse becomes NaN.</summary>

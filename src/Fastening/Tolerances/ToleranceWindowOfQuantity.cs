@@ -75,7 +75,7 @@ public sealed class ToleranceWindow<TQuantity>
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
-        $"{_limits.Target:0.######} ({_limits.Lower:0.######} … {_limits.Upper:0.######}) {Si.BaseUnit<TQuantity>()}");
+        $"{_limits.Target:0.######} ({_limits.Lower:0.######} … {_limits.Upper:0.######}){Si.BaseUnitSuffix<TQuantity>()}");
 
     internal static double Check(TQuantity value, bool fromZero, string name)
     {

@@ -222,7 +222,7 @@ public sealed class TorqueWrench
         double torque = Guard.Check(atFastener, Domains.Torque);
         var work = new Derivation("Wrench setting");
         WrenchEquations.SettingEquation.Step(work, torque, Ratio(work));
-        return work;
+        return work.KeepWhatCounts();
     }
 
     /// <summary>The work behind <see cref="FastenerTorqueAt"/>; its last step is that torque, bit for bit.</summary>
@@ -234,7 +234,7 @@ public sealed class TorqueWrench
         double torque = Guard.Check(setting, Domains.Torque);
         var work = new Derivation("Torque at the fastener");
         WrenchEquations.FastenerTorqueEquation.Step(work, torque, Ratio(work));
-        return work;
+        return work.KeepWhatCounts();
     }
 
     /// <summary>The work behind <see cref="WindUpAt"/>.</summary>
@@ -246,7 +246,7 @@ public sealed class TorqueWrench
         double moment = Guard.Check(torque, Domains.Torque);
         var work = new Derivation("Wind-up of the coaxial bars");
         WrenchEquations.WindUpEquation.Step(work, moment, Compliance(work));
-        return work;
+        return work.KeepWhatCounts();
     }
 
     /// <inheritdoc />

@@ -1,0 +1,14 @@
+using Fastening.Equations;
+using UnitsNet;
+
+namespace Fastening.Published.Tests;
+
+/// <summary>EN 1090-2: the factor k_m of the torque method, from the printed torque of its second step.</summary>
+public sealed class En1090Part2 : PublishedSource
+{
+    public override IReadOnlyList<PublishedTable> Tables { get; } =
+    [
+        new("en1090-torque-km-", (row, _) => TorqueEquations.NutFactor(
+            row["T_1.10Mr_Nm"] / row["factor"] / Force.FromKilonewtons(row["FpC_kN"]).Newtons, Length.FromMillimeters(row["d_mm"]).Meters)),
+    ];
+}

@@ -1,0 +1,28 @@
+using UnitsNet;
+
+namespace Fastening.Published.Tests;
+
+/// <summary>Khurmi and Gupta, A Textbook of Machine Design, ch. 17: a power screw with a square thread and no collar.</summary>
+public sealed class KhurmiMachineDesign : PublishedSource
+{
+    public override IReadOnlyList<PublishedTable> Tables { get; } = [new("khurmi-17.1", PowerScrew)];
+
+    private static double? PowerScrew(PublishedRow row, string output)
+    {
+        double d = row["d_mm"], pitch = row["P_mm"], mean = row["dm_mm"];
+        ScrewThread thread = ScrewThread.FromProfile(
+            Length.FromMillimeters(d), Length.FromMillimeters(pitch), Angle.Zero, 1,
+            Length.FromMillimeters(mean), Length.FromMillimeters(d - pitch));
+        double torque = TorquePreloadModel
+            .FromFriction(
+                thread, BearingSurface.Annulus(Length.FromMillimeters(50), Length.FromMillimeters(40)), new FrictionCoefficients(row["mu"], 0))
+            .WithConvention(TorqueConvention.Shigley)
+            .TorqueFor(Force.FromNewtons(row["W_N"])).NewtonMeters;
+        return output switch
+        {
+            "T_Nm" => torque,
+            "P_tangential_N" => torque / (mean / 2 / 1e3),
+            _ => null,
+        };
+    }
+}

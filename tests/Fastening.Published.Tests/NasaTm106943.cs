@@ -1,0 +1,63 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace Fastening.Published.Tests;
+
+/// <summary>NASA TM-106943, Chambers, Preloaded Joint Analysis Methodology for Space Flight Systems (1995).</summary>
+public sealed class NasaTm106943 : PublishedSource
+{
+    /// <summary>The memorandum's factor for dry threads; it cancels between torque and preload.</summary>
+    private const double DryNutFactor = 0.2;
+
+    public override IReadOnlyList<PublishedTable> Tables { get; } =
+    [
+        new("tm106943-eq4", (_, size) => TensileStressArea(size)),
+        new("tm106943-I-", (row, output) => Preload(row, Length.FromInches(row["D_in"]), Tabulated(row), output)),
+        new("tm106943-II-", (row, output) => Preload(row, Length.FromInches(row["D_in"]), Tabulated(row), output)),
+        new("tm106943-factors", Factor),
+    ];
+
+    private static double TensileStressArea(string size)
+    {
+        string[] parts = size.Split('-');
+        return ScrewThread.Unified(Length.FromInches(Diameter(parts[0])), Number(parts[1])).StressArea.SquareInches;
+    }
+
+    /// <summary>0.65 of yield on the tabulated area.</summary>
+    private static Force Tabulated(PublishedRow row) =>
+        Force.FromPoundsForce(row["preload_fraction_of_yield"] * row["Fty_psi"] * row["At_in2"]);
+
+    /// <summary>
+    /// The torque for the nominal preload, and the preloads it gives: 1 + u above; below, 1 − u less a relaxation of 5 % of the minimum
+    /// itself. Both are bands of the nut factor.
+    /// </summary>
+    private static double? Preload(PublishedRow row, Length diameter, Force nominal, string output)
+    {
+        double uncertainty = row["u"];
+        NutFactorModel model = TorquePreloadModel.FromNutFactor(DryNutFactor, diameter);
+        Torque torque = model.TorqueFor(nominal);
+        PreloadRange range = model.PreloadRangeAt(torque, DryNutFactor / (1 + uncertainty), DryNutFactor * 1.05 / (1 - uncertainty));
+        return output switch
+        {
+            "T_over_KD_lb" => model.PreloadAt(torque).PoundsForce,
+            "Po_min_lb" => range.Minimum.PoundsForce,
+            "Po_max_lb" => range.Maximum.PoundsForce,
+            _ => null,
+        };
+    }
+
+    private static double? Factor(PublishedRow row, string output)
+    {
+        string? limit = output switch { "Po_max_factor" => "Po_max_lb", "Po_min_factor" => "Po_min_lb", _ => null };
+        return limit is null ? null : Preload(row, Length.FromInches(0.25), Force.FromPoundsForce(1), limit);
+    }
+
+    private static double Diameter(string size)
+    {
+        if (size.StartsWith('#')) return 0.06 + 0.013 * Number(size[1..]);
+        string[] fraction = size.Split('/');
+        return Number(fraction[0]) / Number(fraction[1]);
+    }
+
+    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,101 @@
+using UnitsNet;
+
+namespace Fastening.Tests.House;
+
+/// <summary>A valid value for every parameter of the public face, so that one of them at a time can be made hostile.</summary>
+internal static class Samples
+{
+    private static readonly ScrewThread M16 = ScrewThread.Parse("M16");
+    private static readonly FrictionCoefficients Friction = new(thread: 0.12, bearing: 0.10);
+    private static readonly FrictionTorqueModel Model = TorquePreloadModel.ForHexagonBolt(M16, Friction);
+    private static readonly double[] Times = [0, 1, 2];
+
+    /// <summary>One instance per type; windows, units and entered values stand for all quantities with Torque.</summary>
+    private static readonly Dictionary<Type, object> Instances = new()
+    {
+        [typeof(ScrewThread)] = M16,
+        [typeof(PropertyClass)] = PropertyClass.Parse("8.8"),
+        [typeof(BoltStrength)] = PropertyClass.Parse("8.8").StrengthFor(M16),
+        [typeof(FrictionCoefficients)] = Friction,
+        [typeof(FrictionRange)] = new FrictionRange(Friction, new FrictionCoefficients(0.16, 0.14)),
+        [typeof(BearingSurface)] = BearingSurface.ForHexagonHead(M16),
+        [typeof(TorqueConvention)] = TorqueConvention.Iso16047,
+        [typeof(TorquePreloadModel)] = Model,
+        [typeof(FrictionTorqueModel)] = Model,
+        [typeof(NutFactorModel)] = TorquePreloadModel.FromNutFactor(0.18, Length.FromMillimeters(16)),
+        [typeof(TorqueWrench)] = new TorqueWrench(Length.FromMillimeters(400)).WithAccuracy(Ratio.FromPercent(4)),
+        [typeof(CoaxialExtension)] = CoaxialExtension.Round(Length.FromMillimeters(200), Length.FromMillimeters(12), Pressure.FromGigapascals(79)),
+        [typeof(WrenchFit)] = new TorqueWrench(Length.FromMillimeters(400)).FitOf(Torque.FromNewtonMeters(100)),
+        [typeof(ToleranceWindow<Torque>)] = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(48), Torque.FromNewtonMeters(52)),
+        [typeof(RotationRateLimit)] = RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(30)),
+        [typeof(TighteningTrace)] = TighteningTrace.FromSamples(Times, Times, Times),
+        [typeof(ShopUnit<Torque>)] = ShopUnit.PoundForceFoot,
+        [typeof(Entered<Torque>)] = new Entered<Torque>(85, ShopUnit.PoundForceFoot),
+    };
+
+    private static readonly Dictionary<Type, object> Quantities = new()
+    {
+        [typeof(Length)] = Length.FromMillimeters(10),
+        [typeof(Torque)] = Torque.FromNewtonMeters(50),
+        [typeof(Force)] = Force.FromKilonewtons(20),
+        [typeof(Pressure)] = Pressure.FromMegapascals(500),
+        [typeof(Angle)] = Angle.FromDegrees(30),
+        [typeof(Duration)] = Duration.FromSeconds(3),
+        [typeof(RotationalSpeed)] = RotationalSpeed.FromDegreesPerSecond(20),
+        [typeof(Ratio)] = Ratio.FromPercent(4),
+    };
+
+    /// <summary>Where a parameter's name decides what is valid: what must be larger or smaller than its neighbour.</summary>
+    private static readonly Dictionary<(Type, string), object> ByName = new()
+    {
+        [(typeof(Length), "outer")] = Length.FromMillimeters(22),
+        [(typeof(Length), "inner")] = Length.FromMillimeters(17),
+        [(typeof(Length), "outerDiameter")] = Length.FromMillimeters(30),
+        [(typeof(Length), "leverLength")] = Length.FromMillimeters(400),
+        [(typeof(Length), "diameter")] = Length.FromMillimeters(32),
+        [(typeof(Length), "pitch")] = Length.FromMillimeters(4),
+        [(typeof(Length), "pitchDiameter")] = Length.FromMillimeters(30),
+        [(typeof(Length), "rootDiameter")] = Length.FromMillimeters(28),
+        [(typeof(Torque), "upper")] = Torque.FromNewtonMeters(60),
+        [(typeof(Torque), "lower")] = Torque.FromNewtonMeters(40),
+        [(typeof(Torque), "maximum")] = Torque.FromNewtonMeters(90),
+        [(typeof(Torque), "minus")] = Torque.FromNewtonMeters(2),
+        [(typeof(Torque), "plus")] = Torque.FromNewtonMeters(2),
+        [(typeof(Torque), "guardBand")] = Torque.FromNewtonMeters(0.5),
+        [(typeof(Torque), "resolution")] = Torque.FromNewtonMeters(0.5),
+        [(typeof(Pressure), "tensileStrength")] = Pressure.FromMegapascals(800),
+        [(typeof(Pressure), "shearModulus")] = Pressure.FromGigapascals(79),
+        [(typeof(double), "threadsPerInch")] = 8.0,
+        [(typeof(double), "lowNutFactor")] = 0.1,
+        [(typeof(double), "highNutFactor")] = 0.3,
+        [(typeof(double), "minusPercent")] = 4.0,
+        [(typeof(double), "plusPercent")] = 4.0,
+        [(typeof(double), "value")] = 85.0,
+        [(typeof(string), "designation")] = "M16",
+    };
+
+    public static object? InstanceOf(Type type) => Instances.GetValueOrDefault(type);
+
+    public static object? For(Type type, string name)
+    {
+        Type bare = Nullable.GetUnderlyingType(type) ?? type;
+        if (ByName.TryGetValue((bare, name), out object? named)) return named;
+        if (Quantities.TryGetValue(bare, out object? quantity)) return quantity;
+        if (Instances.TryGetValue(bare, out object? instance)) return instance;
+        if (bare == typeof(double)) return 0.15;
+        if (bare == typeof(int)) return 2;
+        return bare.IsEnum ? Enum.ToObject(bare, 0) : null;
+    }
+
+    /// <summary>Values of a type that no domain of the trade holds: not finite, far too large, far below zero.</summary>
+    public static object[] HostileFor(Type type)
+    {
+        Type bare = Nullable.GetUnderlyingType(type) ?? type;
+        if (bare == typeof(double)) return [double.NaN, double.PositiveInfinity, double.NegativeInfinity, 1e200, -1e200];
+        if (bare == typeof(int)) return [int.MinValue, int.MaxValue];
+        if (bare.IsEnum) return [Enum.ToObject(bare, 99), Enum.ToObject(bare, -1 & 0xFF)];
+        if (!Quantities.TryGetValue(bare, out object? sample)) return [];
+        var unit = ((IQuantity)sample).QuantityInfo.BaseUnitInfo.Value;
+        return [Quantity.From(1e200, unit), Quantity.From(-1e200, unit)];
+    }
+}

@@ -1,0 +1,137 @@
+using UnitsNet;
+
+namespace Fastening.Tests.Rotation;
+
+public class RotationRateLimitTests
+{
+    private static RotationRateLimit Limit(double degreesPerSecond) => RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(degreesPerSecond));
+
+    [Theory]
+    [InlineData(6.0, true)]
+    [InlineData(6.5, true)]
+    [InlineData(5.9, false)]
+    public void Half_a_turn_in_no_less_than_six_seconds(double seconds, bool conforms)
+    {
+        // Common practice, no source.
+        RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(180), Duration.FromSeconds(6));
+        Assert.Equal(conforms, limit.Check(Angle.FromDegrees(180), Duration.FromSeconds(seconds)).Conforms);
+        Assert.Equal(conforms, limit.Check(Angle.FromDegrees(90), Duration.FromSeconds(seconds / 2)).Conforms);
+    }
+
+    [Fact]
+    public void A_stroke_at_the_limit_conforms_for_every_decimal_travel()
+    {
+        for (int tenths = 1; tenths < 3600; tenths++)
+        {
+            RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(180), Duration.FromSeconds(6));
+            Assert.True(limit.Check(Angle.FromDegrees(tenths / 10.0), Duration.FromSeconds(tenths / 300.0)).Conforms);
+        }
+    }
+
+    [Fact]
+    public void A_steady_turn_reads_its_rate_whatever_the_sampling_and_the_window()
+    {
+        foreach (int samples in new[] { 2, 3, 10, 1001 })
+        {
+            foreach (double window in new[] { 0.05, 0.37, 1, 4, 100 })
+            {
+                TighteningTrace trace = Sampled(samples, 4, t => 25 * t);
+                Assert.Equal(25, Limit(30).Check(trace, Duration.FromSeconds(window)).Rate.DegreesPerSecond, 1e-9);
+            }
+        }
+    }
+
+    [Fact]
+    public void Rate_over_a_window_agrees_with_brute_force_at_thousands_of_times()
+    {
+        var random = new Random(42);
+        for (int run = 0; run < 60; run++)
+        {
+            int count = random.Next(2, 40);
+            double[] times = new double[count], angles = new double[count];
+            for (int i = 1; i < count; i++)
+            {
+                times[i] = times[i - 1] + (random.Next(6) == 0 ? 0.3 : 0.01 + random.NextDouble() * 0.1);
+                angles[i] = angles[i - 1] + random.NextDouble() * 10 - 2;
+            }
+
+            double window = times[^1] * (0.05 + 0.9 * random.NextDouble());
+            double expected = double.NegativeInfinity;
+            for (int n = 0; n <= 20_000; n++)
+            {
+                double end = window + (times[^1] - window) * n / 20_000;
+                expected = Math.Max(expected, (At(times, angles, end) - At(times, angles, end - window)) / window);
+            }
+
+            RotationRateCheck check = Limit(1).Check(TighteningTrace.FromSamples(times, angles, new double[count]), Duration.FromSeconds(window));
+            Assert.InRange(check.Rate.DegreesPerSecond, expected - 1e-9, expected + 2e-3 * Math.Abs(expected) + 0.05);
+            double endTime = check.EndOfFastestWindow.Seconds;
+            Assert.Equal(check.Rate.DegreesPerSecond, (At(times, angles, endTime) - At(times, angles, endTime - window)) / window, 1e-6);
+        }
+    }
+
+    [Fact]
+    public void A_smooth_burst_reads_the_same_at_any_sampling_step()
+    {
+        // θ' peaks at 60 °/s; over half a second the mean about the peak is 30 + 30·sin(π/4)/(π/4) for this cosine burst.
+        static double Burst(double t) => 30 * t + 30 / Math.PI * Math.Sin(Math.PI * (t - 2));
+        double expected = 30 + 30 * Math.Sin(Math.PI / 4) / (Math.PI / 4);
+        foreach (int samples in new[] { 81, 401, 4001 })
+        {
+            RotationRateCheck check = Limit(50).Check(Sampled(samples, 4, Burst), Duration.FromSeconds(0.5));
+            Assert.Equal(expected, check.Rate.DegreesPerSecond, 0.06);
+            Assert.Equal(2.25, check.EndOfFastestWindow.Seconds, 0.03);
+            Assert.False(check.Conforms);
+        }
+    }
+
+    [Fact]
+    public void A_trace_shorter_than_the_window_gives_one_value_over_all_of_it()
+    {
+        TighteningTrace trace = TighteningTrace.FromSamples(new double[] { 1, 1.5, 2 }, new double[] { 0, 30, 40 }, new double[3]);
+        RotationRateCheck check = Limit(50).Check(trace, Duration.FromSeconds(5));
+        Assert.Equal(40, check.Rate.DegreesPerSecond, 1e-12);
+        Assert.Equal(2, check.EndOfFastestWindow.Seconds, 1e-12);
+        Assert.True(check.Conforms);
+    }
+
+    [Fact]
+    public void Repeated_time_stamps_and_steps_back_are_survived()
+    {
+        TighteningTrace trace = TighteningTrace.FromSamples(
+            new[] { 0, 0, 0.1, 0.1, 0.2, 0.3, 0.3 }, new double[] { 0, 1, 4, 3, 5, 4.5, 9 }, new double[7]);
+        RotationRateCheck check = Limit(50).Check(trace, Duration.FromSeconds(0.1));
+        Assert.Equal((9 - 5) / 0.1, check.Rate.DegreesPerSecond, 1e-9);
+        Assert.Throws<ArgumentException>(
+            () => Limit(5).Check(TighteningTrace.FromSamples(new double[] { 1, 1 }, new double[] { 0, 5 }, new double[2]), Duration.FromSeconds(1)));
+    }
+
+    [Fact]
+    public void A_trace_refuses_by_index()
+    {
+        Assert.Equal("timesSeconds[2]", Refused([0, 2, 1], [0, 0, 0], [0, 0, 0]).ParamName);
+        Assert.Equal("anglesDegrees[1]", Refused([0, 1, 2], [0, double.NaN, 0], [0, 0, 0]).ParamName);
+        Assert.Equal("torquesNewtonMeters[0]", Refused([0, 1, 2], [0, 0, 0], [double.PositiveInfinity, 0, 0]).ParamName);
+        Assert.Throws<ArgumentException>(() => TighteningTrace.FromSamples(new double[3], new double[2], new double[3]));
+        Assert.Throws<ArgumentException>(() => TighteningTrace.FromSamples(new double[1], new double[1], new double[1]));
+
+        static ArgumentOutOfRangeException Refused(double[] t, double[] a, double[] m) =>
+            Assert.Throws<ArgumentOutOfRangeException>(() => TighteningTrace.FromSamples(t, a, m));
+    }
+
+    private static TighteningTrace Sampled(int samples, double length, Func<double, double> angle)
+    {
+        double[] times = [.. Enumerable.Range(0, samples).Select(i => length * i / (samples - 1))];
+        return TighteningTrace.FromSamples(times, times.Select(angle).ToArray(), new double[samples]);
+    }
+
+    private static double At(double[] times, double[] angles, double time)
+    {
+        for (int i = 1; i < times.Length; i++)
+        {
+            if (time <= times[i]) return angles[i - 1] + (angles[i] - angles[i - 1]) * Math.Clamp((time - times[i - 1]) / (times[i] - times[i - 1]), 0, 1);
+        }
+
+        return angles[^1];
+    }
+}

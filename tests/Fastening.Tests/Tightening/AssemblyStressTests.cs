@@ -1,0 +1,62 @@
+using FsCheck.Xunit;
+using UnitsNet;
+
+namespace Fastening.Tests.Tightening;
+
+[Properties(Arbitrary = [typeof(Domain)], MaxTest = 200)]
+public class AssemblyStressTests
+{
+    private static readonly BoltStrength Strength =
+        new(Pressure.FromMegapascals(1040), Pressure.FromMegapascals(940), Pressure.FromMegapascals(830));
+
+    [Property]
+    public void Permitted_preload_just_uses_the_permitted_stress(AnyJoint joint)
+    {
+        foreach (TorsionDistribution torsion in new[] { TorsionDistribution.Plastic, TorsionDistribution.Elastic })
+        {
+            FrictionTorqueModel model = joint.Model.WithPrevailing(Torque.FromNewtonMeters(Math.Pow(joint.DiameterMm, 3) * 0.005));
+            Force permitted = AssemblyStress.PermittedPreload(model, Strength, 0.85, torsion);
+            Close.To(0.85 * 940e6, AssemblyStress.At(model, permitted, torsion).VonMises.Pascals, 1e-11);
+        }
+    }
+
+    [Property]
+    public void Without_prevailing_torque_it_is_the_published_form(AnyJoint joint)
+    {
+        // VDI 2230-1:2015 §5.4.2: F = ν R_p0.2 A_0/√(1 + 3((3/2)(d_2/d_0)(P/(π d_2) + 1.155 µ_th))²), typed anew with 1/cos 30° for the rounded 1.155.
+        double d2 = joint.Thread.PitchDiameter.Meters, d0 = joint.Thread.StressDiameter.Meters;
+        double bracket = 1.5 * d2 / d0 * (joint.PitchMm / 1000 / (Math.PI * d2) + joint.ThreadFriction / Math.Cos(Math.PI / 6));
+        double published = 0.9 * 940e6 * Math.PI / 4 * d0 * d0 / Math.Sqrt(1 + 3 * bracket * bracket);
+        Close.To(published, AssemblyStress.PermittedPreload(joint.Model, Strength, 0.9).Newtons);
+    }
+
+    [Property]
+    public void Elastic_torsion_waist_and_friction_all_lower_the_permitted_preload(AnyJoint joint)
+    {
+        Force permitted = AssemblyStress.PermittedPreload(joint.Model, Strength, 0.9);
+        Assert.True(AssemblyStress.PermittedPreload(joint.Model, Strength, 0.9, TorsionDistribution.Elastic) < permitted);
+        Assert.True(AssemblyStress.PermittedPreload(joint.Model, Strength, 0.9, waistDiameter: joint.Thread.StressDiameter * 0.9) < permitted);
+        Assert.Equal(permitted.Newtons, AssemblyStress.PermittedPreload(joint.Model, Strength, 0.9, waistDiameter: joint.Thread.StressDiameter * 1.1).Newtons);
+        Assert.True(AssemblyStress.PermittedPreload(joint.Model.WithFriction(new FrictionCoefficients(joint.ThreadFriction * 1.1, 0)), Strength, 0.9) < permitted);
+        Assert.True(AssemblyStress.PermittedPreload(joint.Model.WithPrevailing(Torque.FromNewtonMeters(Math.Pow(joint.DiameterMm, 3) * 0.001)), Strength, 0.9) < permitted);
+    }
+
+    [Property]
+    public void Stress_grows_with_preload_and_is_at_least_the_tension(AnyJoint joint, AnyPreload preload)
+    {
+        AssemblyStress stress = AssemblyStress.At(joint.Model, preload.Force);
+        Assert.True(stress.VonMises > stress.Tension);
+        Assert.True(AssemblyStress.At(joint.Model, preload.Force * 1.01).VonMises > stress.VonMises);
+        Close.To(preload.Newtons, stress.Tension.Pascals * joint.Thread.StressArea.SquareMeters);
+    }
+
+    [Fact]
+    public void Refuses_a_prevailing_torque_that_uses_up_the_bolt()
+    {
+        FrictionTorqueModel model = TorquePreloadModel.FromFriction(
+            ScrewThread.IsoMetric(Length.FromMillimeters(6), Length.FromMillimeters(1)),
+            BearingSurface.Annulus(Length.FromMillimeters(9), Length.FromMillimeters(6.6)),
+            new FrictionCoefficients(0.12, 0.1)).WithPrevailing(Torque.FromNewtonMeters(40));
+        Assert.Contains("40 N·m", Assert.Throws<ArgumentException>(() => AssemblyStress.PermittedPreload(model, Strength, 0.9)).Message, StringComparison.Ordinal);
+    }
+}
