@@ -1,0 +1,11 @@
+namespace PumpCover;
+
+/// <summary>Why a reading does not conform.</summary>
+internal enum FindingKind
+{
+    Low,
+    High,
+    TooFast,
+    RotationOutside,
+    NotJudged,
+}

@@ -1,0 +1,146 @@
+using Fastening;
+using UnitsNet;
+
+namespace PumpCover;
+
+/// <summary>Reads the job file. Keys carry their unit; unknown keys are refused, missing ones named, nothing is assumed.</summary>
+internal static class JobFile
+{
+    public static Job Read(string path)
+    {
+        JobNode root = JobNode.ReadFile(path)
+            .Allow("title", "note", "joint", "torque_window", "wrench", "bolt_groups", "rotation");
+        TorqueWrench wrench = ReadWrench(root.Object("wrench"));
+        return new Job(
+            root.Text("title"), root.Text("note"), ReadJoint(root.Object("joint")), ReadWindow(root.Object("torque_window")),
+            wrench, ReadGroups(root, wrench), ReadRotation(root.Object("rotation")));
+    }
+
+    private static BoltedJoint ReadJoint(JobNode node)
+    {
+        node.Allow(
+            "thread", "property_class", "required_minimum_preload_kn", "utilisation", "friction", "prevailing_torque_nm", "bearing");
+        ScrewThread thread = node.AskWithHint(
+            " (this file takes threads of the catalogue only)", () => ScrewThread.Parse(node.Text("thread")), ("", "thread"));
+        PropertyClass grade = node.Ask(() => PropertyClass.Parse(node.Text("property_class")), ("", "property_class"));
+        BoltStrength strength = node.AskWithHint(
+            " (this file takes property classes of ISO 898-1 only)", () => grade.StrengthFor(thread), ("thread", "thread"));
+        BearingSurface bearing = ReadBearing(node.Object("bearing"), thread);
+        JobNode friction = node.Object("friction");
+        FrictionRange range = ReadFriction(friction);
+        Torque? prevailing = node.Has("prevailing_torque_nm") ? Torque.FromNewtonMeters(node.Number("prevailing_torque_nm")) : null;
+        double utilisation = node.Number("utilisation");
+        double required = node.Number("required_minimum_preload_kn");
+        if (required <= 0) throw node.Refusal("required_minimum_preload_kn", "it must be greater than 0 kN");
+        return node.Ask(
+            () => new BoltedJoint(thread, grade, strength, bearing, range, prevailing, utilisation)
+            {
+                FrictionOrigin = friction.Text("origin"),
+                RequiredPreload = Force.FromKilonewtons(required),
+            },
+            ("utilisation", "utilisation"), ("prevailingTorque", "prevailing_torque_nm"), ("model", "prevailing_torque_nm"));
+    }
+
+    private static FrictionRange ReadFriction(JobNode node)
+    {
+        node.Allow("thread_low", "thread_high", "bearing_low", "bearing_high", "origin");
+        FrictionCoefficients low = node.Ask(
+            () => new FrictionCoefficients(node.Number("thread_low"), node.Number("bearing_low")),
+            ("thread", "thread_low"), ("bearing", "bearing_low"));
+        FrictionCoefficients high = node.Ask(
+            () => new FrictionCoefficients(node.Number("thread_high"), node.Number("bearing_high")),
+            ("thread", "thread_high"), ("bearing", "bearing_high"));
+        return node.Ask(() => new FrictionRange(low, high), ("high", high.Thread < low.Thread ? "thread_high" : "bearing_high"));
+    }
+
+    private static BearingSurface ReadBearing(JobNode node, ScrewThread thread)
+    {
+        switch (node.Text("kind"))
+        {
+            case "hexagon_head":
+                node.Allow("kind");
+                return node.AskWithHint(
+                    " (in this file: kind \"annulus\" with outer_mm and inner_mm)", () => BearingSurface.ForHexagonHead(thread), ("thread", "kind"));
+            case "annulus":
+                node.Allow("kind", "outer_mm", "inner_mm");
+                return node.Ask(
+                    () => BearingSurface.Annulus(Length.FromMillimeters(node.Number("outer_mm")), Length.FromMillimeters(node.Number("inner_mm"))),
+                    ("outer", "outer_mm"), ("inner", "inner_mm"));
+            default:
+                throw node.Refusal("kind", "it must be \"hexagon_head\" (ISO 4014/4017 on a medium hole) or \"annulus\" (with outer_mm and inner_mm)");
+        }
+    }
+
+    private static PercentWindow ReadWindow(JobNode node)
+    {
+        node.Allow("minus_percent", "plus_percent");
+        var window = new PercentWindow(node.Number("minus_percent"), node.Number("plus_percent"));
+
+        // The target is chosen later; any will do to learn whether the library takes the percentages.
+        node.Ask(
+            () => window.Around(Torque.FromNewtonMeters(1)), ("minusPercent", "minus_percent"), ("plusPercent", "plus_percent"));
+        return window;
+    }
+
+    private static TorqueWrench ReadWrench(JobNode node)
+    {
+        node.Allow("lever_length_mm", "range_low_nm", "range_high_nm", "resolution_nm", "accuracy_percent");
+        return node.Ask(
+            () => new TorqueWrench(Length.FromMillimeters(node.Number("lever_length_mm")))
+                .WithRange(Torque.FromNewtonMeters(node.Number("range_low_nm")), Torque.FromNewtonMeters(node.Number("range_high_nm")))
+                .WithResolution(Torque.FromNewtonMeters(node.Number("resolution_nm")))
+                .WithAccuracy(Ratio.FromPercent(node.Number("accuracy_percent"))),
+            ("leverLength", "lever_length_mm"), ("minimum", "range_low_nm"), ("maximum", "range_high_nm"),
+            ("resolution", "resolution_nm"), ("accuracy", "accuracy_percent"));
+    }
+
+    private static List<BoltGroup> ReadGroups(JobNode root, TorqueWrench wrench)
+    {
+        List<BoltGroup> groups = [];
+        HashSet<int> taken = [];
+        foreach (JobNode node in root.Objects("bolt_groups"))
+        {
+            node.Allow("name", "bolts", "adapters", "pull_off_square_deg");
+            string name = node.Text("name");
+            if (groups.Any(group => group.Name == name)) throw node.Refusal("name", "another group has this name already; each needs its own");
+            IReadOnlyList<int> bolts = node.WholeNumbers("bolts");
+            if (bolts.Count == 0) throw node.Refusal("bolts", "it must hold at least one bolt number");
+            foreach (int bolt in bolts.Where(bolt => !taken.Add(bolt)))
+            {
+                throw node.Refusal("bolts", $"bolt {bolt} is listed twice; each bolt must stand in one group only");
+            }
+
+            groups.Add(new BoltGroup(name, bolts, ReadReach(node, wrench)));
+        }
+
+        return groups.Count > 0 ? groups : throw root.Refusal("bolt_groups", "it must hold at least one group");
+    }
+
+    private static TorqueWrench ReadReach(JobNode node, TorqueWrench wrench)
+    {
+        foreach (JobNode adapter in node.Objects("adapters"))
+        {
+            adapter.Allow("length_mm", "angle_deg");
+            wrench = adapter.Ask(
+                () => wrench.WithAdapter(Length.FromMillimeters(adapter.Number("length_mm")), Angle.FromDegrees(adapter.Number("angle_deg"))),
+                ("length", "length_mm"), ("angleFromHandle", "angle_deg"));
+        }
+
+        return node.Ask(
+            () => wrench.WithPullOffSquare(Angle.FromDegrees(node.Number("pull_off_square_deg"))), ("pullOffSquare", "pull_off_square_deg"));
+    }
+
+    private static RotationRules ReadRotation(JobNode node)
+    {
+        node.Allow("rate_travel_deg", "rate_shortest_time_s", "window_low_deg", "window_high_deg");
+        var travel = Angle.FromDegrees(node.Number("rate_travel_deg"));
+        var shortest = Duration.FromSeconds(node.Number("rate_shortest_time_s"));
+        RotationRateLimit limit = node.Ask(
+            () => RotationRateLimit.FromTravel(travel, shortest), ("travel", "rate_travel_deg"), ("shortestTime", "rate_shortest_time_s"));
+        if (!node.Has("window_low_deg") && !node.Has("window_high_deg")) return new RotationRules(travel, shortest, limit, null);
+        ToleranceWindow<Angle> window = node.Ask(
+            () => ToleranceWindow.FromLimits(Angle.FromDegrees(node.Number("window_low_deg")), Angle.FromDegrees(node.Number("window_high_deg"))),
+            ("lower", "window_low_deg"), ("upper", "window_high_deg"));
+        return new RotationRules(travel, shortest, limit, window);
+    }
+}

@@ -1,0 +1,10 @@
+using Fastening;
+using UnitsNet;
+
+namespace PumpCover;
+
+/// <summary>Percent below and above a target that is still to be chosen.</summary>
+internal sealed record PercentWindow(double Minus, double Plus)
+{
+    public ToleranceWindow<Torque> Around(Torque target) => ToleranceWindow.FromPercent(target, Minus, Plus);
+}

@@ -1,0 +1,22 @@
+using Fastening;
+using UnitsNet;
+
+namespace PumpCover;
+
+/// <summary>The highest target whose window, read on this wrench, cannot overstress the bolt.</summary>
+internal sealed record TargetTorque(Torque Permitted, Torque Exact, Torque Rounded)
+{
+    public static TargetTorque Choose(Job job)
+    {
+        // The fastener may get this much at the lowest friction…
+        Torque permitted = job.Joint.AtLowestFriction.TorqueFor(job.Joint.PermittedPreload);
+
+        // …but a wrench that shows M delivers up to M/(1 − a), and the window permits M up to target × (1 + plus).
+        double accuracy = job.Wrench.Accuracy!.Value.DecimalFractions;
+        Torque exact = permitted * (1 - accuracy) * 100 / (100 + job.TorqueWindow.Plus);
+
+        // Whole display steps from zero to there; the last one is the target.
+        Torque rounded = ToleranceWindow.FromLimits(Torque.Zero, exact).RoundInward(job.Wrench.Resolution!.Value)!.Upper;
+        return new TargetTorque(permitted, exact, rounded);
+    }
+}
