@@ -24,7 +24,7 @@ public class ReadmeExamples
         TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400))
             .WithAdapter(Length.FromMillimeters(75), Angle.FromDegrees(45));
         ToleranceWindow<Torque>? setting = wrench.SettingWindowFor(window).RoundInward(Torque.FromNewtonMeters(0.5));
-        Conformity verdict = setting!.Classify(Torque.FromNewtonMeters(137));
+        Conformity verdict = setting!.Classify(Torque.FromNewtonMeters(145));
         #endregion
 
         // VDI 2230-1:2015 Table A1 (from memory) gives 82.9 kN at µ 0.10 for M16 8.8; the chain is checked against its parts.

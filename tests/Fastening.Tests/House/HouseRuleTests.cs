@@ -111,7 +111,7 @@ public class HouseRuleTests
         .Where(f => !Path.GetRelativePath(Source, f).StartsWith("obj", StringComparison.Ordinal) && !Path.GetRelativePath(Source, f).StartsWith("bin", StringComparison.Ordinal))
         .GroupBy(f => Path.GetFileName(Path.GetDirectoryName(f)!));
 
-    private static string TypeOf(string file) => Path.GetFileNameWithoutExtension(file).Split("Of")[0] is { Length: > 0 } stem && File.Exists(Path.Combine(Path.GetDirectoryName(file)!, stem + ".cs"))
+    private static string TypeOf(string file) => Path.GetFileNameWithoutExtension(file).Split('.')[0].Split("Of")[0] is { Length: > 0 } stem && File.Exists(Path.Combine(Path.GetDirectoryName(file)!, stem + ".cs"))
         ? stem
         : Path.GetFileNameWithoutExtension(file);
 }
