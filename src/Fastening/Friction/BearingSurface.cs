@@ -55,7 +55,7 @@ public sealed class BearingSurface
     /// <summary>A conical seat.</summary>
     /// <param name="outer">Outer diameter of the contact.</param>
     /// <param name="inner">Inner diameter of the contact, smaller than <paramref name="outer"/>.</param>
-    /// <param name="includedAngle">Included angle of the cone, above 0° to 180°: 90° for a countersunk head of 90°.</param>
+    /// <param name="includedAngle">Included angle of the cone, 1° to 180°: 90° for a countersunk head of 90°.</param>
     /// <returns>The surface.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or inner is not smaller than outer.</exception>
     public static BearingSurface Cone(Length outer, Length inner, Angle includedAngle)

@@ -63,7 +63,7 @@ internal static class Guard
     public static double Check(Ratio value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double fraction = Si.Of(value);
-        if (!domain.Contains(fraction)) Refuse(name, value, domain, 100, "%");
+        if (!domain.Contains(fraction)) Refuse(name, value.ToUnit(UnitsNet.Units.RatioUnit.Percent), domain, 100, "%");
         return fraction;
     }
 
