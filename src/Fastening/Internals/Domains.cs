@@ -11,6 +11,8 @@ internal static class Domains
     public static readonly Interval Stress = new(1e3, 1e11);
     public static readonly Interval Modulus = new(1e3, 1e13);
     public static readonly Interval Duration = new(1e-4, 1e7);
+    public static readonly Interval PoissonRatio = new(0, 0.5, highOpen: true);
+    public static readonly Interval ThermalExpansion = new(-1e-3, 1e-3);
     public static readonly Interval Rotation = new(0, 1e7);
     public static readonly Interval PositiveRotation = new(1e-4, 1e7);
     public static readonly Interval RotationRate = new(1e-12, 1e12);

@@ -67,6 +67,13 @@ internal static class Guard
         return fraction;
     }
 
+    public static double Check(CoefficientOfThermalExpansion value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double perKelvin = Si.Of(value);
+        if (!domain.Contains(perKelvin)) Refuse(name, value, domain, 1, "1/K");
+        return perKelvin;
+    }
+
     public static double Check(double value, in Interval domain, string unit = "", [CallerArgumentExpression(nameof(value))] string name = "")
     {
         if (!domain.Contains(value)) RefuseNumber(name, value, domain, unit);

@@ -64,12 +64,10 @@ public sealed class AssemblyStress
         FrictionTorqueModel model, Torque torque, FrictionRange friction,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
-        Guard.NotNull(model);
-        Guard.Check(torque, Domains.Torque);
-        FrictionTorqueModel slippery = model.WithFriction(Guard.NotNull(friction).Low);
-        FrictionTorqueModel tightThread = model.WithFriction(new FrictionCoefficients(friction.High.Thread, friction.Low.Bearing));
-        AssemblyStress first = At(slippery, slippery.PreloadAt(torque), torsion, waistDiameter);
-        AssemblyStress second = At(tightThread, tightThread.PreloadAt(torque), torsion, waistDiameter);
+        double moment = Guard.Check(torque, Domains.Torque);
+        Section section = Section.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
+        AssemblyStress first = AtCorner(model.WithFriction(Guard.NotNull(friction).Low), section, moment);
+        AssemblyStress second = AtCorner(model.WithFriction(new FrictionCoefficients(friction.High.Thread, friction.Low.Bearing)), section, moment);
         return first.VonMises >= second.VonMises ? first : second;
     }
 
@@ -133,6 +131,9 @@ public sealed class AssemblyStress
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
         $"tension {Tension.Megapascals:0.#} MPa, torsion {Torsion.Megapascals:0.#} MPa, equivalent {VonMises.Megapascals:0.#} MPa");
+
+    private static AssemblyStress AtCorner(FrictionTorqueModel model, in Section section, double moment) => Compute(
+        null, section, model.Arms.Thread, TorqueEquations.Preload(moment, model.PrevailingSi, model.Arms.Total), model.PrevailingSi);
 
     private static double ThreadArm(Derivation work, FrictionTorqueModel model) =>
         TorqueArms.Tightening(work, model.Thread, model.Bearing, model.Friction, model.Convention).Thread;
