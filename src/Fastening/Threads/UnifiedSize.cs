@@ -1,8 +1,9 @@
+using System.Globalization;
 using Fastening.Internals;
 
 namespace Fastening;
 
-/// <summary>Reads the size of a unified thread: 1/2, 1 1/8, 1-1/8, 0.500, #10, No.10 or a bare 10.</summary>
+/// <summary>Reads and writes the size of an inch thread: 1/2, 1 1/8, 1-1/8, 0.500, #10, No.10 or a bare 10.</summary>
 internal static class UnifiedSize
 {
     private const long SmallestNumbered = 60_000, NumberedStep = 13_000, GreatestDenominator = 64;
@@ -55,6 +56,20 @@ internal static class UnifiedSize
 
         cursor = start;
         return false;
+    }
+
+    /// <summary>The size as it is written: 1 1/2, or a decimal where it is no fraction of a ruler.</summary>
+    public static string Name(double inches)
+    {
+        double parts = inches * GreatestDenominator;
+        if (Math.Abs(parts - Math.Round(parts)) > Tolerance.Widening * parts) return inches.ToString("0.######", CultureInfo.InvariantCulture);
+
+        long numerator = (long)Math.Round(parts) % GreatestDenominator, denominator = GreatestDenominator;
+        string whole = Math.Floor(Math.Round(parts) / GreatestDenominator).ToString(CultureInfo.InvariantCulture);
+        if (numerator == 0) return whole;
+        for (; numerator % 2 == 0; denominator /= 2) numerator /= 2;
+        string fraction = FormattableString.Invariant($"{numerator}/{denominator}");
+        return whole == "0" ? fraction : $"{whole} {fraction}";
     }
 
     private static bool TryNo(ref TextCursor cursor)
