@@ -120,7 +120,9 @@ internal readonly struct ThreadDesignation
         }
 
         TextCursor beforeSeries = cursor;
-        if (!cursor.TrySpaces()) cursor.TryHyphen();
+        cursor.TrySpaces();
+        cursor.TryHyphen();
+        cursor.TrySpaces();
         string? series = acme ? null : ReadSeries(ref cursor);
         if (series is null) cursor = beforeSeries;
 
