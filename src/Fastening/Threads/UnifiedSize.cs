@@ -61,15 +61,16 @@ internal static class UnifiedSize
     /// <summary>The size as it is written: 1 1/2, or a decimal where it is no fraction of a ruler.</summary>
     public static string Name(double inches)
     {
-        double parts = inches * GreatestDenominator;
-        if (Math.Abs(parts - Math.Round(parts)) > Tolerance.Widening * parts) return inches.ToString("0.######", CultureInfo.InvariantCulture);
+        double parts = inches * GreatestDenominator, nearest = Math.Round(parts);
+        if (Math.Abs(parts - nearest) > Tolerance.Widening * parts) return inches.ToString("0.######", CultureInfo.InvariantCulture);
 
-        long numerator = (long)Math.Round(parts) % GreatestDenominator, denominator = GreatestDenominator;
-        string whole = Math.Floor(Math.Round(parts) / GreatestDenominator).ToString(CultureInfo.InvariantCulture);
-        if (numerator == 0) return whole;
+        long whole = (long)nearest / GreatestDenominator, numerator = (long)nearest % GreatestDenominator, denominator = GreatestDenominator;
+        if (numerator == 0) return Text(whole);
         for (; numerator % 2 == 0; denominator /= 2) numerator /= 2;
-        string fraction = FormattableString.Invariant($"{numerator}/{denominator}");
-        return whole == "0" ? fraction : $"{whole} {fraction}";
+        string fraction = Text(numerator) + "/" + Text(denominator);
+        return whole == 0 ? fraction : Text(whole) + " " + fraction;
+
+        static string Text(long number) => number.ToString(CultureInfo.InvariantCulture);
     }
 
     private static bool TryNo(ref TextCursor cursor)
