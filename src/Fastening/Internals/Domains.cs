@@ -5,12 +5,12 @@ internal static class Domains
 {
     public static readonly Interval Length = new(1e-6, 1e3);
     public static readonly Interval LengthOrZero = new(0, 1e3);
-    public static readonly Interval Torque = new(0, 1e9);
-    public static readonly Interval PositiveTorque = new(0, 1e9, lowOpen: true);
-    public static readonly Interval Force = new(0, 1e12);
-    public static readonly Interval Stress = new(1, 1e12);
+    public static readonly Interval Torque = new(0, 1e7);
+    public static readonly Interval PositiveTorque = new(0, 1e7, lowOpen: true);
+    public static readonly Interval Force = new(0, 1e9);
+    public static readonly Interval Stress = new(1e3, 1e11);
     public static readonly Interval Modulus = new(1e3, 1e13);
-    public static readonly Interval Duration = new(1e-9, 1e9);
+    public static readonly Interval Duration = new(1e-4, 1e7);
     public static readonly Interval Rotation = new(0, 1e7);
     public static readonly Interval PositiveRotation = new(0, 1e7, lowOpen: true);
     public static readonly Interval RotationRate = new(0, 1e7, lowOpen: true);

@@ -12,7 +12,7 @@ public sealed class BoltStrength
     /// <param name="tensileStrength">Minimum tensile strength R_m.</param>
     /// <param name="yieldStrength">Minimum yield strength R_eL or R_p0.2; not above the tensile strength.</param>
     /// <param name="proofLoadStress">Stress under proof load S_p; not above the tensile strength.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A stress is outside 1 Pa to 1 TPa, or exceeds the tensile strength.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A stress is outside 1 kPa to 100 GPa, or exceeds the tensile strength.</exception>
     public BoltStrength(Pressure tensileStrength, Pressure yieldStrength, Pressure proofLoadStress)
     {
         double tensile = Guard.Check(tensileStrength, Domains.Stress);
