@@ -75,7 +75,7 @@ public sealed class ThreadEngagement
     /// <param name="externalShearStrength">Shear strength of the bolt, at most its tensile strength.</param>
     /// <param name="internalShearStrength">Shear strength of the nut or of the part with the tapped hole.</param>
     /// <returns>The forces and lengths, by the shear areas alone.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A strength is outside 1 Pa to 1 TPa, or the bolt is stronger in shear than in tension.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A strength is outside 1 kPa to 100 GPa, or the bolt is stronger in shear than in tension.</exception>
     /// <example><code>EngagementStrength strength = engagement.StrengthFor(
     ///     boltTensileStrength: 1.2 * Pressure.FromMegapascals(830),
     ///     externalShearStrength: 0.65 * Pressure.FromMegapascals(830),
