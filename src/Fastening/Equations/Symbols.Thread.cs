@@ -32,6 +32,15 @@ public static partial class Symbols
     /// <summary>Stress area of the thread.</summary>
     public static Symbol StressArea { get; } = new("A_s", SymbolUnit.Area, "stress area of the thread", 1e-7, 0.03);
 
+    /// <summary>Diameter at which the minor area of a unified thread is tabulated.</summary>
+    public static Symbol MinorAreaDiameter { get; } = new("d_r", SymbolUnit.Length, "diameter of the tabulated minor area", 7e-4, 0.2);
+
+    /// <summary>Minor area of the thread.</summary>
+    public static Symbol MinorArea { get; } = new("A_3", SymbolUnit.Area, "minor area of the thread", 1e-7, 0.03);
+
+    /// <summary>Crest clearance of a trapezoidal or Acme thread, on the radius.</summary>
+    public static Symbol CrestClearance { get; } = new("a_c", SymbolUnit.Length, "crest clearance on the radius", 1e-4, 1e-3);
+
     /// <summary>Lead angle at the pitch diameter.</summary>
     public static Symbol LeadAngle { get; } = new("phi", SymbolUnit.Angle, "lead angle", 0.2 * Degree, 40 * Degree);
 

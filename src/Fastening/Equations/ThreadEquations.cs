@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-/// <summary>Geometry of screw threads: ISO 68-1 and ASME B1.1 profiles, stress diameter and lead.</summary>
+/// <summary>Geometry of screw threads: ISO 68-1 and ASME B1.1 profiles, power screw profiles, stress diameter and lead.</summary>
 /// <remarks>SI doubles in and out, no checks: IEEE in, IEEE out. <see cref="Equation.Evaluate"/> checks the domain.</remarks>
 public static class ThreadEquations
 {
@@ -65,6 +65,70 @@ public static class ThreadEquations
     /// <summary>A_s = (π/4) d_s².</summary>
     public static Equation<Func<double, double>> StressAreaEquation { get; } = Equation.Define(
         StressArea, "thread.stress-area", Symbols.StressArea, "pi/4*d_s^2", "ISO 898-1:2013 §9.1.6.1; ASME B1.1-2019", Symbols.StressDiameter);
+
+    /// <summary>Stress diameter of a unified thread of high strength, at the least pitch diameter; 3√3/16 is twice the 0.16238 of the printed form.</summary>
+    public static double HighStrengthStressDiameter(double E_s, double P) => E_s - 3 * Math.Sqrt(3) / 16 * P;
+
+    /// <summary>d_s = E_s − (3√3/16) P.</summary>
+    public static Equation<Func<double, double, double>> HighStrengthStressDiameterEquation { get; } = Equation.Define(
+        HighStrengthStressDiameter, "thread.high-strength-stress-diameter", Symbols.StressDiameter, "E_s - 3*sqrt(3)/16*P",
+        "ASME B1.1-2019, tensile stress area above 100 ksi (from memory)", Symbols.LeastExternalPitchDiameter, Symbols.Pitch, "E_s - 0.33*P");
+
+    /// <summary>Diameter of the minor area of a unified thread, where the handbooks tabulate it; not the root diameter.</summary>
+    public static double UnifiedMinorAreaDiameter(double d, double H) => d - 3.0 / 2 * H;
+
+    /// <summary>d_r = d − 3/2 H.</summary>
+    public static Equation<Func<double, double, double>> UnifiedMinorAreaDiameterEquation { get; } = Equation.Define(
+        UnifiedMinorAreaDiameter, "thread.unified-minor-area-diameter", Symbols.MinorAreaDiameter, "d - 3/2*H",
+        "ASME B1.1-2019; Machinery's Handbook 31st ed. (2020), section at minor diameter", Symbols.NominalDiameter, Symbols.TriangleHeight, "d - 1.55*H");
+
+    /// <summary>Minor area of a unified thread.</summary>
+    public static double UnifiedMinorArea(double d_r) => Math.PI / 4 * (d_r * d_r);
+
+    /// <summary>A_3 = (π/4) d_r².</summary>
+    public static Equation<Func<double, double>> UnifiedMinorAreaEquation { get; } = Equation.Define(
+        UnifiedMinorArea, "thread.unified-minor-area", Symbols.MinorArea, "pi/4*d_r^2",
+        "ASME B1.1-2019; Machinery's Handbook 31st ed. (2020), section at minor diameter", Symbols.MinorAreaDiameter);
+
+    /// <summary>Minor area: the cross-section at the root diameter.</summary>
+    public static double MinorArea(double d_3) => Math.PI / 4 * (d_3 * d_3);
+
+    /// <summary>A_3 = (π/4) d_3².</summary>
+    public static Equation<Func<double, double>> MinorAreaEquation { get; } = Equation.Define(
+        MinorArea, "thread.minor-area", Symbols.MinorArea, "pi/4*d_3^2", "VDI 2230-1:2015, A_d3 (from memory)", Symbols.RootDiameter);
+
+    /// <summary>Pitch diameter of a power screw: trapezoidal, Acme or square.</summary>
+    public static double PowerPitchDiameter(double d, double P) => d - P / 2;
+
+    /// <summary>d_2 = d − P/2.</summary>
+    public static Equation<Func<double, double, double>> PowerPitchDiameterEquation { get; } = Equation.Define(
+        PowerPitchDiameter, "thread.power-pitch-diameter", Symbols.PitchDiameter, "d - P/2",
+        "ISO 2904:1977 and ASME B1.5-1997 (from memory); Shigley 9th ed. (2011) §8-2", Symbols.NominalDiameter, Symbols.Pitch, "d - 1.1*P");
+
+    /// <summary>Root diameter of a trapezoidal or Acme thread: half the pitch deep, and the crest clearance.</summary>
+    public static double TrapezoidalRootDiameter(double d, double P, double a_c) => d - P - 2 * a_c;
+
+    /// <summary>d_3 = d − P − 2 a_c.</summary>
+    public static Equation<Func<double, double, double, double>> TrapezoidalRootDiameterEquation { get; } = Equation.Define(
+        TrapezoidalRootDiameter, "thread.trapezoidal-root-diameter", Symbols.RootDiameter, "d - P - 2*a_c",
+        "ISO 2901:1993, ISO 2904:1977 and ASME B1.5-1997 (from memory)",
+        Symbols.NominalDiameter, Symbols.Pitch, Symbols.CrestClearance, "d - 1.1*P - 2*a_c");
+
+    /// <summary>Root diameter of a square thread, half the pitch deep.</summary>
+    public static double SquareRootDiameter(double d, double P) => d - P;
+
+    /// <summary>d_3 = d − P.</summary>
+    public static Equation<Func<double, double, double>> SquareRootDiameterEquation { get; } = Equation.Define(
+        SquareRootDiameter, "thread.square-root-diameter", Symbols.RootDiameter, "d - P", "Shigley 9th ed. (2011) §8-2",
+        Symbols.NominalDiameter, Symbols.Pitch, "d - 1.1*P");
+
+    /// <summary>Minor diameter of the nut of a power screw.</summary>
+    public static double PowerInternalMinorDiameter(double d, double P) => d - P;
+
+    /// <summary>D_1 = d − P.</summary>
+    public static Equation<Func<double, double, double>> PowerInternalMinorDiameterEquation { get; } = Equation.Define(
+        PowerInternalMinorDiameter, "thread.power-internal-minor-diameter", Symbols.InternalMinorDiameter, "d - P",
+        "ISO 2904:1977 and ASME B1.5-1997 (from memory)", Symbols.NominalDiameter, Symbols.Pitch, "d - 1.1*P");
 
     /// <summary>Lead of a thread with one or more starts.</summary>
     public static double Lead(double n_s, double P) => n_s * P;

@@ -3,7 +3,7 @@ using Fastening.Internals;
 namespace Fastening;
 
 /// <summary>Guesses what was meant by a text that is nearly a designation.</summary>
-/// <remarks>One slip after another is undone until the catalogue has the thread.</remarks>
+/// <remarks>One slip after another is undone until there is such a thread.</remarks>
 internal static class DesignationRepair
 {
     private static readonly string[] Units = ["millimeters", "millimetres", "mm", "inches", "inch", "in.", "in", "\"", "″", "”"];
@@ -14,7 +14,7 @@ internal static class DesignationRepair
         ("a designation carries no unit", WithoutUnit),
         ("the threads per inch follow a hyphen", text => IsUnified(text) ? text.Replace('x', '-').Replace('×', '-') : text),
         ("a metric designation starts with M", text => text[0] is >= '0' and <= '9' ? "m" + text : text),
-        ("the pitch follows an x", text => text[0] == 'm' ? text.Replace('-', 'x') : text),
+        ("the pitch follows an x", text => text[0] is 'm' or 't' ? text.Replace('-', 'x') : text),
     ];
 
     /// <summary>The faults and the designation to write; null when no guess leads to a thread.</summary>
@@ -29,7 +29,7 @@ internal static class DesignationRepair
 
             candidate = undone;
             faults.Add(fault);
-            if (ThreadDesignation.TryRead(candidate, out ThreadDesignation wanted) && ThreadCatalogue.Default.Find(wanted) is ScrewThread thread)
+            if (ThreadDesignation.TryRead(candidate, out ThreadDesignation wanted) && ScrewThread.Of(wanted) is ScrewThread thread)
             {
                 return $"{string.Join(" and ", faults)}; write {Quoted.Text(thread.Designation)}";
             }

@@ -11,4 +11,13 @@ public enum ThreadProfile
 
     /// <summary>Given by its diameters and its load flank.</summary>
     Custom = 2,
+
+    /// <summary>ISO metric trapezoidal profile (ISO 2901), 30° included, load flank 15°.</summary>
+    IsoTrapezoidal = 3,
+
+    /// <summary>General purpose Acme profile (ASME B1.5), 29° included, load flank 14.5°.</summary>
+    Acme = 4,
+
+    /// <summary>Square profile of the textbooks, load flank 0°.</summary>
+    Square = 5,
 }

@@ -10,21 +10,32 @@ internal static class ThreadRefusal
     private const string UseIsoMetric = "for a thread outside the standard use ScrewThread.IsoMetric(diameter, pitch)";
     private const string UseUnified = "for a special thread use ScrewThread.Unified(diameter, threadsPerInch)";
     private const string FromProfile = "is given by its diameters with ScrewThread.FromProfile";
+    private const string Buttress = "a buttress thread is given by its diameters and its load flank (3° in metric standards, 7° in ASME B1.9) with ScrewThread.FromProfile";
+    private const string Pipe = "a pipe thread is made to seal and is not read; as a bolt thread it " + FromProfile;
     private const string Examples = "write for example M16, M16x1.5, 1/2-13 UNC or #10-32 UNF, with a decimal point and without a unit";
 
-    private static readonly (string Mark, string Hint)[] OtherNotations =
+    /// <summary>Other notations by a mark in the text: at its start, or anywhere. The longer mark stands before the one it contains.</summary>
+    private static readonly (string Mark, bool Anywhere, string Hint)[] OtherNotations =
     [
-        ("MJ", "a thread with enlarged root " + FromProfile),
-        ("UNJ", "a thread with enlarged root " + FromProfile),
-        ("UNS", UseUnified),
-        ("TR", "a trapezoidal thread " + FromProfile),
-        ("ACME", "a trapezoidal thread " + FromProfile),
-        ("PH", "a thread with several starts " + FromProfile),
-        ("NPT", "a pipe thread " + FromProfile),
-        ("G", "a pipe thread " + FromProfile),
-        ("R", "a pipe thread " + FromProfile),
-        ("BS", "a Whitworth thread " + FromProfile),
-        ("W", "a Whitworth thread " + FromProfile),
+        ("MJ", true, "a thread with enlarged root " + FromProfile),
+        ("UNJ", true, "a thread with enlarged root " + FromProfile),
+        ("UNS", true, UseUnified),
+        ("BUTT", true, Buttress),
+        ("STUB", true, "a stub Acme thread " + FromProfile),
+        ("ACME", true, "write an Acme thread with its threads per inch, as in 1 1/2-4 ACME; for several starts use ScrewThread.Acme"),
+        ("TR", false, "write a trapezoidal thread with its pitch, as in Tr40x7, and with several starts lead before pitch, as in Tr40x14 (P7)"),
+        ("PH", true, "a thread with several starts " + FromProfile),
+        ("NPT", true, Pipe),
+        ("NPS", true, Pipe),
+        ("BSP", true, Pipe),
+        ("G", false, Pipe),
+        ("RC", false, Pipe),
+        ("RP", false, Pipe),
+        ("RD", false, "a round thread " + FromProfile),
+        ("R", false, Pipe),
+        ("BS", true, "a Whitworth thread " + FromProfile),
+        ("W", false, "a Whitworth thread " + FromProfile),
+        ("S", false, Buttress),
     ];
 
     public static string Explain(string text)
@@ -34,6 +45,7 @@ internal static class ThreadRefusal
         if (text.Length > LongestExplained) return $"{shown} is not a thread designation: it is too long; {Examples}.";
 
         bool isRead = ThreadDesignation.TryRead(text, out ThreadDesignation wanted);
+        if (isRead && wanted.Profile is ThreadProfile.IsoTrapezoidal or ThreadProfile.Acme) return PowerScrewRefusal.Explain(shown, wanted);
         if (isRead && SizesOf(wanted).Count > 0) return ExplainPitch(shown, wanted);
         if (DesignationRepair.Of(text) is string repaired) return $"{shown} is not a thread designation: {repaired}.";
         if (isRead) return ExplainSize(shown, wanted);
@@ -97,13 +109,19 @@ internal static class ThreadRefusal
     private static string? HintFor(string text)
     {
         string upper = text.Trim().ToUpperInvariant();
-        foreach ((string mark, string hint) in OtherNotations)
+        foreach ((string mark, bool anywhere, string hint) in OtherNotations)
         {
             int place = upper.IndexOf(mark, StringComparison.Ordinal);
-            if (place == 0 || (place > 0 && mark.Length > 1)) return hint;
+            if (place >= 0 && (anywhere || (place == 0 && IsFollowedByNumber(upper, mark.Length)))) return hint;
         }
 
         return null;
+    }
+
+    private static bool IsFollowedByNumber(string text, int place)
+    {
+        while (place < text.Length && text[place] == ' ') place++;
+        return place < text.Length && text[place] is >= '0' and <= '9';
     }
 
     private static IEnumerable<string> Names(IEnumerable<ThreadSize> sizes) => sizes.SelectMany(size => size.Threads).Select(t => t.Thread.Designation);

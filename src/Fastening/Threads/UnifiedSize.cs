@@ -1,8 +1,9 @@
+using System.Globalization;
 using Fastening.Internals;
 
 namespace Fastening;
 
-/// <summary>Reads the size of a unified thread: 1/2, 1 1/8, 1-1/8, 0.500, #10, No.10 or a bare 10.</summary>
+/// <summary>Reads and writes the size of an inch thread: 1/2, 1 1/8, 1-1/8, 0.500, #10, No.10 or a bare 10.</summary>
 internal static class UnifiedSize
 {
     private const long SmallestNumbered = 60_000, NumberedStep = 13_000, GreatestNumber = 12, GreatestDenominator = 64;
@@ -55,6 +56,21 @@ internal static class UnifiedSize
 
         cursor = start;
         return false;
+    }
+
+    /// <summary>The size as it is written: 1 1/2, or a decimal where it is no fraction of a ruler.</summary>
+    public static string Name(double inches)
+    {
+        double parts = inches * GreatestDenominator, nearest = Math.Round(parts);
+        if (Math.Abs(parts - nearest) > Tolerance.Widening * parts) return inches.ToString("0.######", CultureInfo.InvariantCulture);
+
+        long whole = (long)nearest / GreatestDenominator, numerator = (long)nearest % GreatestDenominator, denominator = GreatestDenominator;
+        if (numerator == 0) return Text(whole);
+        for (; numerator % 2 == 0; denominator /= 2) numerator /= 2;
+        string fraction = Text(numerator) + "/" + Text(denominator);
+        return whole == 0 ? fraction : Text(whole) + " " + fraction;
+
+        static string Text(long number) => number.ToString(CultureInfo.InvariantCulture);
     }
 
     private static bool TryNo(ref TextCursor cursor)

@@ -139,7 +139,8 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     internal static FrictionTorqueModel Create(
         ScrewThread thread, BearingSurface bearing, FrictionCoefficients friction, TorqueConvention convention, double prevailing)
     {
-        if (convention.Form == TorqueForm.Printed && (thread.Profile == ThreadProfile.Custom || convention.MeanDiameter != MeanThreadDiameter.PitchDiameter))
+        bool is60Degrees = thread.Profile is ThreadProfile.IsoMetric or ThreadProfile.Unified;
+        if (convention.Form == TorqueForm.Printed && (!is60Degrees || convention.MeanDiameter != MeanThreadDiameter.PitchDiameter))
         {
             throw new ArgumentException(
                 $"The printed form 0.16 P + 0.58 d_2 µ holds for 60° threads with one start and the pitch diameter only; for {thread} use the linear or the exact form.",

@@ -6,6 +6,7 @@ namespace Fastening.Tests.House;
 internal static class Samples
 {
     private static readonly ScrewThread M16 = ScrewThread.Parse("M16");
+    private static readonly ThreadEngagement Engagement = ThreadEngagement.For(M16, Length.FromMillimeters(16));
     private static readonly FrictionCoefficients Friction = new(thread: 0.12, bearing: 0.10);
     private static readonly FrictionTorqueModel Model = TorquePreloadModel.ForHexagonBolt(M16, Friction);
     private static readonly double[] Times = [0, 1, 2];
@@ -14,6 +15,10 @@ internal static class Samples
     private static readonly Dictionary<Type, object> Instances = new()
     {
         [typeof(ScrewThread)] = M16,
+        [typeof(ThreadLimits)] = ThreadLimits.ForMediumFit(M16),
+        [typeof(ThreadEngagement)] = Engagement,
+        [typeof(EngagementStrength)] = Engagement.StrengthFor(
+            Pressure.FromMegapascals(800), Pressure.FromMegapascals(500), Pressure.FromMegapascals(400)),
         [typeof(PropertyClass)] = PropertyClass.Parse("8.8"),
         [typeof(BoltStrength)] = PropertyClass.Parse("8.8").StrengthFor(M16),
         [typeof(BoltGrade)] = BoltGrade.Parse("ASTM A325M"),
@@ -60,6 +65,11 @@ internal static class Samples
         [(typeof(Length), "pitch")] = Length.FromMillimeters(4),
         [(typeof(Length), "pitchDiameter")] = Length.FromMillimeters(30),
         [(typeof(Length), "rootDiameter")] = Length.FromMillimeters(28),
+        [(typeof(Length), "externalMajorMinimum")] = Length.FromMillimeters(15.7),
+        [(typeof(Length), "externalPitchMinimum")] = Length.FromMillimeters(14.5),
+        [(typeof(Length), "internalMinorMaximum")] = Length.FromMillimeters(14.2),
+        [(typeof(Length), "internalPitchMaximum")] = Length.FromMillimeters(14.9),
+        [(typeof(Length), "widthAcrossFlats")] = Length.FromMillimeters(24),
         [(typeof(Torque), "upper")] = Torque.FromNewtonMeters(60),
         [(typeof(Torque), "lower")] = Torque.FromNewtonMeters(40),
         [(typeof(Torque), "maximum")] = Torque.FromNewtonMeters(90),

@@ -69,6 +69,56 @@ public class ThreadDesignationTests
     [InlineData("1/2-13 UNRC", "1/2-13 UNC")]
     public void Unified_spellings_are_read(string text, string designation) => AssertRead(text, designation);
 
+    [Theory]
+    [InlineData("Tr40x7", "Tr40x7", 1)]
+    [InlineData("Tr 40x7", "Tr40x7", 1)]
+    [InlineData("TR 40 × 7", "Tr40x7", 1)]
+    [InlineData("tr40X7.0", "Tr40x7", 1)]
+    [InlineData("Tr40x7-7e", "Tr40x7", 1)]
+    [InlineData("Tr 40x7 - 7H/7e", "Tr40x7", 1)]
+    [InlineData("Tr40x7LH", "Tr40x7", 1)]
+    [InlineData("Tr 40 x 7 LH - 8c", "Tr40x7", 1)]
+    [InlineData("Tr40x7-7e-LH", "Tr40x7", 1)]
+    [InlineData("Tr 40x14 (P7)", "Tr40x14 (P7)", 2)]
+    [InlineData("Tr40x14(P7)", "Tr40x14 (P7)", 2)]
+    [InlineData("Tr40x14P7", "Tr40x14 (P7)", 2)]
+    [InlineData("Tr 40 x 21 P 7 - 7e", "Tr40x21 (P7)", 3)]
+    [InlineData("Tr 40x14 (P7) LH-7H", "Tr40x14 (P7)", 2)]
+    [InlineData("Tr40x7P7", "Tr40x7", 1)]
+    [InlineData("Tr12x3", "Tr12x3", 1)]
+    [InlineData("Tr41x7", "Tr41x7", 1)]
+    public void Trapezoidal_spellings_are_read(string text, string designation, int starts)
+    {
+        AssertRead(text, designation);
+        Assert.Equal(starts, ScrewThread.Parse(text).Starts);
+    }
+
+    [Theory]
+    [InlineData("1 1/2-4 ACME", "1 1/2-4 ACME")]
+    [InlineData("1-1/2-4 Acme", "1 1/2-4 ACME")]
+    [InlineData("1.500-4 ACME-2G", "1 1/2-4 ACME")]
+    [InlineData("1 1/2 - 4 - ACME - 3G - LH", "1 1/2-4 ACME")]
+    [InlineData("Acme 1-1/2 - 4", "1 1/2-4 ACME")]
+    [InlineData("acme 1 1/2-4-2G", "1 1/2-4 ACME")]
+    [InlineData("1/2-10 ACME", "1/2-10 ACME")]
+    [InlineData("2-4ACME", "2-4 ACME")]
+    [InlineData("0.3-12 ACME", "0.3-12 ACME")]
+    [InlineData("5/16-14 ACME LH", "5/16-14 ACME")]
+    [InlineData("2 1/2-3 ACME", "2 1/2-3 ACME")]
+    public void Acme_spellings_are_read(string text, string designation) => AssertRead(text, designation);
+
+    [Fact]
+    public void What_is_read_is_what_the_factory_makes()
+    {
+        ScrewThread trapezoidal = ScrewThread.IsoTrapezoidal(UnitsNet.Length.FromMillimeters(40), UnitsNet.Length.FromMillimeters(7), 2);
+        ScrewThread acme = ScrewThread.Acme(UnitsNet.Length.FromInches(1.5), 4);
+
+        Assert.Equal(trapezoidal.StressArea, ScrewThread.Parse("Tr40x14 (P7)").StressArea);
+        Assert.Equal(trapezoidal.Lead, ScrewThread.Parse("Tr40x14 (P7)").Lead);
+        Assert.Equal(acme.StressArea, ScrewThread.Parse("1 1/2-4 ACME").StressArea);
+        Assert.Equal(acme.LeadAngle, ScrewThread.Parse("1 1/2-4 ACME").LeadAngle);
+    }
+
     [Fact]
     public void Every_spelling_gives_the_same_instance() =>
         Assert.Same(ScrewThread.Parse("M16"), ScrewThread.Parse(" m16 × 2.0 - 6g"));
@@ -104,8 +154,32 @@ public class ThreadDesignationTests
     [InlineData("5-4 UNC", "#5-40 UNC")]
     [InlineData("9/2-8", "#0 to 4")]
     [InlineData("1/2-13 UNS", "ScrewThread.Unified")]
-    [InlineData("Tr40x7", "trapezoidal", "ScrewThread.FromProfile")]
+    [InlineData("Tr40", "write a trapezoidal thread with its pitch, as in Tr40x7", "Tr40x14 (P7)")]
+    [InlineData("Tr40-7", "the pitch follows an x", "write 'Tr40x7'")]
+    [InlineData("Tr40x7 mm", "carries no unit", "write 'Tr40x7'")]
+    [InlineData("Tr12x1,5", "decimal sign is a point", "write 'Tr12x1.5'")]
+    [InlineData("Tr40x13", "ISO 2902 has no pitch of 13 mm", "ScrewThread.FromProfile")]
+    [InlineData("Tr40x7 (P14)", "the lead, 7 mm, is no multiple of the pitch, 14 mm", "Tr40x14 (P7)")]
+    [InlineData("Tr40x707P7", "101 starts of pitch 7 mm", "starts to 100")]
+    [InlineData("Tr10x10", "must leave a tenth of the diameter")]
+    [InlineData("Tr40x14 (P7", "Tr40x14 (P7)")]
+    [InlineData("Tr40x14 P", "Tr40x14 (P7)")]
+    [InlineData("Tr40x0", "Tr40x7")]
+    [InlineData("1 1/2 ACME", "threads per inch, as in 1 1/2-4 ACME")]
+    [InlineData("1 1/2-4 ACME-2C", "1 1/2-4 ACME")]
+    [InlineData("#10-16 ACME", "1 1/2-4 ACME")]
+    [InlineData("1/2-2 ACME", "2 threads per inch leaves no core in 0.5 in")]
+    [InlineData("1/2\"-10 ACME", "carries no unit", "write '1/2-10 ACME'")]
+    [InlineData("1/2x10 ACME", "follow a hyphen", "write '1/2-10 ACME'")]
+    [InlineData("1 1/2-4 STUB ACME", "stub Acme", "ScrewThread.FromProfile")]
+    [InlineData("2.5-8 BUTT-2A", "buttress", "load flank", "ScrewThread.FromProfile")]
+    [InlineData("S 40x7", "buttress", "ScrewThread.FromProfile")]
+    [InlineData("Rd 40x1/6", "round thread", "ScrewThread.FromProfile")]
+    [InlineData("Steel", "write for example M16")]
     [InlineData("G1/2", "pipe thread", "ScrewThread.FromProfile")]
+    [InlineData("Rc 3/4", "pipe thread", "ScrewThread.FromProfile")]
+    [InlineData("1/2 BSPT", "pipe thread", "ScrewThread.FromProfile")]
+    [InlineData("1/2-12 BSW", "Whitworth", "ScrewThread.FromProfile")]
     [InlineData("1/2-14 NPT", "pipe thread", "ScrewThread.FromProfile")]
     [InlineData("MJ6x1", "enlarged root", "ScrewThread.FromProfile")]
     [InlineData("M16xPh3P1.5", "several starts", "ScrewThread.FromProfile")]

@@ -1,0 +1,146 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>The limits of size of an external thread and its internal thread that leave the least metal in engagement.</summary>
+/// <remarks>For 60° threads. Stripping is judged at these limits: the smallest bolt in the largest hole that the tolerance classes allow.</remarks>
+/// <example><code>ThreadLimits limits = ThreadLimits.ForMediumFit(ScrewThread.Parse("M16"));   // 6g/6H
+/// limits.InternalMinorMaximum.Millimeters                                   // 14.21</code></example>
+public sealed class ThreadLimits
+{
+    private static readonly double HeightPerPitch = ThreadEquations.TriangleHeight(1);
+
+    private ThreadLimits(ScrewThread thread, string fit, double externalMajor, double externalPitch, double internalMinor, double internalPitch)
+    {
+        Thread = thread;
+        Fit = fit;
+        ExternalMajor = externalMajor;
+        ExternalPitch = externalPitch;
+        InternalMinor = internalMinor;
+        InternalPitch = internalPitch;
+    }
+
+    /// <summary>The thread.</summary>
+    public ScrewThread Thread { get; }
+
+    /// <summary>The tolerance classes: <c>6g/6H</c>, <c>2A/2B</c>, <c>basic size</c> or <c>given</c>.</summary>
+    public string Fit { get; }
+
+    /// <summary>Least major diameter of the external thread, D_s.</summary>
+    public Length ExternalMajorMinimum => Si.Length(ExternalMajor);
+
+    /// <summary>Least pitch diameter of the external thread, E_s.</summary>
+    public Length ExternalPitchMinimum => Si.Length(ExternalPitch);
+
+    /// <summary>Greatest minor diameter of the internal thread, K_n.</summary>
+    public Length InternalMinorMaximum => Si.Length(InternalMinor);
+
+    /// <summary>Greatest pitch diameter of the internal thread, E_n.</summary>
+    public Length InternalPitchMaximum => Si.Length(InternalPitch);
+
+    /// <summary>Stress area of a unified bolt of more than 100 ksi tensile strength, at its least pitch diameter; null for a metric thread.</summary>
+    /// <remarks>π (E_s/2 − 0.16238 P)², printed with 1/n for P: ASME B1.1 and Machinery's Handbook, from memory. Smaller than the basic stress area.</remarks>
+    public Area? HighStrengthStressArea => Thread.Profile == ThreadProfile.Unified ? Si.Area(HighStrengthArea(null)) : null;
+
+    internal double ExternalMajor { get; }
+
+    internal double ExternalPitch { get; }
+
+    internal double InternalMinor { get; }
+
+    internal double InternalPitch { get; }
+
+    /// <summary>The limits of the medium fit, from the data of the package: 6g/6H for a metric thread, 2A/2B for a unified one.</summary>
+    /// <remarks>
+    /// ISO 965-1:2013, coarse M1.6 to M64 and the fine threads of ISO 262, to 0.001 mm; ASME B1.1, UNC and UNF to 3 in, to 0.0001 in. Computed from
+    /// the tolerance formulas and compared with published tables, not read in the standards; the data files say row by row what agrees.
+    /// </remarks>
+    /// <param name="thread">A thread of the tables.</param>
+    /// <returns>The limits.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
+    /// <exception cref="ArgumentException">The tables have no such thread.</exception>
+    public static ThreadLimits ForMediumFit(ScrewThread thread)
+    {
+        Guard.NotNull(thread);
+        return MediumFitTable.Find(thread) is (double externalMajor, double externalPitch, double internalMinor, double internalPitch)
+            ? new ThreadLimits(thread, MediumFitTable.FitOf(thread), externalMajor, externalPitch, internalMinor, internalPitch)
+            : throw new ArgumentException(
+                $"The limits of {thread} for 6g/6H or 2A/2B are not in the tables (M1.6 to M64 and fine threads of ISO 262, UNC and UNF to 3 in); "
+                    + "give them with ThreadLimits.FromDiameters.",
+                nameof(thread));
+    }
+
+    /// <summary>The basic sizes in place of limits: no allowance, no tolerance. The areas are then the greatest there can be, not what may be built.</summary>
+    /// <param name="thread">A 60° thread of ISO metric or unified profile.</param>
+    /// <returns>The basic diameters.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
+    /// <exception cref="ArgumentException">The thread has another profile.</exception>
+    public static ThreadLimits AtBasicSize(ScrewThread thread)
+    {
+        RequireSixtyDegrees(thread);
+        ThreadGeometry basic = thread.Geometry;
+        return new ThreadLimits(thread, "basic size", thread.Diameter, basic.PitchDiameter, basic.InternalMinorDiameter!.Value, basic.PitchDiameter);
+    }
+
+    /// <summary>Limits of any other tolerance class, or measured diameters; each within one pitch of its basic size.</summary>
+    /// <param name="thread">A 60° thread of ISO metric or unified profile.</param>
+    /// <param name="externalMajorMinimum">Least major diameter of the external thread, D_s.</param>
+    /// <param name="externalPitchMinimum">Least pitch diameter of the external thread, E_s.</param>
+    /// <param name="internalMinorMaximum">Greatest minor diameter of the internal thread, K_n; less than D_s, or the threads do not meet.</param>
+    /// <param name="internalPitchMaximum">Greatest pitch diameter of the internal thread, E_n.</param>
+    /// <returns>The limits.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
+    /// <exception cref="ArgumentException">The thread has another profile.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A diameter is more than a pitch off, or the diameters leave no thread where it shears.</exception>
+    public static ThreadLimits FromDiameters(
+        ScrewThread thread, Length externalMajorMinimum, Length externalPitchMinimum, Length internalMinorMaximum, Length internalPitchMaximum)
+    {
+        RequireSixtyDegrees(thread);
+        ThreadGeometry basic = thread.Geometry;
+        double externalMajor = Guard.Check(externalMajorMinimum, Around(thread.Diameter));
+        double externalPitch = Guard.Check(externalPitchMinimum, Around(basic.PitchDiameter));
+        double internalMinor = Guard.Check(internalMinorMaximum, Around(basic.InternalMinorDiameter!.Value));
+        double internalPitch = Guard.Check(internalPitchMaximum, Around(basic.PitchDiameter));
+        double height = HeightPerPitch * thread.PitchSi;
+        if (internalMinor >= externalMajor)
+        {
+            Guard.RefuseAgainst(nameof(internalMinorMaximum), internalMinorMaximum, $"less than externalMajorMinimum, {Guard.Show(externalMajorMinimum)}");
+        }
+
+        if (Math.Abs(externalPitch - internalMinor) >= height) RefuseTip(nameof(externalPitchMinimum), externalPitchMinimum, internalMinor, height);
+        if (Math.Abs(externalMajor - internalPitch) >= height) RefuseTip(nameof(internalPitchMaximum), internalPitchMaximum, externalMajor, height);
+        return new ThreadLimits(thread, "given", externalMajor, externalPitch, internalMinor, internalPitch);
+
+        Interval Around(double basicSize) => new(Math.Max(0, basicSize - thread.PitchSi), basicSize + thread.PitchSi);
+    }
+
+    /// <summary>The work behind the stress area of a high-strength unified bolt.</summary>
+    /// <returns>The steps; the last is the area.</returns>
+    /// <exception cref="InvalidOperationException">The thread is not unified.</exception>
+    public Derivation DeriveHighStrengthStressArea()
+    {
+        if (Thread.Profile != ThreadProfile.Unified) throw new InvalidOperationException($"The stress area above 100 ksi is one of unified threads, not of {Thread}.");
+        var work = new Derivation($"Stress area of {Thread} above 100 ksi");
+        HighStrengthArea(work);
+        return work.KeepWhatCounts();
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => $"{Thread} {Fit}";
+
+    private double HighStrengthArea(Derivation? work) => ThreadEquations.StressAreaEquation.Step(
+        work, ThreadEquations.HighStrengthStressDiameterEquation.Step(work, ExternalPitch, Thread.PitchSi));
+
+    /// <summary>A thread has metal and space on a cylinder only within H/2 of its pitch line.</summary>
+    private static void RefuseTip(string name, Length value, double cylinder, double height) => Guard.RefuseAgainst(
+        name, value, $"within H, {Guard.Show(Si.Length(height))}, of the diameter where the thread shears, {Guard.Show(Si.Length(cylinder))}");
+
+    private static void RequireSixtyDegrees(ScrewThread thread)
+    {
+        Guard.NotNull(thread);
+        if (thread.Profile is ThreadProfile.IsoMetric or ThreadProfile.Unified) return;
+        throw new ArgumentException($"Limits for stripping are those of ISO metric and unified threads, 60°, not of {thread}.", nameof(thread));
+    }
+}
