@@ -129,7 +129,7 @@ public static class EngagementEquations
     /// <summary>Force at which the engagement fails: the least of the three.</summary>
     public static double FailureForce(double F_mS, double F_mGS, double F_mGM) => Math.Min(F_mS, Math.Min(F_mGS, F_mGM));
 
-    /// <summary>F_m = min(F_mS, F_mGS, F_mGM).</summary>
+    /// <summary>F_e = min(F_mS, F_mGS, F_mGM).</summary>
     public static Equation<Func<double, double, double, double>> FailureForceEquation { get; } = Equation.Define(
         FailureForce, "engagement.failure-force", Symbols.EngagementFailureForce, "min(F_mS, min(F_mGS, F_mGM))", "VDI 2230-1:2015 §5.5.5 (from memory)",
         Symbols.BoltBreakingForce, Symbols.ExternalStripForce, Symbols.InternalStripForce);

@@ -60,7 +60,7 @@ public static partial class Symbols
     public static Symbol InternalStripForce { get; } = new("F_mGM", SymbolUnit.Force, "force that strips the internal thread", 10, 1e8);
 
     /// <summary>Least force of the three ways to fail.</summary>
-    public static Symbol EngagementFailureForce { get; } = new("F_m", SymbolUnit.Force, "force at which the engagement fails", 10, 1e8);
+    public static Symbol EngagementFailureForce { get; } = new("F_e", SymbolUnit.Force, "force at which the engagement fails", 10, 1e8);
 
     /// <summary>Engaged length at which the external thread strips as the bolt breaks.</summary>
     public static Symbol ExternalLeastLength { get; } = new("L_GS", SymbolUnit.Length, "least engaged length for the external thread", 1e-4, 1);
