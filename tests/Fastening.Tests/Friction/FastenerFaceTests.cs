@@ -60,12 +60,12 @@ public class FastenerFaceTests
     [InlineData("3/4-10 UNC", 1.125, 13, 16)]
     [InlineData("1-8 UNC", 1.5, 35, 32)]
     [InlineData("1 1/2-6 UNC", 2.25, 13, 8)]
-    public void Ring_under_an_inch_hexagon_head(string designation, double acrossFlats, int sixteenths, int denominator)
+    public void Ring_under_an_inch_hexagon_head(string designation, double acrossFlats, int numerator, int denominator)
     {
         BearingSurface surface = BearingSurface.ForHexagonHead(ScrewThread.Parse(designation));
 
         Assert.Equal(0.9 * acrossFlats, surface.OuterDiameter!.Value.Inches, 12);
-        Assert.InRange(surface.InnerDiameter!.Value.Inches, sixteenths / (double)denominator - 6e-5, sixteenths / (double)denominator + 6e-5);
+        Assert.InRange(surface.InnerDiameter!.Value.Inches, numerator / (double)denominator - 6e-5, numerator / (double)denominator + 6e-5);
     }
 
     /// <summary>Fine, medium, coarse of ISO 273:1979; close, normal, loose of ASME B18.2.8-1999 (drill diameters), typed from secondary tables.</summary>
