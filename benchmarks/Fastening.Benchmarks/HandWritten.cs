@@ -9,14 +9,14 @@ internal sealed class HandWritten(double arm, double prevailing, double ratio, d
     public Torque TorqueFor(Force preload)
     {
         double newtons = preload.Newtons;
-        if (!(newtons >= 0 && newtons <= 1e12)) Refuse(nameof(preload), preload.ToString("G6", CultureInfo.InvariantCulture), "at least 0 kN and at most 1000000000 kN");
+        if (!(newtons >= 0 && newtons <= 1e9)) Refuse(nameof(preload), preload.ToString("G6", CultureInfo.InvariantCulture), "at least 0 kN and at most 1000000 kN");
         return Torque.FromNewtonMeters(arm * newtons + prevailing);
     }
 
     public Force PreloadAt(Torque torque)
     {
         double newtonMeters = torque.NewtonMeters;
-        if (!(newtonMeters >= 0 && newtonMeters <= 1e9)) Refuse(nameof(torque), torque.ToString("G6", CultureInfo.InvariantCulture), "at least 0 N·m and at most 1000000000 N·m");
+        if (!(newtonMeters >= 0 && newtonMeters <= 1e7)) Refuse(nameof(torque), torque.ToString("G6", CultureInfo.InvariantCulture), "at least 0 N·m and at most 10000000 N·m");
         double preload = (newtonMeters - prevailing) / arm;
         return Force.FromNewtons(preload <= 0 ? 0 : preload);
     }
@@ -24,7 +24,7 @@ internal sealed class HandWritten(double arm, double prevailing, double ratio, d
     public Torque SettingFor(Torque atFastener)
     {
         double newtonMeters = atFastener.NewtonMeters;
-        if (!(newtonMeters >= 0 && newtonMeters <= 1e9)) Refuse(nameof(atFastener), atFastener.ToString("G6", CultureInfo.InvariantCulture), "at least 0 N·m and at most 1000000000 N·m");
+        if (!(newtonMeters >= 0 && newtonMeters <= 1e7)) Refuse(nameof(atFastener), atFastener.ToString("G6", CultureInfo.InvariantCulture), "at least 0 N·m and at most 10000000 N·m");
         return Torque.FromNewtonMeters(newtonMeters / ratio);
     }
 

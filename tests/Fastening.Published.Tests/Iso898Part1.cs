@@ -11,7 +11,7 @@ public sealed class Iso898Part1 : PublishedSource
         new("iso898-As-", (row, _) => ScrewThread
             .IsoMetric(Length.FromMillimeters(row["d_mm"]), Length.FromMillimeters(row["P_mm"])).StressArea.SquareMillimeters),
         new("iso898-1-class-", Strength),
-        new("iso898-1-8.8-conflict", (row, output) => StrengthOf(row, output == "proof_d<=16" ? 16 : 16.1).ProofLoadStress.Megapascals),
+        new("iso898-1-8.8-conflict", (row, output) => StrengthOf(row, output == "proof_d<=16" ? 16 : 16.1).ProofLoadStress?.Megapascals),
     ];
 
     /// <summary>The class of a row, for a thread of a diameter; strength does not depend on the pitch.</summary>
@@ -28,7 +28,7 @@ public sealed class Iso898Part1 : PublishedSource
         {
             "Rm_min_MPa" => strength.TensileStrength.Megapascals,
             "Rel_or_Rp_min_MPa" => strength.YieldStrength.Megapascals,
-            "Sp_MPa" => strength.ProofLoadStress.Megapascals,
+            "Sp_MPa" => strength.ProofLoadStress?.Megapascals,
             _ => null,
         };
     }

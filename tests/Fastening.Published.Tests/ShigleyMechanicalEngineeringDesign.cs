@@ -30,7 +30,7 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
         BoltStrength strength = Iso898Part1.StrengthOf(row, largest);
         return output switch
         {
-            "proof_MPa" => strength.ProofLoadStress.Megapascals,
+            "proof_MPa" => strength.ProofLoadStress?.Megapascals,
             "tensile_min_MPa" => strength.TensileStrength.Megapascals,
             "yield_min_MPa" => strength.YieldStrength.Megapascals,
             _ => null,

@@ -18,7 +18,7 @@ public sealed class Derivation
     public string Title { get; }
 
     /// <summary>The steps in the order in which they were computed.</summary>
-    public IReadOnlyList<DerivationStep> Steps => _steps;
+    public IReadOnlyList<DerivationStep> Steps => _steps.AsReadOnly();
 
     /// <summary>The value of the last step, in its SI unit.</summary>
     public double Result => _steps[_steps.Count - 1].Result;

@@ -9,7 +9,7 @@ public sealed class DerivationStep
     internal DerivationStep(Equation equation, double[] inputs, double result)
     {
         Equation = equation;
-        Inputs = inputs;
+        Inputs = Array.AsReadOnly(inputs);
         Result = result;
     }
 

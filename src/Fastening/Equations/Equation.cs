@@ -18,7 +18,7 @@ public abstract class Equation
         Result = result;
         Text = text;
         Source = source;
-        Inputs = inputs;
+        Inputs = Array.AsReadOnly(inputs);
     }
 
     /// <summary>A stable name: <c>torque.tightening-torque</c>.</summary>

@@ -10,7 +10,13 @@ internal sealed class ExpressionParser
 {
     private static readonly Dictionary<string, int> Functions = new()
     {
-        ["sin"] = 1, ["cos"] = 1, ["tan"] = 1, ["atan"] = 1, ["sqrt"] = 1, ["min"] = 2, ["max"] = 2,
+        ["sin"] = 1,
+        ["cos"] = 1,
+        ["tan"] = 1,
+        ["atan"] = 1,
+        ["sqrt"] = 1,
+        ["min"] = 2,
+        ["max"] = 2,
     };
 
     private readonly string _text;

@@ -92,28 +92,38 @@ internal static class ExpressionPrinter
                 WriteArguments(text, call, symbol, WriteLatex);
                 text.Append(@"\right)");
                 break;
-            case Expression.Binary binary when fraction:
+            case Expression.Binary binary:
+                WriteLatexBinary(text, binary, symbol);
+                break;
+        }
+
+        if (brackets) text.Append(@"\right)");
+    }
+
+    private static void WriteLatexBinary(StringBuilder text, Expression.Binary binary, Func<string, string> symbol)
+    {
+        int level = LevelOf(binary);
+        switch (binary.Sign)
+        {
+            case '/':
                 text.Append(@"\frac{");
                 WriteLatex(text, binary.Left, symbol, SumLevel);
                 text.Append("}{");
                 WriteLatex(text, binary.Right, symbol, SumLevel);
                 text.Append('}');
                 break;
-            case Expression.Binary { Sign: '^' } power:
-                WriteLatex(text, power.Left, symbol, power.Left is Expression.Binary ? AtomLevel + 1 : AtomLevel);
+            case '^':
+                WriteLatex(text, binary.Left, symbol, binary.Left is Expression.Binary ? AtomLevel + 1 : AtomLevel);
                 text.Append("^{");
-                WriteLatex(text, power.Right, symbol, SumLevel);
+                WriteLatex(text, binary.Right, symbol, SumLevel);
                 text.Append('}');
                 break;
-            case Expression.Binary binary:
-                int level = LevelOf(binary);
+            default:
                 WriteLatex(text, binary.Left, symbol, level);
                 text.Append(binary.Sign switch { '+' => " + ", '-' => " - ", _ => @" \cdot " });
                 WriteLatex(text, binary.Right, symbol, level + 1);
                 break;
         }
-
-        if (brackets) text.Append(@"\right)");
     }
 
     private static void WriteArguments(

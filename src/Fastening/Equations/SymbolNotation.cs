@@ -5,9 +5,24 @@ internal static class SymbolNotation
 {
     private static readonly Dictionary<string, string> Greek = new()
     {
-        ["alpha"] = "α", ["beta"] = "β", ["gamma"] = "γ", ["delta"] = "δ", ["eta"] = "η", ["theta"] = "θ", ["kappa"] = "κ", ["lambda"] = "λ",
-        ["mu"] = "µ", ["nu"] = "ν", ["pi"] = "π", ["rho"] = "ρ", ["sigma"] = "σ", ["tau"] = "τ", ["phi"] = "φ", ["omega"] = "ω",
-        ["Delta"] = "Δ", ["Phi"] = "Φ",
+        ["alpha"] = "α",
+        ["beta"] = "β",
+        ["gamma"] = "γ",
+        ["delta"] = "δ",
+        ["eta"] = "η",
+        ["theta"] = "θ",
+        ["kappa"] = "κ",
+        ["lambda"] = "λ",
+        ["mu"] = "µ",
+        ["nu"] = "ν",
+        ["pi"] = "π",
+        ["rho"] = "ρ",
+        ["sigma"] = "σ",
+        ["tau"] = "τ",
+        ["phi"] = "φ",
+        ["omega"] = "ω",
+        ["Delta"] = "Δ",
+        ["Phi"] = "Φ",
     };
 
     public static string Pretty(string name)

@@ -56,7 +56,7 @@ public sealed class BearingSurface
     /// <summary>A conical seat.</summary>
     /// <param name="outer">Outer diameter of the contact.</param>
     /// <param name="inner">Inner diameter of the contact, smaller than <paramref name="outer"/>.</param>
-    /// <param name="includedAngle">Included angle of the cone, above 0° to 180°: 90° for a countersunk head of 90°.</param>
+    /// <param name="includedAngle">Included angle of the cone, 1° to 180°: 90° for a countersunk head of 90°.</param>
     /// <returns>The surface.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or inner is not smaller than outer.</exception>
     public static BearingSurface Cone(Length outer, Length inner, Angle includedAngle)
@@ -67,7 +67,7 @@ public sealed class BearingSurface
 
     /// <summary>A spherical seat (ball nut, spherical washer), touching along a circle.</summary>
     /// <param name="contactDiameter">Diameter of the circle; for a band, its mean.</param>
-    /// <param name="sphereRadius">Radius of the sphere, more than half of <paramref name="contactDiameter"/>.</param>
+    /// <param name="sphereRadius">Radius of the sphere, more than half of <paramref name="contactDiameter"/>: its tangent cone opens by 1° or more.</param>
     /// <returns>The surface: the cone tangent to the sphere at that circle (equation torque.sphere-seat-angle).</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its domain, or no such circle lies on the sphere.</exception>
     /// <example><code>BearingSurface.Sphere(Length.FromMillimeters(22), Length.FromMillimeters(14))   // wheel nut, ball of 28 mm</code></example>
@@ -75,8 +75,13 @@ public sealed class BearingSurface
     {
         double diameter = Guard.Check(contactDiameter, Domains.Length);
         double radius = Guard.Check(sphereRadius, Domains.Length);
-        if (diameter >= 2 * radius) Guard.RefuseAgainst(nameof(sphereRadius), sphereRadius, $"more than half the contact diameter, {Guard.Show(contactDiameter)}");
-        return new BearingSurface(new BearingContact.Circle(diameter, radius));
+        var circle = new BearingContact.Circle(diameter, radius);
+        if (!Domains.SeatAngle.Contains(circle.IncludedAngle))
+        {
+            Guard.RefuseAgainst(nameof(sphereRadius), sphereRadius, $"more than half the contact diameter, {Guard.Show(contactDiameter)}, with a seat of 1° at least");
+        }
+
+        return new BearingSurface(circle);
     }
 
     /// <summary>A flat surface known by its effective diameter alone: the collar of a power screw.</summary>

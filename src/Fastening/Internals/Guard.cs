@@ -63,8 +63,15 @@ internal static class Guard
     public static double Check(Ratio value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double fraction = Si.Of(value);
-        if (!domain.Contains(fraction)) Refuse(name, value, domain, 100, "%");
+        if (!domain.Contains(fraction)) Refuse(name, value.ToUnit(UnitsNet.Units.RatioUnit.Percent), domain, 100, "%");
         return fraction;
+    }
+
+    public static double Check(CoefficientOfThermalExpansion value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double perKelvin = Si.Of(value);
+        if (!domain.Contains(perKelvin)) Refuse(name, value, domain, 1, "1/K");
+        return perKelvin;
     }
 
     public static double Check(double value, in Interval domain, string unit = "", [CallerArgumentExpression(nameof(value))] string name = "")

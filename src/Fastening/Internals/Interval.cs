@@ -5,19 +5,29 @@ namespace Fastening.Internals;
 /// <summary>A domain on SI doubles. NaN is never inside; every domain has finite bounds, so no accepted input gives a non-finite answer.</summary>
 internal readonly struct Interval(double low, double high, bool lowOpen = false, bool highOpen = false)
 {
+    // An open end is the next double inside, so that the check on the hot path is two comparisons.
+    private readonly double _least = lowOpen ? NextUp(low) : low;
+    private readonly double _greatest = highOpen ? -NextUp(-high) : high;
+
     public double Low { get; } = low;
     public double High { get; } = high;
 
-    public bool Contains(double value) =>
-        (lowOpen ? value > Low : value >= Low) && (highOpen ? value < High : value <= High);
+    public bool Contains(double value) => value >= _least && value <= _greatest;
 
     /// <summary>The interval in words, each bound multiplied by <paramref name="scale"/> and followed by <paramref name="unit"/>.</summary>
     public string Describe(double scale, string unit) =>
-        $"{(lowOpen ? "greater than" : "at least")} {Format(Low * scale, unit)} and {(highOpen ? "less than" : "at most")} {Format(High * scale, unit)}";
+        $"{(_least > Low ? "greater than" : "at least")} {Format(Low * scale, unit)} and {(_greatest < High ? "less than" : "at most")} {Format(High * scale, unit)}";
 
     public static string Format(double value, string unit)
     {
         string text = Math.Abs(value) is >= 1e-4 and < 1e12 ? value.ToString("0.######", CultureInfo.InvariantCulture) : value.ToString("G6", CultureInfo.InvariantCulture);
         return unit.Length == 0 || unit == "°" || unit == "%" ? text + unit : text + " " + unit;
+    }
+
+    private static double NextUp(double value)
+    {
+        if (value == 0) return double.Epsilon;
+        long bits = BitConverter.DoubleToInt64Bits(value);
+        return BitConverter.Int64BitsToDouble(value > 0 ? bits + 1 : bits - 1);
     }
 }

@@ -6,6 +6,10 @@ internal static class Tolerance
     /// <summary>Relative widening of a limit, so that a reading equal to it in any unit conforms.</summary>
     public const double Widening = 1e-12;
 
+    /// <summary>The distance from a positive double to the next: what a clock can resolve when it reads this.</summary>
+    public static double StepAt(double value) =>
+        value == 0 ? 0 : BitConverter.Int64BitsToDouble(BitConverter.DoubleToInt64Bits(value) + 1) - value;
+
     /// <summary>A count of display steps, made whole when it misses a whole number only in its last bits: 16 % of exact decimals do.</summary>
     public static double SnapToWhole(double steps)
     {

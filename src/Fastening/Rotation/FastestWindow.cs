@@ -2,7 +2,8 @@ namespace Fastening.Internals;
 
 /// <summary>
 /// The highest mean rate over any window of one length. The rotation is linear between samples, so the mean over a sliding window has its
-/// extremes where the window begins or ends at a sample; both are tried. Two passes, two pointers, no allocation.
+/// extremes where the window begins or ends at a sample; both are tried. A record no longer than the window gives one value, over all of it.
+/// Two passes, two pointers, no allocation.
 /// </summary>
 internal readonly record struct FastestWindow(double Rate, double EndSeconds)
 {
@@ -10,19 +11,14 @@ internal readonly record struct FastestWindow(double Rate, double EndSeconds)
     {
         double first = times[0];
         double last = times[times.Length - 1];
-        var best = new FastestWindow(double.NegativeInfinity, last);
+        if (window >= last - first) return new FastestWindow((angles[angles.Length - 1] - angles[0]) / (last - first), last);
 
+        var best = new FastestWindow(double.NegativeInfinity, last);
         int behind = 0;
         for (int i = 0; i < times.Length; i++)
         {
             double begin = times[i] - window;
-            if (begin < first)
-            {
-                // Rounding may put the beginning of the last window a hair before the first sample.
-                if (i < times.Length - 1) continue;
-                begin = first;
-            }
-
+            if (begin < first) continue;
             best = best.OrFaster((angles[i] - Interpolate(times, angles, begin, ref behind)) / window, times[i]);
         }
 

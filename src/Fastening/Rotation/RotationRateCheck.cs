@@ -10,11 +10,17 @@ public sealed class RotationRateCheck
 {
     private readonly double _rate;
     private readonly double _limit;
+    private readonly double _slack;
 
-    internal RotationRateCheck(double rate, double limit, double endTime)
+    /// <param name="rate">Rate in degrees per second.</param>
+    /// <param name="limit">Limit in degrees per second.</param>
+    /// <param name="endTime">End of the fastest window in seconds.</param>
+    /// <param name="timeSlack">Relative error of the rate that the rounding of the clock leaves.</param>
+    internal RotationRateCheck(double rate, double limit, double endTime, double timeSlack = 0)
     {
         _rate = rate;
         _limit = limit;
+        _slack = Tolerance.Widening + timeSlack;
         Rate = Si.RotationalSpeed(rate);
         Limit = Si.RotationalSpeed(limit);
         EndOfFastestWindow = Si.Duration(endTime);
@@ -30,7 +36,7 @@ public sealed class RotationRateCheck
     public Duration EndOfFastestWindow { get; }
 
     /// <summary>Whether the rate stayed at or below the limit.</summary>
-    public bool Conforms => _rate <= _limit * (1 + Tolerance.Widening);
+    public bool Conforms => _rate <= _limit * (1 + _slack);
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(

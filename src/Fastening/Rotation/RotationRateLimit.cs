@@ -13,6 +13,8 @@ namespace Fastening;
 /// bool slowEnough = limit.Check(Angle.FromDegrees(90), Duration.FromSeconds(3.5)).Conforms;   // true</code></example>
 public sealed class RotationRateLimit
 {
+    private const double LeastClockSteps = 1000;
+
     private readonly double _degreesPerSecond;
 
     private RotationRateLimit(double degreesPerSecond) => _degreesPerSecond = degreesPerSecond;
@@ -46,12 +48,12 @@ public sealed class RotationRateLimit
         return new RotationRateCheck(RotationEquations.Rate(degrees, seconds), _degreesPerSecond, seconds);
     }
 
-    /// <summary>The verdict on a trace: the highest mean rate over any window of the stated length.</summary>
+    /// <summary>The verdict on a trace: the highest mean rate in the tightening sense over any window of the stated length; turning back is not judged.</summary>
     /// <param name="trace">The trace.</param>
     /// <param name="window">Length of the window; a trace shorter than it gives one value, over all of it.</param>
     /// <returns>Highest mean rate, when its window ended, and verdict.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="trace"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="window"/> is outside its domain.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="window"/> is outside its domain, or too short for the clock of the trace.</exception>
     /// <exception cref="ArgumentException">The trace has no duration.</exception>
     public RotationRateCheck Check(TighteningTrace trace, Duration window)
     {
@@ -59,8 +61,15 @@ public sealed class RotationRateLimit
         ReadOnlySpan<double> times = Guard.NotNull(trace).TimesSeconds.Span;
         double length = times[times.Length - 1] - times[0];
         if (length <= 0) throw new ArgumentException("The trace begins and ends at the same time: it has no rate.", nameof(trace));
-        FastestWindow fastest = FastestWindow.Of(times, trace.AnglesDegrees.Span, Math.Min(seconds, length));
-        return new RotationRateCheck(fastest.Rate, _degreesPerSecond, fastest.EndSeconds);
+        double clockStep = Tolerance.StepAt(Math.Max(Math.Abs(times[0]), Math.Abs(times[times.Length - 1])));
+        if (Math.Min(seconds, length) < LeastClockSteps * clockStep)
+        {
+            Guard.RefuseAgainst(nameof(window), window, FormattableString.Invariant(
+                $"at least {LeastClockSteps * clockStep:G3} s, a thousand times what a clock that reads {times[times.Length - 1]:G6} s can resolve"));
+        }
+
+        FastestWindow fastest = FastestWindow.Of(times, trace.AnglesDegrees.Span, seconds);
+        return new RotationRateCheck(fastest.Rate, _degreesPerSecond, fastest.EndSeconds, 2 * clockStep / Math.Min(seconds, length));
     }
 
     /// <inheritdoc />

@@ -59,6 +59,10 @@ public sealed class TighteningTrace
         return new TighteningTrace(timesSeconds, anglesDegrees, torquesNewtonMeters);
     }
 
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"{Count} samples from {TimesSeconds.Span[0]:0.###} s to {TimesSeconds.Span[Count - 1]:0.###} s");
+
     private static void Scan(ReadOnlySpan<double> samples, string unit, string name)
     {
         for (int i = 0; i < samples.Length; i++)

@@ -5,7 +5,7 @@ namespace Fastening;
 /// <summary>Reads the size of a unified thread: 1/2, 1 1/8, 1-1/8, 0.500, #10, No.10 or a bare 10.</summary>
 internal static class UnifiedSize
 {
-    private const long SmallestNumbered = 60_000, NumberedStep = 13_000, GreatestDenominator = 64;
+    private const long SmallestNumbered = 60_000, NumberedStep = 13_000, GreatestNumber = 12, GreatestDenominator = 64;
 
     /// <summary>Diameters in millionths of an inch; <paramref name="numbered"/> is 0 unless a bare whole number leaves it open.</summary>
     public static bool TryRead(ref TextCursor cursor, out long diameter, out long numbered)
@@ -14,9 +14,9 @@ internal static class UnifiedSize
         if (cursor.Try('#') || TryNo(ref cursor))
         {
             cursor.TrySpaces();
-            bool isWhole = cursor.TryWhole(out long number);
+            bool isNumber = cursor.TryWhole(out long number) && number <= GreatestNumber;
             diameter = SmallestNumbered + NumberedStep * number;
-            return isWhole;
+            return isNumber;
         }
 
         if (TryFraction(ref cursor, out diameter)) return true;
@@ -37,7 +37,7 @@ internal static class UnifiedSize
         }
 
         cursor = afterWhole;
-        numbered = SmallestNumbered + NumberedStep * whole;
+        numbered = whole <= GreatestNumber ? SmallestNumbered + NumberedStep * whole : 0;
         return true;
     }
 

@@ -7,8 +7,9 @@ namespace Fastening;
 /// <summary>Tension, torsion and equivalent stress in the bolt while it is being tightened, and the preload they permit.</summary>
 /// <remarks>
 /// VDI 2230-1:2015 §5.4.2. Prevailing torque twists the shank too and is counted. Not covered: bending, fatigue, relaxation, preload
-/// beyond yield. Give the model the <em>lowest</em> thread friction to be expected: up to a bearing friction of about 0.35 (plastic) that
-/// is the worst case at a given torque.
+/// beyond yield. A torque is chosen at the <em>lowest</em> friction; whether that is also where the bolt is stressed most depends on the
+/// range: at a given torque the lowest bearing friction always is the worst, but with high bearing friction the highest thread friction can
+/// stress the bolt more than the lowest. <see cref="HighestAt"/> looks at both.
 /// </remarks>
 /// <example><code>Force permitted = AssemblyStress.PermittedPreload(
 ///     model.WithFriction(range.Low), PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: 0.9);</code></example>
@@ -47,6 +48,29 @@ public sealed class AssemblyStress
         return Compute(null, section, model.Arms.Thread, force, model.PrevailingSi);
     }
 
+    /// <summary>The highest stress that a torque can cause over a range of friction; the model's own friction is not used.</summary>
+    /// <param name="model">Thread, bearing surface, convention and prevailing torque.</param>
+    /// <param name="torque">Torque at the fastener.</param>
+    /// <param name="friction">The range. The lowest bearing friction is the worst; of the thread both ends are looked at, because the stress
+    /// has no maximum between them.</param>
+    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
+    /// <returns>The stresses at the corner with the highest equivalent stress.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <exception cref="ArgumentException">At the highest thread friction no torque turns the thread (exact form).</exception>
+    /// <example><code>bool safe = AssemblyStress.HighestAt(model, window.Upper, range).VonMises &lt; strength.YieldStrength * 0.9;</code></example>
+    public static AssemblyStress HighestAt(
+        FrictionTorqueModel model, Torque torque, FrictionRange friction,
+        TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
+    {
+        double moment = Guard.Check(torque, Domains.Torque);
+        Section section = Section.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
+        AssemblyStress first = AtCorner(model.WithFriction(Guard.NotNull(friction).Low), section, moment);
+        AssemblyStress second = AtCorner(model.WithFriction(new FrictionCoefficients(friction.High.Thread, friction.Low.Bearing)), section, moment);
+        return first.VonMises >= second.VonMises ? first : second;
+    }
+
     /// <summary>The work behind <see cref="At"/>; its last step is the equivalent stress, bit for bit.</summary>
     /// <param name="model">Thread, friction, convention and prevailing torque.</param>
     /// <param name="preload">The preload.</param>
@@ -66,7 +90,7 @@ public sealed class AssemblyStress
     }
 
     /// <summary>The preload at which the equivalent stress reaches a share of the yield strength: F_Mzul of VDI 2230.</summary>
-    /// <param name="model">Thread, convention, prevailing torque, and the <em>lowest</em> thread friction.</param>
+    /// <param name="model">Thread, convention, prevailing torque, and the friction at which the torque is to be chosen: the lowest.</param>
     /// <param name="strength">Strength of the bolt.</param>
     /// <param name="utilisation">Share ν of the yield strength, above 0 to 1; 0.9 is usual and never assumed.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
@@ -85,7 +109,7 @@ public sealed class AssemblyStress
     }
 
     /// <summary>The work behind <see cref="PermittedPreload"/>; its last step is that preload, bit for bit.</summary>
-    /// <param name="model">Thread, convention, prevailing torque, and the <em>lowest</em> thread friction.</param>
+    /// <param name="model">Thread, convention, prevailing torque, and the friction at which the torque is to be chosen: the lowest.</param>
     /// <param name="strength">Strength of the bolt.</param>
     /// <param name="utilisation">Share ν of the yield strength, above 0 to 1.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
@@ -107,6 +131,9 @@ public sealed class AssemblyStress
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
         $"tension {Tension.Megapascals:0.#} MPa, torsion {Torsion.Megapascals:0.#} MPa, equivalent {VonMises.Megapascals:0.#} MPa");
+
+    private static AssemblyStress AtCorner(FrictionTorqueModel model, in Section section, double moment) => Compute(
+        null, section, model.Arms.Thread, TorqueEquations.Preload(moment, model.PrevailingSi, model.Arms.Total), model.PrevailingSi);
 
     private static double ThreadArm(Derivation work, FrictionTorqueModel model) =>
         TorqueArms.Tightening(work, model.Thread, model.Bearing, model.Friction, model.Convention).Thread;

@@ -17,7 +17,7 @@ namespace Fastening;
 ///     clampForce: Force.FromKilonewtons(25.2), totalTorque: Torque.FromNewtonMeters(52), threadTorque: Torque.FromNewtonMeters(25));</code></example>
 public static class FrictionTest
 {
-    private static readonly Interval ClampForceDomain = new(1e-3, 1e12);
+    private static readonly Interval ClampForceDomain = new(1e-3, 1e9);
 
     /// <summary>Thread and bearing friction from a test that measured the thread torque too, in the linear form of ISO 16047.</summary>
     /// <param name="thread">The thread.</param>

@@ -167,7 +167,8 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     }
 
     /// <inheritdoc />
-    public override string ToString() => $"{Thread}, {Bearing}, {Friction}, {Convention.Name}";
+    public override string ToString() =>
+        $"{Thread}, {Bearing}, {Friction}, {Convention.Name}{(Prevailing > 0 ? FormattableString.Invariant($", prevailing {Prevailing:0.###} N·m") : "")}";
 
     internal static FrictionTorqueModel Create(
         ScrewThread thread, BearingSurface bearing, FrictionCoefficients friction, TorqueConvention convention, double prevailing)
@@ -194,7 +195,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     {
         double preload = TorqueEquations.PreloadEquation.Step(work, moment, Prevailing, arms.Total);
         double pitch = TorqueEquations.PitchTorqueEquation.Step(work, arms.Pitch, preload);
-        double threadFriction = TorqueEquations.ThreadFrictionTorqueEquation.Step(work, arms.Thread, arms.Pitch, preload);
+        double threadFriction = TorqueEquations.ThreadFrictionTorqueEquation.Step(work, Math.Max(arms.Thread, arms.Pitch), arms.Pitch, preload);
         double bearingFriction = TorqueEquations.BearingFrictionTorqueEquation.Step(work, arms.Bearing, preload);
         double prevailing = Math.Min(moment, Prevailing);
         double total = TorqueEquations.TotalTorqueEquation.Step(work, pitch, threadFriction, bearingFriction, prevailing);

@@ -16,6 +16,8 @@ public static class SpaceflightPreload
 {
     private const double RelaxationOfTm106943 = 0.05;
 
+    private static readonly Interval ShareDomain = new(0, 1, highOpen: true);
+
     /// <summary>Lowest and highest preload by NASA TM-106943 (1995), eqs. (14) to (16): (1 − Γ)F/1.05 and (1 + Γ)F.</summary>
     /// <param name="model">Torque and nominal preload.</param>
     /// <param name="torque">Torque at the fastener.</param>
@@ -26,7 +28,7 @@ public static class SpaceflightPreload
     public static PreloadRange ByTm106943(TorquePreloadModel model, Torque torque, Ratio uncertainty)
     {
         double nominal = Si.Of(Guard.NotNull(model).PreloadAt(torque));
-        double share = Guard.Check(uncertainty, Domains.Accuracy);
+        double share = Guard.Check(uncertainty, ShareDomain);
         return new PreloadRange(
             ScatterEquations.RelaxedPreloadOfTm106943(share, nominal, RelaxationOfTm106943), ScatterEquations.HighestPreload(share, nominal));
     }
@@ -41,7 +43,7 @@ public static class SpaceflightPreload
     public static Derivation DeriveMinimumByTm106943(TorquePreloadModel model, Torque torque, Ratio uncertainty)
     {
         Derivation work = DeriveNominal("Lowest preload by NASA TM-106943", Guard.NotNull(model), torque);
-        ScatterEquations.RelaxedPreloadOfTm106943Equation.Step(work, Guard.Check(uncertainty, Domains.Accuracy), work.Result, RelaxationOfTm106943);
+        ScatterEquations.RelaxedPreloadOfTm106943Equation.Step(work, Guard.Check(uncertainty, ShareDomain), work.Result, RelaxationOfTm106943);
         return work.KeepWhatCounts();
     }
 
@@ -56,9 +58,9 @@ public static class SpaceflightPreload
     public static PreloadRange ByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio uncertainty, Ratio relaxation)
     {
         double nominal = Si.Of(Guard.NotNull(model).PreloadAt(torque));
-        double share = Guard.Check(uncertainty, Domains.Accuracy);
+        double share = Guard.Check(uncertainty, ShareDomain);
         return new PreloadRange(
-            ScatterEquations.RelaxedPreload(share, nominal, Guard.Check(relaxation, Domains.Accuracy)), ScatterEquations.HighestPreload(share, nominal));
+            ScatterEquations.RelaxedPreload(share, nominal, Guard.Check(relaxation, ShareDomain)), ScatterEquations.HighestPreload(share, nominal));
     }
 
     /// <summary>The work behind the lowest preload of <see cref="ByNasaStd5020"/>; its last step is that preload, bit for bit.</summary>
@@ -73,7 +75,7 @@ public static class SpaceflightPreload
     {
         Derivation work = DeriveNominal("Lowest preload by NASA-STD-5020", Guard.NotNull(model), torque);
         ScatterEquations.RelaxedPreloadEquation.Step(
-            work, Guard.Check(uncertainty, Domains.Accuracy), work.Result, Guard.Check(relaxation, Domains.Accuracy));
+            work, Guard.Check(uncertainty, ShareDomain), work.Result, Guard.Check(relaxation, ShareDomain));
         return work.KeepWhatCounts();
     }
 

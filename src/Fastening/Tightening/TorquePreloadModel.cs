@@ -70,7 +70,7 @@ public abstract class TorquePreloadModel
         new(Guard.Check(nutFactor, Domains.NutFactor), Guard.Check(diameter, Domains.Length), prevailing: 0);
 
     /// <summary>The tightening torque for a preload.</summary>
-    /// <param name="preload">The preload wanted, 0 to 10¹² N.</param>
+    /// <param name="preload">The preload wanted, 0 to 10⁹ N.</param>
     /// <returns>Torque at the fastener, prevailing torque included.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
     /// <example><code>model.TorqueFor(Force.FromKilonewtons(70))</code></example>
@@ -78,7 +78,7 @@ public abstract class TorquePreloadModel
         Si.Torque(TorqueEquations.TighteningTorque(_arm, Guard.Check(preload, Domains.Force), _prevailing));
 
     /// <summary>The preload at a tightening torque; below the prevailing torque there is none.</summary>
-    /// <param name="torque">Torque at the fastener, 0 to 10⁹ N·m.</param>
+    /// <param name="torque">Torque at the fastener, 0 to 10⁷ N·m.</param>
     /// <returns>Preload for the friction that was stated.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
     /// <example><code>model.PreloadAt(Torque.FromNewtonMeters(150))</code></example>

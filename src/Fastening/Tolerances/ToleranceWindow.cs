@@ -25,7 +25,10 @@ public static class ToleranceWindow
         Guard.Check(plusPercent, Domains.Percent, "%");
 
         // Multiply before dividing: a decimal percentage of a decimal target then mostly meets the decimal limit.
-        return new(new WindowLimits(value * (100 - minusPercent) / 100, value, value * (100 + plusPercent) / 100));
+        return new(new WindowLimits(
+            minusPercent == 0 ? value : Math.Min(value, value * (100 - minusPercent) / 100),
+            value,
+            plusPercent == 0 ? value : Math.Max(value, value * (100 + plusPercent) / 100)));
     }
 
     /// <summary>Limits as deviations below and above a target.</summary>

@@ -5,7 +5,7 @@ namespace Fastening;
 
 /// <summary>A target with a lower and an upper limit; a reading equal to a limit, in any unit, conforms.</summary>
 /// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
-/// <remarks>Arithmetic that can leave nothing answers null. Limits are widened by 1e-12 of their size for <see cref="Classify(TQuantity)"/> only.</remarks>
+/// <remarks>Arithmetic that can leave nothing answers null. Limits are widened by 1e-12 of the largest for <see cref="Classify(TQuantity)"/> only.</remarks>
 /// <example><code>ToleranceWindow&lt;Torque&gt; window = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(48), Torque.FromNewtonMeters(52));
 /// Conformity verdict = window.Classify(Torque.FromNewtonMeters(52.4));   // Above</code></example>
 public sealed class ToleranceWindow<TQuantity>
@@ -32,14 +32,14 @@ public sealed class ToleranceWindow<TQuantity>
     public Conformity Classify(TQuantity reading) => _limits.Classify(Si.Of(reading));
 
     /// <summary>The verdicts on many readings; a reading that is not finite is Undefined.</summary>
-    /// <param name="readingsInBaseUnit">Readings in newton-metres, degrees, newtons, degrees per second or metres, after the quantity of the window.</param>
+    /// <param name="readingsInSiOrDegrees">Readings in newton-metres, degrees, newtons, degrees per second or metres, after the quantity of the window.</param>
     /// <param name="verdicts">As many verdicts.</param>
     /// <exception cref="ArgumentException">The lengths differ; nothing was written.</exception>
-    public void Classify(ReadOnlySpan<double> readingsInBaseUnit, Span<Conformity> verdicts)
+    public void Classify(ReadOnlySpan<double> readingsInSiOrDegrees, Span<Conformity> verdicts)
     {
-        Batch.RefuseUnequal(readingsInBaseUnit.Length, verdicts.Length, nameof(verdicts));
+        Batch.RefuseUnequal(readingsInSiOrDegrees.Length, verdicts.Length, nameof(verdicts));
         WindowLimits limits = _limits;
-        for (int i = 0; i < readingsInBaseUnit.Length; i++) verdicts[i] = limits.Classify(readingsInBaseUnit[i]);
+        for (int i = 0; i < readingsInSiOrDegrees.Length; i++) verdicts[i] = limits.Classify(readingsInSiOrDegrees[i]);
     }
 
     /// <summary>What both windows permit, with this window's target, moved to the nearer limit if it falls outside.</summary>
@@ -51,8 +51,17 @@ public sealed class ToleranceWindow<TQuantity>
     /// <summary>Target and limits times a factor, as a lever or a ratio asks for.</summary>
     /// <param name="factor">The factor, 1e-9 to 1e9.</param>
     /// <returns>A new window.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is outside its domain.</exception>
-    public ToleranceWindow<TQuantity> Scale(double factor) => new(_limits.Scale(Guard.Check(factor, Domains.Factor)));
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is outside its domain, or carries the window out of its own.</exception>
+    public ToleranceWindow<TQuantity> Scale(double factor)
+    {
+        WindowLimits scaled = _limits.Scale(Guard.Check(factor, Domains.Factor));
+        if (!(scaled.Lower >= -Bound && scaled.Upper <= Bound))
+        {
+            Guard.RefuseAgainst(nameof(factor), factor, $"so small that the limits stay within {new Interval(-Bound, Bound).Describe(1, Si.BaseUnit<TQuantity>())}");
+        }
+
+        return new(scaled);
+    }
 
     /// <summary>The whole display steps inside the window: limits rounded inward, target to the nearest step inside.</summary>
     /// <param name="resolution">Step of the display, greater than 0.</param>
@@ -76,6 +85,19 @@ public sealed class ToleranceWindow<TQuantity>
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
         $"{_limits.Target:0.######} ({_limits.Lower:0.######} … {_limits.Upper:0.######}){Si.BaseUnitSuffix<TQuantity>()}");
+
+    /// <summary>Target and limits in a unit of the trade, rounded to the decimals of a display; the limits are not rounded inward.</summary>
+    /// <param name="unit">The unit to write.</param>
+    /// <param name="decimals">Digits after the decimal point, 0 to 15.</param>
+    /// <returns>Invariant text such as <c>110.6 (106.2 … 115.1) lbf·ft</c>.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="unit"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="decimals"/> is outside 0 to 15.</exception>
+    public string ToString(ShopUnit<TQuantity> unit, int decimals)
+    {
+        string Number(TQuantity value) => Guard.NotNull(unit).Format(value, decimals).Replace(unit.Symbol, "").TrimEnd();
+        string upper = Guard.NotNull(unit).Format(Upper, decimals);
+        return $"{Number(Target)} ({Number(Lower)} … {Number(Upper)}){upper.Substring(Number(Upper).Length)}";
+    }
 
     internal static double Check(TQuantity value, bool fromZero, string name)
     {

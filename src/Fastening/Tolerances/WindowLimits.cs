@@ -3,8 +3,8 @@ using System.Runtime.CompilerServices;
 namespace Fastening.Internals;
 
 /// <summary>
-/// The interval of doubles under every window. The limits are widened by 1e-12 relative, because decimal limits, percentages and unit
-/// changes miss each other in the last bits: a reading equal to a limit, in any unit, conforms.
+/// The interval of doubles under every window. The limits are widened by 1e-12 of the largest of them and the target, because decimal
+/// limits, deviations, percentages and unit changes miss each other in the last bits: a reading equal to a limit, in any unit, conforms.
 /// </summary>
 internal readonly struct WindowLimits
 {
@@ -16,8 +16,9 @@ internal readonly struct WindowLimits
         Lower = lower;
         Target = target;
         Upper = upper;
-        _lowest = lower - Math.Abs(lower) * Tolerance.Widening;
-        _highest = upper + Math.Abs(upper) * Tolerance.Widening;
+        double slack = Math.Max(Math.Max(Math.Abs(lower), Math.Abs(upper)), Math.Abs(target)) * Tolerance.Widening;
+        _lowest = lower - slack;
+        _highest = upper + slack;
     }
 
     public double Lower { get; }
@@ -48,6 +49,10 @@ internal readonly struct WindowLimits
     {
         double first = Math.Ceiling(Tolerance.SnapToWhole(Lower / step));
         double last = Math.Floor(Tolerance.SnapToWhole(Upper / step));
+
+        // Snapping saves exact decimals; it must not carry a step out of the window.
+        if (first * step < _lowest) first++;
+        if (last * step > _highest) last--;
         if (first > last) return null;
         double target = Math.Min(Math.Max(Math.Round(Target / step), first), last);
         return new WindowLimits(first * step, target * step, last * step);

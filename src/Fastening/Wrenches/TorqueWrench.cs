@@ -104,7 +104,7 @@ public sealed class TorqueWrench
     }
 
     /// <summary>The same wrench with its permitted deviation, as a share of the reading.</summary>
-    /// <param name="accuracy">0 % to below 100 %; 4 % for ±4 %.</param>
+    /// <param name="accuracy">0 % to 50 %; 4 % for ±4 %.</param>
     /// <returns>A new wrench.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="accuracy"/> is outside its domain.</exception>
     public TorqueWrench WithAccuracy(Ratio accuracy)
@@ -115,7 +115,8 @@ public sealed class TorqueWrench
 
     /// <summary>The same wrench with one adapter more.</summary>
     /// <param name="length">Length, centre to centre; 0 is allowed.</param>
-    /// <param name="angleFromHandle">Angle from the line of the handle produced, −360° to 360°, absolute: not from the adapter before.</param>
+    /// <param name="angleFromHandle">Angle from the line of the handle produced beyond the drive, −360° to 360°, positive to the side to which the
+    /// hand moves; absolute, not from the adapter before.</param>
     /// <returns>A new wrench.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the chain would turn the fastener backwards.</exception>
     public TorqueWrench WithAdapter(Length length, Angle angleFromHandle)
@@ -125,7 +126,7 @@ public sealed class TorqueWrench
         if (!RatioDomain.Contains(wrench._ratio))
         {
             Guard.RefuseAgainst(nameof(length), length, FormattableString.Invariant(
-                $"so short that the torque ratio stays at least 0.001; with this adapter at {Guard.Show(angleFromHandle)} it would be {wrench._ratio:G4}"));
+                $"such that the torque ratio stays between 0.001 and 1000; with this adapter at {Guard.Show(angleFromHandle)} it would be {wrench._ratio:G4} (add adapters that point ahead first)"));
         }
 
         return wrench;
@@ -139,7 +140,7 @@ public sealed class TorqueWrench
         new(_lever, _pullOffSquare, _adapters, [.. _extensions, Guard.NotNull(extension)], this);
 
     /// <summary>The same wrench pulled out of square. Without adapters it changes nothing: the wrench measures the torque at its drive.</summary>
-    /// <param name="pullOffSquare">Lean of the pull, above −90° to below 90°; positive leans towards the head.</param>
+    /// <param name="pullOffSquare">Lean of the pull, above −90° to below 90°; positive pushes along the handle towards the drive of the wrench.</param>
     /// <returns>A new wrench.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The angle is outside its domain, or so large that the fastener would turn backwards.</exception>
     public TorqueWrench WithPullOffSquare(Angle pullOffSquare)
@@ -149,7 +150,7 @@ public sealed class TorqueWrench
         if (!RatioDomain.Contains(wrench._ratio))
         {
             Guard.RefuseAgainst(nameof(pullOffSquare), pullOffSquare, FormattableString.Invariant(
-                $"so small that the torque ratio stays at least 0.001; it would be {wrench._ratio:G4}"));
+                $"such that the torque ratio stays between 0.001 and 1000; it would be {wrench._ratio:G4}"));
         }
 
         return wrench;

@@ -49,33 +49,40 @@ public sealed class WrenchFit
         return steps == Math.Floor(steps) ? WrenchWarning.None : WrenchWarning.BetweenSteps;
     }
 
+    /// <summary>Even at a torque ratio of 1, with an adapter at 90°, a pull out of square changes the fastener's torque.</summary>
     private static WrenchWarning HandWarning(TorqueWrench wrench) =>
-        Math.Abs(wrench.TorqueRatio - 1) > 1e-9 ? WrenchWarning.HandPositionMatters : WrenchWarning.None;
+        wrench.Adapters.Any(adapter => adapter.LengthSi > 0) ? WrenchWarning.HandPositionMatters : WrenchWarning.None;
 
     private IEnumerable<string> Describe(TorqueWrench wrench)
     {
         if (Has(WrenchWarning.BelowRange))
         {
-            yield return $"{Show(Setting)} is below the range of the wrench, which begins at {Show(wrench.Minimum)}.";
+            yield return $"{Show(wrench, Setting)} is below the range of the wrench, which begins at {Show(wrench, wrench.Minimum)}.";
         }
 
         if (Has(WrenchWarning.AboveRange))
         {
-            yield return $"{Show(Setting)} is above the range of the wrench, which ends at {Show(wrench.Maximum)}: do not use it.";
+            yield return $"{Show(wrench, Setting)} is above the range of the wrench, which ends at {Show(wrench, wrench.Maximum)}: do not use it.";
         }
 
         if (Has(WrenchWarning.RangeNotStated)) yield return "The range of the wrench was not stated, so it was not checked.";
         if (Has(WrenchWarning.BetweenSteps))
         {
-            yield return $"{Show(Setting)} lies between two steps of the display ({Show(wrench.Resolution)}).";
+            yield return $"{Show(wrench, Setting)} lies between two steps of the display ({Show(wrench, wrench.Resolution)}).";
         }
 
         if (Has(WrenchWarning.HandPositionMatters))
         {
             yield return FormattableString.Invariant(
-                $"With these adapters (torque ratio {wrench.TorqueRatio:0.####}) the hand must be {wrench.LeverLength.Millimeters:0.#} mm from the centre of the drive and pull as stated.");
+                $"With these adapters (torque ratio {wrench.TorqueRatio:0.####}) the hand must be {Si.Millimeters(wrench.LeverLength):0.#} mm from the centre of the drive and pull {Pull(wrench.PullOffSquare)}.");
         }
     }
 
-    private static string Show(Torque? torque) => FormattableString.Invariant($"{torque?.NewtonMeters:0.###} N·m");
+    private static string Pull(Angle offSquare) => Si.Of(offSquare) == 0
+        ? "square to the handle"
+        : FormattableString.Invariant($"{Math.Abs(offSquare.Degrees):0.###}° off square, leaning {(offSquare.Degrees > 0 ? "towards" : "away from")} the head");
+
+    /// <summary>In the unit in which the wrench was stated: a person compares with its display.</summary>
+    private static string Show(TorqueWrench wrench, Torque? torque) =>
+        torque is Torque some ? Guard.Show(some.ToUnit((wrench.Resolution ?? wrench.Minimum ?? some).Unit)) : "";
 }

@@ -16,7 +16,7 @@ public enum WrenchWarning
     /// <summary>The setting lies between two steps of the display; round it, inward for a limit.</summary>
     BetweenSteps = 4,
 
-    /// <summary>The torque ratio is not 1: the fastener's torque depends on where the hand is and which way it pulls.</summary>
+    /// <summary>There is an adapter: the fastener's torque depends on where the hand is and which way it pulls, even at a torque ratio of 1.</summary>
     HandPositionMatters = 8,
 
     /// <summary>The range was not stated, so it was not checked.</summary>

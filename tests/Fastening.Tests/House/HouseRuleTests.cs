@@ -12,7 +12,7 @@ public class HouseRuleTests
         ["Internals"] = [],
         ["Equations"] = [],
         ["ShopUnits"] = [],
-        ["Tolerances"] = [],
+        ["Tolerances"] = ["ShopUnits"],
         ["Threads"] = [],
         ["Materials"] = ["Threads"],
         ["Friction"] = ["Threads"],
@@ -33,6 +33,9 @@ public class HouseRuleTests
         Assert.True(type.IsSealed || type.IsAbstract && type.GetConstructors(BindingFlags.Instance | BindingFlags.Public).Length == 0, $"{type} can be derived from");
         Assert.All(type.GetProperties(), p => Assert.True(p.SetMethod?.IsPublic != true, $"{type.Name}.{p.Name} can be set"));
         Assert.Empty(type.GetFields(BindingFlags.Public | BindingFlags.Instance));
+        Assert.All(
+            type.GetProperties(BindingFlags.Public | BindingFlags.Static).Where(p => p.PropertyType.IsGenericType && p.PropertyType.GetGenericTypeDefinition() == typeof(IReadOnlyList<>)),
+            p => Assert.StartsWith("ReadOnlyCollection", p.GetValue(null)!.GetType().Name, StringComparison.Ordinal));
         Assert.DoesNotContain(type.GetMethods(), m => m.IsVirtual && !m.IsFinal && m.DeclaringType == type && m.GetBaseDefinition() == m && !type.IsSealed && m.IsPublic);
     }
 

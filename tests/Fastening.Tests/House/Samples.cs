@@ -16,6 +16,9 @@ internal static class Samples
         [typeof(ScrewThread)] = M16,
         [typeof(PropertyClass)] = PropertyClass.Parse("8.8"),
         [typeof(BoltStrength)] = PropertyClass.Parse("8.8").StrengthFor(M16),
+        [typeof(BoltGrade)] = BoltGrade.Parse("ASTM A325M"),
+        [typeof(ElasticMaterial)] = ElasticMaterial.GreyCastIron,
+        [typeof(PreloadLimit)] = PreloadLimit.ReusableJoint(PropertyClass.Parse("8.8").StrengthFor(M16), M16),
         [typeof(FrictionCoefficients)] = Friction,
         [typeof(FrictionRange)] = new FrictionRange(Friction, new FrictionCoefficients(0.16, 0.14)),
         [typeof(BearingSurface)] = BearingSurface.ForHexagonHead(M16),
@@ -45,6 +48,7 @@ internal static class Samples
         [typeof(Duration)] = Duration.FromSeconds(3),
         [typeof(RotationalSpeed)] = RotationalSpeed.FromDegreesPerSecond(20),
         [typeof(Ratio)] = Ratio.FromPercent(4),
+        [typeof(CoefficientOfThermalExpansion)] = CoefficientOfThermalExpansion.FromPpmPerKelvin(12),
     };
 
     /// <summary>Where a parameter's name decides what is valid: what must be larger or smaller than its neighbour.</summary>
@@ -77,6 +81,7 @@ internal static class Samples
         [(typeof(double), "plusPercent")] = 4.0,
         [(typeof(double), "value")] = 85.0,
         [(typeof(string), "designation")] = "M16",
+        [(typeof(string), "name")] = "Invar",
     };
 
     public static object? InstanceOf(Type type) => Instances.GetValueOrDefault(type);

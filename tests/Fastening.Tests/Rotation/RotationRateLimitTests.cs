@@ -107,6 +107,34 @@ public class RotationRateLimitTests
     }
 
     [Fact]
+    public void A_window_as_long_as_the_record_or_longer_sees_all_of_it_whatever_the_rounding_of_the_clock()
+    {
+        TighteningTrace trace = TighteningTrace.FromSamples(new[] { 3.23, 3.23, 7.44 }, new double[] { 0, 50, 60 }, new double[3]);
+        Assert.Equal(60 / (7.44 - 3.23), Limit(50).Check(trace, Duration.FromSeconds(7.44 - 3.23)).Rate.DegreesPerSecond, 1e-9);
+        Assert.Equal(60 / (7.44 - 3.23), Limit(50).Check(trace, Duration.FromSeconds(100)).Rate.DegreesPerSecond, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1000)]
+    [InlineData(86_000)]
+    [InlineData(1.77e9)]
+    public void A_turn_at_the_limit_conforms_at_any_reading_of_the_clock(double start)
+    {
+        double[] times = [.. Enumerable.Range(0, 200).Select(i => start + i * 0.01)], angles = [.. times.Select(t => (t - start) * 30)];
+        TighteningTrace trace = TighteningTrace.FromSamples(times, angles, new double[200]);
+        Assert.True(Limit(30).Check(trace, Duration.FromSeconds(0.1)).Conforms);
+        Assert.False(Limit(29.99).Check(trace, Duration.FromSeconds(0.1)).Conforms);
+    }
+
+    [Fact]
+    public void A_window_that_the_clock_cannot_resolve_is_refused()
+    {
+        TighteningTrace trace = TighteningTrace.FromSamples(new[] { 1e10 - 2, 1e10 - 1, 1e10 }, new double[] { 0, 1000, 2000 }, new double[3]);
+        Assert.Equal("window", Assert.Throws<ArgumentOutOfRangeException>(() => Limit(5).Check(trace, Duration.FromSeconds(0.0001))).ParamName);
+    }
+
+    [Fact]
     public void A_trace_refuses_by_index()
     {
         Assert.Equal("timesSeconds[2]", Refused([0, 2, 1], [0, 0, 0], [0, 0, 0]).ParamName);

@@ -50,6 +50,39 @@ public class AssemblyStressTests
         Close.To(preload.Newtons, stress.Tension.Pascals * joint.Thread.StressArea.SquareMeters);
     }
 
+    [Property]
+    public void Highest_stress_at_a_torque_is_not_exceeded_inside_the_range_of_friction(AnyJoint joint, AnyTorque torque)
+    {
+        FrictionTorqueModel model = joint.Model.WithPrevailing(torque.Torque * 0.05);
+        var range = new FrictionRange(
+            new FrictionCoefficients(joint.ThreadFriction, joint.BearingFriction),
+            new FrictionCoefficients(joint.ThreadFriction * 2.5, joint.BearingFriction * 2));
+        double highest = AssemblyStress.HighestAt(model, torque.Torque, range).VonMises.Pascals;
+        for (int i = 0; i <= 8; i++)
+        {
+            for (int j = 0; j <= 2; j++)
+            {
+                FrictionTorqueModel inside = model.WithFriction(new FrictionCoefficients(
+                    joint.ThreadFriction * (1 + 1.5 * i / 8), joint.BearingFriction * (1 + j / 2.0)));
+                Assert.True(AssemblyStress.HighestAt(inside, torque.Torque, new FrictionRange(inside.Friction, inside.Friction)).VonMises.Pascals <= highest * (1 + 1e-12));
+            }
+        }
+    }
+
+    [Fact]
+    public void With_high_bearing_friction_the_highest_thread_friction_is_the_worst()
+    {
+        // M16, µ_b 0.30, µ_th 0.30…0.50: at the torque that reaches 576 MPa at the low end, 601 MPa at the high end (found in review by hand).
+        FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M16"), new FrictionCoefficients(0.30, 0.30));
+        BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(model.Thread);
+        Torque torque = model.TorqueFor(AssemblyStress.PermittedPreload(model, strength, 0.9));
+        var range = new FrictionRange(new FrictionCoefficients(0.30, 0.30), new FrictionCoefficients(0.50, 0.40));
+        FrictionTorqueModel corner = model.WithFriction(new FrictionCoefficients(0.50, 0.30));
+        Assert.Equal(
+            AssemblyStress.At(corner, corner.PreloadAt(torque)).VonMises.Pascals, AssemblyStress.HighestAt(model, torque, range).VonMises.Pascals);
+        Assert.Equal(601, AssemblyStress.HighestAt(model, torque, range).VonMises.Megapascals, 0.6);
+    }
+
     [Fact]
     public void Refuses_a_prevailing_torque_that_uses_up_the_bolt()
     {

@@ -169,6 +169,56 @@ public class ToleranceWindowTests
             () => ToleranceWindow.FromLimits(Mass.FromKilograms(1), Mass.FromKilograms(2))).Message, StringComparison.Ordinal);
     }
 
+    [Property]
+    public void A_percentage_of_nothing_leaves_the_target_itself(AnyTorque any)
+    {
+        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(any.Torque, 0, 0);
+        Assert.Equal(any.NewtonMeters, window.Lower.NewtonMeters);
+        Assert.Equal(any.NewtonMeters, window.Upper.NewtonMeters);
+        ToleranceWindow<Torque> again = ToleranceWindow.FromLimits(window.Lower, window.Target, window.Upper);
+        Assert.Equal(Conformity.Within, again.Classify(any.Torque));
+    }
+
+    [Fact]
+    public void Inward_rounding_never_rounds_outward()
+    {
+        ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Nm(0), Nm(9.9999999995));
+        Assert.Equal(9, window.RoundInward(Nm(1))!.Upper.NewtonMeters);
+        Assert.Equal(1, ToleranceWindow.FromLimits(Nm(5e-10), Nm(3)).RoundInward(Nm(1))!.Lower.NewtonMeters);
+        var random = new Random(9);
+        for (int n = 0; n < 20_000; n++)
+        {
+            double lower = random.NextDouble() * 100, step = Math.Pow(10, -3 + 4 * random.NextDouble());
+            ToleranceWindow<Torque> any = ToleranceWindow.FromLimits(Nm(lower), Nm(lower + random.NextDouble() * 20));
+            if (any.RoundInward(Nm(step)) is not ToleranceWindow<Torque> rounded) continue;
+            Assert.Equal(Conformity.Within, any.Classify(rounded.Lower));
+            Assert.Equal(Conformity.Within, any.Classify(rounded.Upper));
+        }
+    }
+
+    [Fact]
+    public void A_limit_left_over_by_two_large_numbers_still_meets_its_decimal()
+    {
+        ToleranceWindow<Angle> window = ToleranceWindow.FromDeviations(Angle.FromDegrees(5000.1), Angle.FromDegrees(5000), Angle.FromDegrees(1));
+        Assert.Equal(Conformity.Within, window.Classify(Angle.FromDegrees(0.1)));
+    }
+
+    [Fact]
+    public void Scaling_again_and_again_is_refused_before_it_is_infinite()
+    {
+        ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Nm(1), Nm(2));
+        Assert.Equal("factor", Assert.Throws<ArgumentOutOfRangeException>(() => window.Scale(1e9).Scale(1e9)).ParamName);
+    }
+
+    [Fact]
+    public void Writes_itself_in_a_unit_of_the_trade()
+    {
+        // 150 N·m is 110.63 lbf·ft (1 lbf·ft = 1.3558179483314004 N·m by definition); ±4 % of it 106.21 and 115.06.
+        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(Nm(150), 4, 4);
+        Assert.Equal("110.6 (106.2 … 115.1) lbf·ft", window.ToString(ShopUnit.PoundForceFoot, 1));
+        Assert.Equal("30 (25 … 35)°", ToleranceWindow.FromLimits(Angle.FromDegrees(25), Angle.FromDegrees(35)).ToString(ShopUnit.Degree, 0));
+    }
+
     [Fact]
     public void Limits_the_wrong_way_round_are_refused()
     {

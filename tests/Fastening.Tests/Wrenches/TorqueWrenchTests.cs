@@ -152,6 +152,26 @@ public class TorqueWrenchTests
     }
 
     [Fact]
+    public void An_adapter_at_a_right_angle_is_warned_of_though_its_ratio_is_one()
+    {
+        TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400)).WithRange(Torque.Zero, Torque.FromNewtonMeters(200));
+        WrenchFit square = wrench.WithAdapter(Length.FromMillimeters(200), Angle.FromDegrees(90)).FitOf(Wanted);
+        Assert.Equal(WrenchWarning.HandPositionMatters, square.Warnings);
+        Assert.Contains("pull square to the handle", square.Messages[0], StringComparison.Ordinal);
+        WrenchFit leaning = wrench.WithAdapter(Length.FromMillimeters(80), Angle.FromDegrees(30)).WithPullOffSquare(Angle.FromDegrees(-5)).FitOf(Wanted);
+        Assert.Contains("5° off square, leaning away from the head", leaning.Messages[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Warns_in_the_unit_in_which_the_wrench_was_stated()
+    {
+        TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400))
+            .WithRange(Torque.FromPoundForceFeet(20), Torque.FromPoundForceFeet(150)).WithResolution(Torque.FromPoundForceFeet(1));
+        string message = Assert.Single(wrench.FitOf(ShopUnit.PoundForceFoot.From(93.5)).Messages);
+        Assert.Equal("93.5 lbf·ft lies between two steps of the display (1 lbf·ft).", message);
+    }
+
+    [Fact]
     public void Every_display_step_is_found_to_be_one()
     {
         TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400))

@@ -1,0 +1,38 @@
+using Fastening.Internals;
+
+namespace Fastening;
+
+/// <summary>The strengths of one class or grade by size, as its standard lists them: each band begins where the one before it ends.</summary>
+internal sealed class StrengthTable
+{
+    private const double AsInput = 1e-12;
+
+    private readonly string _name;
+    private readonly StrengthBand[] _bands;
+
+    public StrengthTable(string name, IEnumerable<StrengthBand> bands)
+    {
+        _name = name;
+        _bands = [.. bands];
+    }
+
+    /// <summary>The strength for a thread, or the refusal that lists what the standard covers.</summary>
+    public BoltStrength For(ScrewThread thread)
+    {
+        Guard.NotNull(thread);
+        return Array.Find(_bands, band => Covers(band, thread))?.Strength ?? throw new ArgumentException(
+            $"{_name} covers {string.Join(" and ", _bands.Select(b => b.Profile).Distinct().Select(Describe))}, not {thread}; give a BoltStrength of your own.",
+            nameof(thread));
+    }
+
+    /// <summary>The source of a row; what was recalled and not read says so.</summary>
+    public static string SourceOf(DataRow row, string source) => row["confidence"] is "several sources" or "single source"
+        ? source
+        : $"{source}; {row["confidence"]}";
+
+    private static bool Covers(StrengthBand band, ScrewThread thread) =>
+        thread.Profile == band.Profile && thread.Diameter >= band.Least * (1 - AsInput) && thread.Diameter <= band.Greatest * (1 + AsInput);
+
+    private string Describe(ThreadProfile profile) =>
+        $"{(profile == ThreadProfile.IsoMetric ? "ISO metric" : "unified")} threads {Array.FindLast(_bands, band => band.Profile == profile)!.Sizes}";
+}

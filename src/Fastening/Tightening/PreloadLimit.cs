@@ -1,0 +1,204 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>A preload that a published rule calls for, from the strength of the bolt alone: each rule by its name, none a default.</summary>
+/// <remarks>
+/// The rules differ in what they mean. Shigley's are recommended preloads; those of structural bolts are minima that the tightening must
+/// reach. None looks at torsion while tightening: see <see cref="AssemblyStress.PermittedPreload"/> for the limit that does.
+/// </remarks>
+/// <example><code>ScrewThread thread = ScrewThread.Parse("M16");
+/// BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(thread);
+/// Force preload = PreloadLimit.ReusableJoint(strength, thread).Preload;      // 68.2 kN, 75 % of the proof load</code></example>
+public sealed class PreloadLimit
+{
+    private readonly Func<Derivation?, double> _compute;
+
+    private PreloadLimit(string name, string source, Func<Derivation?, double> compute, double? tabulated = null)
+    {
+        Name = name;
+        Source = source;
+        _compute = compute;
+        Preload = Si.Force(compute(null));
+        Tabulated = tabulated is double printed ? Si.Force(printed) : null;
+    }
+
+    /// <summary>What the rule says: <c>75 % of the proof load</c>.</summary>
+    public string Name { get; }
+
+    /// <summary>Document, edition and clause, and what is from memory.</summary>
+    public string Source { get; }
+
+    /// <summary>The preload by the formula of the rule, not rounded.</summary>
+    public Force Preload { get; }
+
+    /// <summary>The preload as the source's own table gives it, where it has one with this size; otherwise null.</summary>
+    /// <remarks>
+    /// Tables round the formula: EN 1090-2 and AISC to the kilonewton with the tabulated stress area, AISC in inches to the kip with the area in
+    /// thousandths of a square inch. One printed value known to differ from that is A490M M20, printed 179 kN, here 178 kN. The German annex
+    /// follows no rounding; its values are stored.
+    /// </remarks>
+    public Force? Tabulated { get; }
+
+    /// <summary>75 % of the proof load: recommended where the joint is taken apart and the bolts are used again.</summary>
+    /// <remarks>Shigley 9th ed. (2011) eq. (8-31); equation <c>preload.reusable-joint</c>.</remarks>
+    /// <param name="strength">Strength of the bolt, with a stress under proof load.</param>
+    /// <param name="thread">The thread.</param>
+    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <returns>The rule's preload.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The strength has no stress under proof load, or the thread has no tabulated area.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
+    /// <example><code>PreloadLimit.ReusableJoint(strength, thread).Preload</code></example>
+    public static PreloadLimit ReusableJoint(BoltStrength strength, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) =>
+        OfProofLoad("75 % of the proof load", PreloadLimitEquations.ReusableJointEquation, strength, thread, basis);
+
+    /// <summary>90 % of the proof load: recommended for a permanent joint.</summary>
+    /// <remarks>Shigley 9th ed. (2011) eq. (8-31); equation <c>preload.permanent-joint</c>.</remarks>
+    /// <param name="strength">Strength of the bolt, with a stress under proof load.</param>
+    /// <param name="thread">The thread.</param>
+    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <returns>The rule's preload.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The strength has no stress under proof load, or the thread has no tabulated area.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
+    /// <example><code>PreloadLimit.PermanentJoint(strength, thread).Preload</code></example>
+    public static PreloadLimit PermanentJoint(BoltStrength strength, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) =>
+        OfProofLoad("90 % of the proof load", PreloadLimitEquations.PermanentJointEquation, strength, thread, basis);
+
+    /// <summary>F_p,C = 0.7 f_ub A_s, the minimum preloading force of EN 1090-2, with the <em>nominal</em> tensile strength: 800 or 1000 MPa.</summary>
+    /// <remarks>EN 1090-2:2008+A1:2011 §8.5.1 and Table 19; equation <c>preload.structural-europe</c>.</remarks>
+    /// <param name="propertyClass">8.8 or 10.9.</param>
+    /// <param name="thread">A thread of that class.</param>
+    /// <param name="basis">Exact unless the tabulated stress area is asked for; Table 19 is computed with the tabulated one.</param>
+    /// <returns>The rule's preload.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9, or does not cover the thread.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
+    /// <example><code>PreloadLimit.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20")).Tabulated   // 172 kN</code></example>
+    public static PreloadLimit StructuralEurope(PropertyClass propertyClass, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
+    {
+        RequireStructural(propertyClass, thread);
+        double nominal = Si.Of(propertyClass.NominalTensileStrength);
+        return new PreloadLimit(
+            "F_p,C, 70 % of the nominal tensile strength", "EN 1090-2:2008+A1:2011 §8.5.1",
+            work => PreloadLimitEquations.StructuralEuropeEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
+            Rounded(StructuralPreloadTable.Europe, thread, area => PreloadLimitEquations.StructuralEurope(nominal, area)));
+    }
+
+    /// <summary>F_p,C* = 0.7 f_yb A_s, the regular preloading force of the German annex, with the <em>nominal</em> yield strength: 640 or 900 MPa.</summary>
+    /// <remarks>DIN EN 1993-1-8/NA:2010, for 10.9 with Table NA.A.2; equation <c>preload.structural-germany</c>. Not to be confused with F_p,C.</remarks>
+    /// <param name="propertyClass">8.8 or 10.9.</param>
+    /// <param name="thread">A thread of that class.</param>
+    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <returns>The rule's preload.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9, or does not cover the thread.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
+    /// <example><code>PreloadLimit.StructuralGermany(PropertyClass.Parse("10.9"), ScrewThread.Parse("M16")).Tabulated   // 100 kN</code></example>
+    public static PreloadLimit StructuralGermany(PropertyClass propertyClass, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
+    {
+        RequireStructural(propertyClass, thread);
+        double nominal = Si.Of(propertyClass.NominalYieldStrength!.Value);
+        StructuralPreloadTable? row = propertyClass.Designation == "10.9" ? StructuralPreloadTable.Find(StructuralPreloadTable.Germany, thread) : null;
+        return new PreloadLimit(
+            "F_p,C*, 70 % of the nominal yield strength",
+            row is { IsFromMemory: true } ? "DIN EN 1993-1-8/NA:2010; tabulated value from memory" : "DIN EN 1993-1-8/NA:2010",
+            work => PreloadLimitEquations.StructuralGermanyEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
+            row?.Printed);
+    }
+
+    /// <summary>70 % of the minimum tensile strength, the minimum pretension of a structural bolt after AISC and RCSC.</summary>
+    /// <remarks>AISC 360-05 Table J3.1 and J3.1M; F3125 as in AISC 360-16; equation <c>preload.structural-america</c>.</remarks>
+    /// <param name="grade">A325, A490 or their F3125 grades, inch or metric.</param>
+    /// <param name="thread">A thread of that grade.</param>
+    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <returns>The rule's preload.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The grade is no structural bolt, or does not cover the thread.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
+    /// <example><code>PreloadLimit.StructuralAmerica(BoltGrade.Parse("ASTM F3125 A325"), ScrewThread.Parse("3/4-10 UNC")).Tabulated   // 28 kip</code></example>
+    public static PreloadLimit StructuralAmerica(BoltGrade grade, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
+    {
+        double tensile = TensileOf(grade, thread);
+        return new PreloadLimit(
+            "minimum pretension, 70 % of the minimum tensile strength", "AISC 360-05 Table J3.1",
+            work => Pretension(work, tensile, StressAreas.Of(work, thread, basis)), TabulatedPretension(tensile, thread));
+    }
+
+    /// <summary>1.05 times the minimum pretension: what a sample of bolts must reach in the pre-installation verification test.</summary>
+    /// <remarks>RCSC 2014 §7, from memory; equation <c>preload.pre-installation-verification</c>. Its table multiplies the rounded pretension and rounds again.</remarks>
+    /// <param name="grade">A325, A490 or their F3125 grades, inch or metric.</param>
+    /// <param name="thread">A thread of that grade.</param>
+    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <returns>The rule's preload.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The grade is no structural bolt, or does not cover the thread.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
+    /// <example><code>PreloadLimit.PreInstallationVerification(BoltGrade.Parse("ASTM F3125 A325"), ScrewThread.Parse("3/4-10 UNC")).Tabulated   // 29 kip</code></example>
+    public static PreloadLimit PreInstallationVerification(BoltGrade grade, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
+    {
+        double tensile = TensileOf(grade, thread);
+        return new PreloadLimit(
+            "pre-installation verification, 1.05 times the minimum pretension", "RCSC 2014 §7 (from memory)",
+            work => PreloadLimitEquations.PreInstallationVerificationEquation.Step(
+                work, Pretension(work, tensile, StressAreas.Of(work, thread, basis))),
+            TabulatedPretension(tensile, thread) is double minimum
+                ? PrintedLoad.ToThousand(thread, PreloadLimitEquations.PreInstallationVerification(minimum))
+                : null);
+    }
+
+    /// <summary>The work behind <see cref="Preload"/>; its last step is that preload, bit for bit.</summary>
+    /// <returns>The steps.</returns>
+    public Derivation Derive()
+    {
+        var work = new Derivation(Name);
+        _compute(work);
+        return work.KeepWhatCounts();
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{Name}: {Preload.Kilonewtons:0.###} kN");
+
+    private static PreloadLimit OfProofLoad(
+        string name, Equation<Func<double, double>> rule, BoltStrength strength, ScrewThread thread, StressAreaBasis basis)
+    {
+        double proof = Guard.NotNull(strength).Proof ?? throw new ArgumentException(
+            $"the strength ({strength}) has no stress under proof load, so no share of a proof load can be taken.", nameof(strength));
+        return new PreloadLimit(
+            name, rule.Source,
+            work => rule.Step(work, MaterialEquations.ProofLoadEquation.Step(work, proof, StressAreas.Of(work, thread, basis))));
+    }
+
+    private static void RequireStructural(PropertyClass propertyClass, ScrewThread thread)
+    {
+        if (Guard.NotNull(propertyClass).Designation is not ("8.8" or "10.9"))
+        {
+            throw new ArgumentException($"structural bolts are preloaded in class 8.8 and 10.9, not {propertyClass}.", nameof(propertyClass));
+        }
+
+        propertyClass.StrengthFor(thread);
+    }
+
+    private static double TensileOf(BoltGrade grade, ScrewThread thread) => Guard.NotNull(grade).IsStructural
+        ? grade.StrengthFor(thread).Tensile
+        : throw new ArgumentException($"AISC and RCSC give a minimum pretension for A325 and A490 bolts, not for {grade}.", nameof(grade));
+
+    private static double Pretension(Derivation? work, double tensile, double area) =>
+        PreloadLimitEquations.StructuralAmericaEquation.Step(work, tensile, area);
+
+    private static double? TabulatedPretension(double tensile, ScrewThread thread) =>
+        Rounded(StructuralPreloadTable.America, thread, area => Pretension(null, tensile, area));
+
+    /// <summary>To the whole kilonewton or kip, where the table has the size.</summary>
+    private static double? Rounded(string table, ScrewThread thread, Func<double, double> preloadOfArea)
+    {
+        if (StructuralPreloadTable.Find(table, thread) is null) return null;
+        double area = thread.Profile == ThreadProfile.Unified
+            ? StressAreas.InThousandthsOfSquareInch(thread)
+            : StressAreas.Of(null, thread, StressAreaBasis.NominalTable);
+        return PrintedLoad.ToThousand(thread, preloadOfArea(area));
+    }
+}
