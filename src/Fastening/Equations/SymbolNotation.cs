@@ -9,6 +9,7 @@ internal static class SymbolNotation
         ["beta"] = "β",
         ["gamma"] = "γ",
         ["delta"] = "δ",
+        ["eta"] = "η",
         ["theta"] = "θ",
         ["kappa"] = "κ",
         ["lambda"] = "λ",

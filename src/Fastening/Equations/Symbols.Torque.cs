@@ -26,6 +26,9 @@ public static partial class Symbols
     /// <summary>Included angle of a conical seat; 180° is flat.</summary>
     public static Symbol SeatAngle { get; } = new("gamma", SymbolUnit.Angle, "included angle of the seat (180° is flat)", 10 * Degree, Math.PI);
 
+    /// <summary>Radius of a spherical seat.</summary>
+    public static Symbol SphereRadius { get; } = new("R_s", SymbolUnit.Length, "radius of the spherical seat", 6e-4, 1);
+
     /// <summary>Pitch share of the torque per unit preload.</summary>
     public static Symbol PitchArm { get; } = new("lambda_P", SymbolUnit.Arm, "pitch torque per unit preload", 3e-5, 0.02);
 

@@ -61,4 +61,19 @@ public static partial class Symbols
 
     /// <summary>Elastic wind-up.</summary>
     public static Symbol WindUp { get; } = new("theta_w", SymbolUnit.Angle, "elastic wind-up", 0, 10);
+
+    /// <summary>Gear ratio of a torque multiplier: turns of the input per turn of the output.</summary>
+    public static Symbol GearRatio { get; } = new("i", SymbolUnit.Ratio, "gear ratio of the torque multiplier", 1, 1000);
+
+    /// <summary>Efficiency of a torque multiplier.</summary>
+    public static Symbol GearEfficiency { get; } = new("eta", SymbolUnit.Ratio, "efficiency of the torque multiplier", 0.05, 1);
+
+    /// <summary>Torque at the input of a torque multiplier.</summary>
+    public static Symbol InputTorque { get; } = new("M_in", SymbolUnit.Torque, "torque at the input of the torque multiplier", 1e-3, 1e5);
+
+    /// <summary>Torque at the output of a torque multiplier.</summary>
+    public static Symbol OutputTorque { get; } = new("M_out", SymbolUnit.Torque, "torque at the output of the torque multiplier", 1e-3, 1e6);
+
+    /// <summary>Torque on the reaction arm of a torque multiplier.</summary>
+    public static Symbol ReactionTorque { get; } = new("M_R", SymbolUnit.Torque, "torque on the reaction arm", -1e5, 1e6);
 }

@@ -153,6 +153,14 @@ public static class ThreadEquations
         TextbookMeanDiameter, "thread.textbook-mean-diameter", Symbols.MeanThreadDiameter, "(d + d_3)/2",
         "Shigley 9th ed. (2011) §8-2; NASA TM-106943 (1995)", Symbols.NominalDiameter, Symbols.RootDiameter);
 
+    /// <summary>Textbook mean diameter of a unified thread: midway between major diameter and the diameter of the minor area.</summary>
+    public static double UnifiedTextbookMeanDiameter(double d, double d_r) => (d + d_r) / 2;
+
+    /// <summary>d_m = (d + d_r)/2.</summary>
+    public static Equation<Func<double, double, double>> UnifiedTextbookMeanDiameterEquation { get; } = Equation.Define(
+        UnifiedTextbookMeanDiameter, "thread.unified-textbook-mean-diameter", Symbols.MeanThreadDiameter, "(d + d_r)/2",
+        "Shigley 9th ed. (2011) Example 8-3", Symbols.NominalDiameter, Symbols.MinorAreaDiameter);
+
     /// <summary>Lead angle at the textbook mean diameter.</summary>
     public static double LeadAngleAtMeanDiameter(double P_h, double d_m) => Math.Atan(P_h / (Math.PI * d_m));
 

@@ -60,6 +60,14 @@ public static class TorqueEquations
         PrintedThreadArm, "torque.printed-thread-arm", Symbols.ThreadArm, "0.16*P + 0.58*d_2*mu_th", "VDI 2230-1:2015 §5.4.2, printed form",
         Symbols.Pitch, Symbols.ThreadFriction, Symbols.PitchDiameter);
 
+    /// <summary>Thread torque per unit preload with the rounded coefficient printed by ISO 16047: 60° profile, one start.</summary>
+    public static double IsoPrintedThreadArm(double lambda_P, double mu_th, double d_2) => lambda_P + 0.577 * d_2 * mu_th;
+
+    /// <summary>λ_th = λ_P + 0.577 d_2 µ_th.</summary>
+    public static Equation<Func<double, double, double, double>> IsoPrintedThreadArmEquation { get; } = Equation.Define(
+        IsoPrintedThreadArm, "torque.iso-printed-thread-arm", Symbols.ThreadArm, "lambda_P + 0.577*d_2*mu_th", "ISO 16047:2005, printed form (from memory)",
+        Symbols.PitchArm, Symbols.ThreadFriction, Symbols.PitchDiameter);
+
     /// <summary>Effective bearing diameter: the mean of outer and inner (uniform wear).</summary>
     public static double MeanBearingDiameter(double D_o, double D_i) => (D_o + D_i) / 2;
 
@@ -80,6 +88,22 @@ public static class TorqueEquations
         UniformPressureBearingDiameter, "torque.uniform-pressure-bearing-diameter", Symbols.BearingDiameter,
         "2*(D_o^2 + D_o*D_i + D_i^2)/(3*(D_o + D_i))", "Machinery's Handbook 31st ed. (2020), p. 1665, common factor taken out; derived",
         Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter);
+
+    /// <summary>Effective bearing diameter that textbooks take for every bolt: midway between a washer face of 1.5 d and d.</summary>
+    public static double TextbookBearingDiameter(double d) => 1.25 * d;
+
+    /// <summary>D_b = 1.25 d.</summary>
+    public static Equation<Func<double, double>> TextbookBearingDiameterEquation { get; } = Equation.Define(
+        TextbookBearingDiameter, "torque.textbook-bearing-diameter", Symbols.BearingDiameter, "1.25*d", "Shigley 9th ed. (2011) eq. (8-26)",
+        Symbols.NominalDiameter);
+
+    /// <summary>Included angle of the cone that touches a sphere along a circle: cos(γ/2) = D_b/(2R_s).</summary>
+    public static double SphereSeatAngle(double R_s, double D_b) => 2 * Math.Atan(Math.Sqrt((2 * R_s - D_b) * (2 * R_s + D_b)) / D_b);
+
+    /// <summary>γ = 2 atan(√((2R_s − D_b)(2R_s + D_b))/D_b).</summary>
+    public static Equation<Func<double, double, double>> SphereSeatAngleEquation { get; } = Equation.Define(
+        SphereSeatAngle, "torque.sphere-seat-angle", Symbols.SeatAngle, "2*atan(sqrt((2*R_s - D_b)*(2*R_s + D_b))/D_b)", "derived",
+        Symbols.SphereRadius, Symbols.BearingDiameter, "R_s - 0.51*D_b");
 
     /// <summary>Bearing torque per unit preload; a conical seat divides by the sine of half its included angle.</summary>
     public static double BearingArm(double mu_b, double D_b, double gamma) => mu_b * D_b / (2 * Math.Sin(gamma / 2));
@@ -189,6 +213,14 @@ public static class TorqueEquations
     public static Equation<Func<double, double, double, double>> PrintedLooseningThreadArmEquation { get; } = Equation.Define(
         PrintedLooseningThreadArm, "torque.printed-loosening-thread-arm", Symbols.LooseningThreadArm, "0.58*d_2*mu_th - 0.16*P",
         "VDI 2230-1:2015 §5.4.2, printed form with the pitch reversed; derived", Symbols.Pitch, Symbols.ThreadFriction, Symbols.PitchDiameter);
+
+    /// <summary>Loosening torque of the thread per unit preload, coefficient rounded as ISO 16047 prints it.</summary>
+    public static double IsoPrintedLooseningThreadArm(double lambda_P, double mu_th, double d_2) => 0.577 * d_2 * mu_th - lambda_P;
+
+    /// <summary>λ_L = 0.577 d_2 µ_th − λ_P.</summary>
+    public static Equation<Func<double, double, double, double>> IsoPrintedLooseningThreadArmEquation { get; } = Equation.Define(
+        IsoPrintedLooseningThreadArm, "torque.iso-printed-loosening-thread-arm", Symbols.LooseningThreadArm, "0.577*d_2*mu_th - lambda_P",
+        "ISO 16047:2005, printed form (from memory) with the pitch reversed; derived", Symbols.PitchArm, Symbols.ThreadFriction, Symbols.PitchDiameter);
 
     /// <summary>Loosening torque of thread and bearing per unit preload.</summary>
     public static double LooseningArm(double lambda_L, double lambda_b) => lambda_L + lambda_b;

@@ -106,4 +106,28 @@ public static class WrenchEquations
     public static Equation<Func<double, double, double>> WindUpEquation { get; } = Equation.Define(
         WindUp, "wrench.wind-up", Symbols.WindUp, "M_w*c_t", "Roark's Formulas for Stress and Strain 7th ed. (2002) §10.1",
         Symbols.WrenchTorque, Symbols.Compliance);
+
+    /// <summary>Torque at the output of a torque multiplier.</summary>
+    public static double MultiplierOutput(double M_in, double i, double eta) => i * eta * M_in;
+
+    /// <summary>M_out = i η M_in.</summary>
+    public static Equation<Func<double, double, double, double>> MultiplierOutputEquation { get; } = Equation.Define(
+        MultiplierOutput, "wrench.multiplier-output", Symbols.OutputTorque, "i*eta*M_in", "definition of the efficiency",
+        Symbols.InputTorque, Symbols.GearRatio, Symbols.GearEfficiency);
+
+    /// <summary>Torque to put into a torque multiplier for a torque at its output.</summary>
+    public static double MultiplierInput(double M_out, double i, double eta) => M_out / (i * eta);
+
+    /// <summary>M_in = M_out/(i η).</summary>
+    public static Equation<Func<double, double, double, double>> MultiplierInputEquation { get; } = Equation.Define(
+        MultiplierInput, "wrench.multiplier-input", Symbols.InputTorque, "M_out/(i*eta)", "definition of the efficiency",
+        Symbols.OutputTorque, Symbols.GearRatio, Symbols.GearEfficiency);
+
+    /// <summary>Torque on the reaction arm of a coaxial torque multiplier.</summary>
+    public static double MultiplierReaction(double M_out, double M_in) => M_out - M_in;
+
+    /// <summary>M_R = M_out − M_in.</summary>
+    public static Equation<Func<double, double, double>> MultiplierReactionEquation { get; } = Equation.Define(
+        MultiplierReaction, "wrench.multiplier-reaction", Symbols.ReactionTorque, "M_out - M_in", "derived: equilibrium of the gearbox",
+        Symbols.OutputTorque, Symbols.InputTorque);
 }

@@ -4,42 +4,43 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>The surface under the turned head or nut: a flat ring or a cone.</summary>
+/// <summary>The surface under the turned head or nut: a flat ring, a cone, a sphere, or only its effective diameter.</summary>
 /// <remarks>
-/// Outer is the smaller outer, inner the larger inner diameter of the contact, chamfers, holes and washers included; for a cone both are
-/// projected on the plane square to the axis. The effective diameter is the mean (uniform wear; ISO 16047, VDI 2230) unless
-/// <see cref="WithUniformPressure"/> asks for the other (JIS, Machinery's Handbook).
+/// Outer is the smaller outer, inner the larger inner diameter of everything in contact: washer face, countersink of the nut, hole or
+/// washer. For a cone both are projected on the plane square to the axis. The effective diameter is the mean (uniform wear; ISO 16047,
+/// VDI 2230) unless <see cref="WithUniformPressure"/> asks for the other (JIS, Machinery's Handbook). The transition between head and shank
+/// (d_a of ISO 4014) is not counted, as in the formula of ISO 16047:2005 (from memory) and in the tables of VDI 2230: its greatest value
+/// lies 0.2 to 1 mm above the medium hole. Where it matters, in a fine hole, state it with <see cref="WithHole(Length)"/>.
 /// </remarks>
-/// <example><code>BearingSurface.Annulus(Length.FromMillimeters(22.5), Length.FromMillimeters(17.5)).EffectiveDiameter   // 20 mm</code></example>
+/// <example><code>BearingSurface.ForHexagonNut(ScrewThread.Parse("M16")).WithWasher(PlainWasher.Iso7089)
+/// BearingSurface.Annulus(Length.FromMillimeters(22.5), Length.FromMillimeters(17.5)).EffectiveDiameter   // 20 mm</code></example>
 public sealed class BearingSurface
 {
-    private readonly double _outer;
-    private readonly double _inner;
-    private readonly double _includedAngleDegrees;
-    private readonly bool _uniformPressure;
+    private const string NoRing = "This surface is known by its effective diameter only; state the ring with BearingSurface.Annulus or Cone.";
 
-    private BearingSurface(double outer, double inner, double includedAngleDegrees, bool uniformPressure)
+    private readonly BearingContact _contact;
+    private readonly BearingFace? _face;
+
+    private BearingSurface(BearingContact contact, BearingFace? face = null)
     {
-        _outer = outer;
-        _inner = inner;
-        _includedAngleDegrees = includedAngleDegrees;
-        _uniformPressure = uniformPressure;
+        _contact = contact;
+        _face = face;
     }
 
-    /// <summary>Outer diameter D_o of the contact.</summary>
-    public Length OuterDiameter => Si.Length(_outer);
+    /// <summary>Outer diameter D_o of the contact; null when only the effective diameter is known, and for a sphere.</summary>
+    public Length? OuterDiameter => _contact is BearingContact.Ring ring ? Si.Length(ring.Outer) : null;
 
-    /// <summary>Inner diameter D_i of the contact.</summary>
-    public Length InnerDiameter => Si.Length(_inner);
+    /// <summary>Inner diameter D_i of the contact; null when only the effective diameter is known, and for a sphere.</summary>
+    public Length? InnerDiameter => _contact is BearingContact.Ring ring ? Si.Length(ring.Inner) : null;
 
-    /// <summary>Included angle γ of the seat: 180° for a flat ring.</summary>
-    public Angle IncludedAngle => Si.Angle(_includedAngleDegrees);
+    /// <summary>Included angle γ of the seat: 180° where flat, that of the tangent cone for a sphere.</summary>
+    public Angle IncludedAngle => Si.Angle(_contact.IncludedAngle);
 
     /// <summary>Whether the effective diameter is that of uniform pressure.</summary>
-    public bool HasUniformPressure => _uniformPressure;
+    public bool HasUniformPressure => _contact is BearingContact.Ring { HasUniformPressure: true };
 
     /// <summary>Effective diameter D_b at which bearing friction acts.</summary>
-    public Length EffectiveDiameter => Si.Length(Diameter(null));
+    public Length EffectiveDiameter => Si.Length(_contact.Diameter(null));
 
     /// <summary>A flat ring.</summary>
     /// <param name="outer">Outer diameter of the contact.</param>
@@ -49,7 +50,7 @@ public sealed class BearingSurface
     public static BearingSurface Annulus(Length outer, Length inner)
     {
         (double o, double i) = Diameters(outer, inner);
-        return new BearingSurface(o, i, 180, uniformPressure: false);
+        return new BearingSurface(new BearingContact.Ring(o, i, 180, uniformPressure: false));
     }
 
     /// <summary>A conical seat.</summary>
@@ -61,35 +62,116 @@ public sealed class BearingSurface
     public static BearingSurface Cone(Length outer, Length inner, Angle includedAngle)
     {
         (double o, double i) = Diameters(outer, inner);
-        return new BearingSurface(o, i, Guard.Check(includedAngle, Domains.SeatAngle), uniformPressure: false);
+        return new BearingSurface(new BearingContact.Ring(o, i, Guard.Check(includedAngle, Domains.SeatAngle), uniformPressure: false));
     }
 
-    /// <summary>Under a hexagon head of ISO 4014/4017 on a medium clearance hole of ISO 273.</summary>
-    /// <param name="thread">An ISO metric thread with a size in both tables.</param>
-    /// <returns>The ring between the least washer-face diameter d_w (grade A to M24, grade B above) and the hole.</returns>
+    /// <summary>A spherical seat (ball nut, spherical washer), touching along a circle.</summary>
+    /// <param name="contactDiameter">Diameter of the circle; for a band, its mean.</param>
+    /// <param name="sphereRadius">Radius of the sphere, more than half of <paramref name="contactDiameter"/>: its tangent cone opens by 1° or more.</param>
+    /// <returns>The surface: the cone tangent to the sphere at that circle (equation torque.sphere-seat-angle).</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A length is outside its domain, or no such circle lies on the sphere.</exception>
+    /// <example><code>BearingSurface.Sphere(Length.FromMillimeters(22), Length.FromMillimeters(14))   // wheel nut, ball of 28 mm</code></example>
+    public static BearingSurface Sphere(Length contactDiameter, Length sphereRadius)
+    {
+        double diameter = Guard.Check(contactDiameter, Domains.Length);
+        double radius = Guard.Check(sphereRadius, Domains.Length);
+        var circle = new BearingContact.Circle(diameter, radius);
+        if (!Domains.SeatAngle.Contains(circle.IncludedAngle))
+        {
+            Guard.RefuseAgainst(nameof(sphereRadius), sphereRadius, $"more than half the contact diameter, {Guard.Show(contactDiameter)}, with a seat of 1° at least");
+        }
+
+        return new BearingSurface(circle);
+    }
+
+    /// <summary>A flat surface known by its effective diameter alone: the collar of a power screw.</summary>
+    /// <param name="effectiveDiameter">Diameter at which bearing friction acts.</param>
+    /// <returns>The surface.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="effectiveDiameter"/> is outside its domain.</exception>
+    public static BearingSurface OfDiameter(Length effectiveDiameter) =>
+        new(new BearingContact.Given(Guard.Check(effectiveDiameter, Domains.Length)));
+
+    /// <summary>The collar that Shigley takes for every bolt: an effective diameter of 1.25 d (9th ed., eq. (8-26)).</summary>
+    /// <param name="thread">The thread; only its nominal diameter counts.</param>
+    /// <returns>The surface.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
+    public static BearingSurface ForShigleyCollar(ScrewThread thread) => new(new BearingContact.Collar(Si.Of(Guard.NotNull(thread).NominalDiameter)));
+
+    /// <summary>Under a hexagon head, on a medium clearance hole: ISO 4014/4017 with ISO 273, or ASME B18.2.1 with B18.2.8 (normal fit).</summary>
+    /// <param name="thread">An ISO metric or unified thread with a size in both tables.</param>
+    /// <returns>
+    /// The ring between the least washer face and the hole: d_w (grade A to M24, grade B above), or 0.9 of the greatest width across flats
+    /// (ASME B18.2.1-2012; the 0.9 is from memory).
+    /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The tables have no such size; give the diameters with <see cref="Annulus"/>.</exception>
-    public static BearingSurface ForHexagonHead(ScrewThread thread)
+    public static BearingSurface ForHexagonHead(ScrewThread thread) => OnMediumHole(BearingFace.HexagonHead(Guard.NotNull(thread)));
+
+    /// <summary>Under a hexagon nut of ISO 4032 on a medium clearance hole of ISO 273.</summary>
+    /// <param name="thread">An ISO metric thread with a size in both tables.</param>
+    /// <returns>The ring between the least washer face d_w and the hole or, where it is larger, the greatest countersink d_a of the nut.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
+    /// <exception cref="ArgumentException">The tables have no such size; give the diameters with <see cref="Annulus"/>.</exception>
+    public static BearingSurface ForHexagonNut(ScrewThread thread) => OnMediumHole(BearingFace.HexagonNut(Guard.NotNull(thread)));
+
+    /// <summary>Under a hexagon socket head of ISO 4762 on a medium clearance hole of ISO 273.</summary>
+    /// <param name="thread">An ISO metric thread with a size in both tables.</param>
+    /// <returns>The ring between the least washer face d_w and the hole.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
+    /// <exception cref="ArgumentException">The tables have no such size; give the diameters with <see cref="Annulus"/>.</exception>
+    public static BearingSurface ForSocketHead(ScrewThread thread) => OnMediumHole(BearingFace.SocketHead(Guard.NotNull(thread)));
+
+    /// <summary>The same head or nut on a hole of another series; a washer that was there is gone.</summary>
+    /// <param name="series">The series.</param>
+    /// <returns>A new surface.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="series"/> is not a value of the enumeration.</exception>
+    /// <exception cref="InvalidOperationException">The surface was not made for a standard head or nut, so its hole has no series.</exception>
+    public BearingSurface WithHole(HoleSeries series) => On(Face("hole").OnHole(series));
+
+    /// <summary>The same surface on a hole of a given diameter, chamfer included; a washer that was there is gone.</summary>
+    /// <param name="hole">The hole. Under a standard head or nut it takes the place of the medium hole; a ring that was given it can only narrow.</param>
+    /// <returns>A new surface.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The hole is outside its domain, narrower than the thread, or leaves no ring.</exception>
+    /// <exception cref="InvalidOperationException">Only the effective diameter of the surface is known.</exception>
+    public BearingSurface WithHole(Length hole)
     {
-        (double outer, double inner) = HexagonHeadTable.RingFor(Guard.NotNull(thread));
-        return new BearingSurface(outer, inner, 180, uniformPressure: false);
+        double diameter = Guard.Check(hole, Domains.Length);
+        BearingContact.Ring ring = _contact as BearingContact.Ring ?? throw new InvalidOperationException(NoRing);
+        double outer = _face?.Outer ?? ring.Outer;
+        if (diameter >= outer) Guard.RefuseAgainst(nameof(hole), hole, $"less than the outer diameter of the face, {Guard.Show(Si.Length(outer))}");
+        return On(_face?.OnHole(hole) ?? (outer, Math.Max(ring.Inner, diameter)));
     }
+
+    /// <summary>The same head or nut turned on a washer, which takes the place of the plate and its hole. The washer is taken to stand still.</summary>
+    /// <param name="washer">The washer.</param>
+    /// <returns>A new surface.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="washer"/> is not a value of the enumeration.</exception>
+    /// <exception cref="ArgumentException">The standard has no washer for the thread.</exception>
+    /// <exception cref="InvalidOperationException">The surface was not made for a standard head or nut.</exception>
+    public BearingSurface WithWasher(PlainWasher washer) => On(Face("washer").OnWasher(washer));
 
     /// <summary>The same surface with the effective diameter of uniform pressure, (2/3)(D_o³ − D_i³)/(D_o² − D_i²).</summary>
     /// <returns>A new surface.</returns>
-    public BearingSurface WithUniformPressure() => new(_outer, _inner, _includedAngleDegrees, uniformPressure: true);
+    /// <exception cref="InvalidOperationException">Only the effective diameter of the surface is known.</exception>
+    public BearingSurface WithUniformPressure() =>
+        new((_contact as BearingContact.Ring ?? throw new InvalidOperationException(NoRing)).UnderUniformPressure(), _face);
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"{Shape} {InnerDiameter.Millimeters:0.###} to {OuterDiameter.Millimeters:0.###} mm");
+    public override string ToString() => _contact.ToString()!;
 
     /// <summary>Bearing torque per unit preload.</summary>
-    internal double Arm(Derivation? work, double friction) => TorqueEquations.BearingArmEquation.Step(work, friction, Diameter(work), Si.ToRadians(_includedAngleDegrees));
+    internal double Arm(Derivation? work, double friction) =>
+        TorqueEquations.BearingArmEquation.Step(work, friction, _contact.Diameter(work), _contact.SeatAngle(work));
 
-    private string Shape => _includedAngleDegrees == 180 ? "flat ring" : FormattableString.Invariant($"{_includedAngleDegrees:0.##}° cone");
+    /// <summary>Bearing torque per unit preload and unit friction.</summary>
+    internal double FrictionRadius(Derivation? work) =>
+        FrictionTestEquations.BearingRadiusEquation.Step(work, _contact.Diameter(work), _contact.SeatAngle(work));
 
-    private double Diameter(Derivation? work) =>
-        (_uniformPressure ? TorqueEquations.UniformPressureBearingDiameterEquation : TorqueEquations.MeanBearingDiameterEquation).Step(work, _outer, _inner);
+    private static BearingSurface OnMediumHole(BearingFace face)
+    {
+        (double outer, double inner) = face.OnHole(HoleSeries.Medium);
+        return new BearingSurface(new BearingContact.Ring(outer, inner, 180, uniformPressure: false), face);
+    }
 
     private static (double Outer, double Inner) Diameters(Length outer, Length inner)
     {
@@ -98,4 +180,10 @@ public sealed class BearingSurface
         if (i >= o) Guard.RefuseAgainst(nameof(inner), inner, $"less than the outer diameter, {Guard.Show(outer)}");
         return (o, i);
     }
+
+    private BearingSurface On((double Outer, double Inner) ring) =>
+        new(((BearingContact.Ring)_contact).Between(ring.Outer, ring.Inner), _face);
+
+    private BearingFace Face(string what) => _face ?? throw new InvalidOperationException(
+        $"This surface was not made for a standard head or nut, so no {what} belongs to it; state the ring with BearingSurface.Annulus.");
 }

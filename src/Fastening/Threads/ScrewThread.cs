@@ -141,6 +141,18 @@ public sealed partial class ScrewThread
     internal static ScrewThread FromCatalogue(ThreadProfile profile, string designation, double diameter, double pitch) =>
         new(profile, designation, diameter, pitch, 30, 1, ThreadGeometry.Of60Degrees(null, profile, diameter, pitch));
 
+    /// <summary>
+    /// Midway between major and root diameter, as the textbooks take it. For a unified thread their root is that of the minor area,
+    /// d − 3/2 H (Shigley 9th ed., Example 8-3), not the rounded root of the profile.
+    /// </summary>
+    internal double TextbookMeanDiameter(Derivation? work, in ThreadGeometry geometry)
+    {
+        if (Profile != ThreadProfile.Unified) return ThreadEquations.TextbookMeanDiameterEquation.Step(work, _diameter, geometry.RootDiameter);
+        double height = ThreadEquations.TriangleHeightEquation.Step(work, _pitch);
+        double root = ThreadEquations.UnifiedMinorAreaDiameterEquation.Step(work, _diameter, height);
+        return ThreadEquations.UnifiedTextbookMeanDiameterEquation.Step(work, _diameter, root);
+    }
+
     /// <summary>The geometry again, by the same steps, with the work written down.</summary>
     internal ThreadGeometry Derive(Derivation? work) => work is null
         ? Geometry

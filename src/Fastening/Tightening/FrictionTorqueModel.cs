@@ -27,7 +27,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
         Convention = convention;
         _arms = arms;
         _looseningArm = TorqueArms.Loosening(null, thread, bearing, friction, convention);
-        IsSelfLocking = InclinedPlane.Of(null, thread, convention).Holds(friction.Thread);
+        HoldingFriction = InclinedPlane.Of(null, thread, convention).HoldingFriction(null);
     }
 
     /// <summary>The thread.</summary>
@@ -42,8 +42,23 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <summary>The convention of the thread torque.</summary>
     public TorqueConvention Convention { get; }
 
-    /// <summary>Whether friction in the thread alone keeps the preload from unscrewing it: c µ_th ≥ tan φ. Vibration is another matter.</summary>
-    public bool IsSelfLocking { get; }
+    /// <summary>
+    /// Efficiency of the screw: pitch torque over tightening torque, bearing friction counted, prevailing torque not
+    /// (Shigley 9th ed., eq. (8-4)). With a prevailing torque see <see cref="TorqueBreakdown.PitchShare"/>.
+    /// </summary>
+    public double Efficiency => PowerScrewEquations.Efficiency(_arms.Pitch, _arms.Total);
+
+    /// <summary>The thread friction from which the thread is self-locking: tan φ/c (Shigley 9th ed., eq. (8-3), with flank factor).</summary>
+    public double HoldingFriction { get; }
+
+    /// <summary>Whether friction in the thread alone keeps the preload from unscrewing it: µ_th ≥ tan φ/c. Vibration is another matter.</summary>
+    public bool IsSelfLocking => Friction.Thread >= HoldingFriction;
+
+    /// <summary>
+    /// Whether the load drives the whole screw back, thread and bearing together, when nothing holds it: the loosening torque, prevailing
+    /// torque apart, is negative. A screw whose thread is not self-locking can still be held by its collar.
+    /// </summary>
+    public bool IsOverhauling => _looseningArm < 0;
 
     internal TorqueArms Arms => _arms;
 
@@ -132,6 +147,25 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
         return work.KeepWhatCounts();
     }
 
+    /// <summary>The work behind <see cref="Efficiency"/>; its last step is that ratio, bit for bit.</summary>
+    /// <returns>The steps.</returns>
+    public Derivation DeriveEfficiency()
+    {
+        var work = new Derivation("Efficiency of the screw");
+        TorqueArms arms = TorqueArms.Tightening(work, Thread, Bearing, Friction, Convention);
+        PowerScrewEquations.EfficiencyEquation.Step(work, arms.Pitch, arms.Total);
+        return work.KeepWhatCounts();
+    }
+
+    /// <summary>The work behind <see cref="HoldingFriction"/>; its last step is that coefficient, bit for bit.</summary>
+    /// <returns>The steps.</returns>
+    public Derivation DeriveHoldingFriction()
+    {
+        var work = new Derivation("Thread friction that just holds");
+        InclinedPlane.Of(work, Thread, Convention).HoldingFriction(work);
+        return work.KeepWhatCounts();
+    }
+
     /// <inheritdoc />
     public override string ToString() =>
         $"{Thread}, {Bearing}, {Friction}, {Convention.Name}{(Prevailing > 0 ? FormattableString.Invariant($", prevailing {Prevailing:0.###} N·m") : "")}";
@@ -139,14 +173,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     internal static FrictionTorqueModel Create(
         ScrewThread thread, BearingSurface bearing, FrictionCoefficients friction, TorqueConvention convention, double prevailing)
     {
-        bool is60Degrees = thread.Profile is ThreadProfile.IsoMetric or ThreadProfile.Unified;
-        if (convention.Form == TorqueForm.Printed && (!is60Degrees || convention.MeanDiameter != MeanThreadDiameter.PitchDiameter))
-        {
-            throw new ArgumentException(
-                $"The printed form 0.16 P + 0.58 d_2 µ holds for 60° threads with one start and the pitch diameter only; for {thread} use the linear or the exact form.",
-                nameof(convention));
-        }
-
+        TorqueConvention.RefuseUnlessItHolds(convention, thread);
         RefuseUnlessItTurns(thread, friction, convention);
         return new FrictionTorqueModel(
             thread, bearing, friction, convention, prevailing, TorqueArms.Tightening(null, thread, bearing, friction, convention));

@@ -9,7 +9,7 @@ internal readonly record struct InclinedPlane(double PitchArm, double FlankFacto
     {
         ThreadGeometry geometry = thread.Derive(work);
         double pitchArm = TorqueEquations.PitchArmEquation.Step(work, geometry.Lead);
-        if (convention.Form == TorqueForm.Printed)
+        if (convention.HasPrintedCoefficients)
         {
             return new InclinedPlane(pitchArm, TorqueEquations.AxialFlankFactor(thread.FlankAngle), geometry.PitchDiameter, geometry.LeadAngle);
         }
@@ -22,7 +22,7 @@ internal readonly record struct InclinedPlane(double PitchArm, double FlankFacto
             return new InclinedPlane(pitchArm, flankFactor, geometry.PitchDiameter, geometry.LeadAngle);
         }
 
-        double diameter = ThreadEquations.TextbookMeanDiameterEquation.Step(work, thread.Diameter, geometry.RootDiameter);
+        double diameter = thread.TextbookMeanDiameter(work, geometry);
         double slope = ThreadEquations.LeadAngleAtMeanDiameterEquation.Step(work, geometry.Lead, diameter);
         return new InclinedPlane(pitchArm, flankFactor, diameter, slope);
     }
@@ -30,6 +30,6 @@ internal readonly record struct InclinedPlane(double PitchArm, double FlankFacto
     /// <summary>Beyond c µ tan φ = 1 no torque turns the thread.</summary>
     public bool Jams(double friction) => FlankFactor * friction * Math.Tan(Slope) >= 1;
 
-    /// <summary>Friction holds the thread without a torque: c µ ≥ tan φ, in the linear and in the exact form.</summary>
-    public bool Holds(double friction) => FlankFactor * friction >= Math.Tan(Slope);
+    /// <summary>The friction from which the thread holds without a torque: tan φ/c, in the linear and in the exact form.</summary>
+    public double HoldingFriction(Derivation? work) => PowerScrewEquations.HoldingFrictionEquation.Step(work, FlankFactor, Slope);
 }

@@ -19,10 +19,10 @@ public sealed class PreloadRange
         Maximum = Si.Force(maximum);
     }
 
-    /// <summary>Lowest preload: at the highest friction.</summary>
+    /// <summary>Lowest preload: of a range of friction, at the highest.</summary>
     public Force Minimum { get; }
 
-    /// <summary>Highest preload: at the lowest friction.</summary>
+    /// <summary>Highest preload: of a range of friction, at the lowest.</summary>
     public Force Maximum { get; }
 
     /// <summary>Tightening factor α_A = F_max/F_min (VDI 2230-1:2015 §5.4.3); null when the lowest preload is zero.</summary>

@@ -15,6 +15,7 @@ internal readonly record struct TorqueArms(double Pitch, double Thread, double B
         double threadArm = convention.Form switch
         {
             TorqueForm.Printed => TorqueEquations.PrintedThreadArmEquation.Step(work, thread.PitchSi, friction.Thread, plane.Diameter),
+            TorqueForm.PrintedIso16047 => TorqueEquations.IsoPrintedThreadArmEquation.Step(work, plane.PitchArm, friction.Thread, plane.Diameter),
             TorqueForm.Linear => TorqueEquations.LinearThreadArmEquation.Step(work, plane.PitchArm, plane.FlankFactor, friction.Thread, plane.Diameter),
             _ => TorqueEquations.ExactThreadArmEquation.Step(work, plane.FlankFactor, friction.Thread, plane.Diameter, plane.Slope),
         };
@@ -30,6 +31,8 @@ internal readonly record struct TorqueArms(double Pitch, double Thread, double B
         double threadArm = convention.Form switch
         {
             TorqueForm.Printed => TorqueEquations.PrintedLooseningThreadArmEquation.Step(work, thread.PitchSi, friction.Thread, plane.Diameter),
+            TorqueForm.PrintedIso16047 => TorqueEquations.IsoPrintedLooseningThreadArmEquation.Step(
+                work, plane.PitchArm, friction.Thread, plane.Diameter),
             TorqueForm.Linear => TorqueEquations.LinearLooseningThreadArmEquation.Step(
                 work, plane.PitchArm, plane.FlankFactor, friction.Thread, plane.Diameter),
             _ => TorqueEquations.ExactLooseningThreadArmEquation.Step(work, plane.FlankFactor, friction.Thread, plane.Diameter, plane.Slope),

@@ -1,7 +1,13 @@
+using Fastening.Internals;
+
 namespace Fastening;
 
 /// <summary>A named bundle of the choices on which handbooks differ: form, flank section, mean thread diameter.</summary>
-/// <remarks>Any published torque can be reproduced by naming its convention; mixing them is how two right tables disagree.</remarks>
+/// <remarks>
+/// Any published torque can be reproduced by naming its convention; mixing them is how two right tables disagree. The diameter of the bearing
+/// friction is a choice of its own and belongs to <see cref="BearingSurface"/>: mean (ISO 16047, VDI 2230), uniform pressure
+/// (Machinery's Handbook, JIS) or 1.25 d (Shigley, TM-106943).
+/// </remarks>
 /// <example><code>FrictionTorqueModel printed = model.WithConvention(TorqueConvention.Vdi2230);</code></example>
 public sealed class TorqueConvention
 {
@@ -16,6 +22,10 @@ public sealed class TorqueConvention
     /// <summary>Linear form, axial flank section, pitch diameter: ISO 16047:2005 (from memory). The default of every model.</summary>
     public static TorqueConvention Iso16047 { get; } = new("ISO 16047", TorqueForm.Linear, FlankSection.Axial, MeanThreadDiameter.PitchDiameter);
 
+    /// <summary>The evaluation as ISO 16047:2005 prints it, with 0.577 for 1/(2 cos 30°) (from memory): 60° threads with one start.</summary>
+    public static TorqueConvention Iso16047Printed { get; } =
+        new("ISO 16047, printed", TorqueForm.PrintedIso16047, FlankSection.Axial, MeanThreadDiameter.PitchDiameter);
+
     /// <summary>The rounded coefficients printed in VDI 2230-1:2015 §5.4.2; about 0.25 % above the linear form in the whole torque.</summary>
     public static TorqueConvention Vdi2230 { get; } = new("VDI 2230, printed", TorqueForm.Printed, FlankSection.Axial, MeanThreadDiameter.PitchDiameter);
 
@@ -25,6 +35,19 @@ public sealed class TorqueConvention
 
     /// <summary>Exact form on the textbook mean diameter: Shigley, 9th ed. (2011), §8-2.</summary>
     public static TorqueConvention Shigley { get; } = new("Shigley", TorqueForm.Exact, FlankSection.Axial, MeanThreadDiameter.MajorAndRoot);
+
+    /// <summary>The same choices as Shigley's: NASA TM-106943 (1995), Preloaded Joint Analysis Methodology for Space Flight Systems.</summary>
+    public static TorqueConvention NasaTm106943 { get; } = new("NASA TM-106943", TorqueForm.Exact, FlankSection.Axial, MeanThreadDiameter.MajorAndRoot);
+
+    /// <summary>
+    /// Exact form on the pitch diameter, flank angle in the axial section: the power screws of Mott, 4th ed. (2004), ch. 17, and of Khurmi and
+    /// Gupta, ch. 17. Books that take the flank angle normal to the helix are this <see cref="WithFlankSection"/> (Normal).
+    /// </summary>
+    public static TorqueConvention PowerScrew { get; } = new("power screw", TorqueForm.Exact, FlankSection.Axial, MeanThreadDiameter.PitchDiameter);
+
+    /// <summary>Every named convention, the default first.</summary>
+    public static IReadOnlyList<TorqueConvention> Named { get; } =
+        Array.AsReadOnly([Iso16047, Iso16047Printed, Vdi2230, MachinerysHandbook, Shigley, NasaTm106943, PowerScrew]);
 
     /// <summary>How the convention is called in printed work.</summary>
     public string Name { get; }
@@ -44,7 +67,7 @@ public sealed class TorqueConvention
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="form"/> is not a value of the enumeration.</exception>
     public TorqueConvention WithForm(TorqueForm form)
     {
-        if (form is < TorqueForm.Linear or > TorqueForm.Printed) Refuse(nameof(form), (int)form, "Linear, Exact or Printed");
+        if (form is < TorqueForm.Linear or > TorqueForm.PrintedIso16047) Refuse(nameof(form), (int)form, "Linear, Exact, Printed or PrintedIso16047");
         return new(Changed, form, FlankSection, MeanDiameter);
     }
 
@@ -73,9 +96,34 @@ public sealed class TorqueConvention
     }
 
     /// <inheritdoc />
-    public override string ToString() => $"{Name} ({Form}, {FlankSection}, {MeanDiameter})";
+    public override string ToString() => Name + ": " + Form switch
+    {
+        TorqueForm.Printed => "0.16 P + 0.58 d_2 µ",
+        TorqueForm.PrintedIso16047 => "P/(2π) + 0.577 d_2 µ",
+        TorqueForm.Linear => "linear form, " + Choices,
+        _ => "exact form, " + Choices,
+    };
+
+    /// <summary>Whether the form has the flank angle of 60° threads and the pitch diameter built into its numbers.</summary>
+    internal bool HasPrintedCoefficients => Form is TorqueForm.Printed or TorqueForm.PrintedIso16047;
+
+    private string Choices =>
+        (FlankSection == FlankSection.Axial ? "flank angle in the axial section, " : "flank angle normal to the helix, ")
+        + (MeanDiameter == MeanThreadDiameter.PitchDiameter ? "pitch diameter" : "mean of major and root diameter");
 
     private string Changed => Name.EndsWith(", changed", StringComparison.Ordinal) ? Name : Name + ", changed";
 
-    private static void Refuse(string name, int value, string permitted) => Internals.Guard.RefuseAgainst(name, value, permitted);
+    /// <summary>Printed coefficients hold for the thread they were printed for.</summary>
+    internal static void RefuseUnlessItHolds(TorqueConvention convention, ScrewThread thread)
+    {
+        bool is60Degrees = thread.Profile is ThreadProfile.IsoMetric or ThreadProfile.Unified;
+        if (convention.HasPrintedCoefficients && (!is60Degrees || convention.MeanDiameter != MeanThreadDiameter.PitchDiameter))
+        {
+            throw new ArgumentException(
+                $"The printed form of {convention.Name} holds for 60° threads with one start and the pitch diameter only; for {thread} use the linear or the exact form.",
+                nameof(convention));
+        }
+    }
+
+    private static void Refuse(string name, int value, string permitted) => Guard.RefuseAgainst(name, value, permitted);
 }

@@ -31,8 +31,8 @@ public class HexagonHeadTests
     {
         BearingSurface surface = BearingSurface.ForHexagonHead(ScrewThread.Parse(designation));
 
-        Assert.Equal(outer, surface.OuterDiameter.Millimeters, 12);
-        Assert.Equal(inner, surface.InnerDiameter.Millimeters, 12);
+        Assert.Equal(outer, surface.OuterDiameter!.Value.Millimeters, 12);
+        Assert.Equal(inner, surface.InnerDiameter!.Value.Millimeters, 12);
         Assert.Equal((outer + inner) / 2, surface.EffectiveDiameter.Millimeters, 12);
         Assert.Equal(180, surface.IncludedAngle.Degrees);
         Assert.False(surface.HasUniformPressure);
@@ -62,7 +62,7 @@ public class HexagonHeadTests
     public void Washer_face_by_the_rule(string designation, double acrossFlats, double tolerance, double it16)
     {
         double least = acrossFlats - tolerance, face = it16 > 0 ? least - it16 : 0.95 * least;
-        double tabled = BearingSurface.ForHexagonHead(ScrewThread.Parse(designation)).OuterDiameter.Millimeters;
+        double tabled = BearingSurface.ForHexagonHead(ScrewThread.Parse(designation)).OuterDiameter!.Value.Millimeters;
 
         Assert.InRange(tabled, face - 0.0051, face + 0.0051);
     }
@@ -71,18 +71,19 @@ public class HexagonHeadTests
     [InlineData("M16x1.5")]
     [InlineData("M16x1")]
     public void A_fine_thread_has_the_head_of_its_diameter(string designation) =>
-        Assert.Equal(22.49, BearingSurface.ForHexagonHead(ScrewThread.Parse(designation)).OuterDiameter.Millimeters, 12);
+        Assert.Equal(22.49, BearingSurface.ForHexagonHead(ScrewThread.Parse(designation)).OuterDiameter!.Value.Millimeters, 12);
 
     [Fact]
     public void The_head_does_not_ask_how_the_thread_was_made() => Assert.Equal(22.49, BearingSurface.ForHexagonHead(
-        ScrewThread.IsoMetric(Length.FromCentimeters(1.6), Length.FromMillimeters(1.25))).OuterDiameter.Millimeters, 12);
+        ScrewThread.IsoMetric(Length.FromCentimeters(1.6), Length.FromMillimeters(1.25))).OuterDiameter!.Value.Millimeters, 12);
 
     [Theory]
-    [InlineData("1/2-13 UNC")]
+    [InlineData("#10-32 UNF")]
+    [InlineData("3-4 UNC")]
     [InlineData("M17x1")]
     [InlineData("M7")]
     [InlineData("M1")]
-    public void Without_a_row_in_both_tables_the_head_is_refused(string designation)
+    public void Without_a_row_in_the_table_the_head_is_refused(string designation)
     {
         ArgumentException refusal = Assert.Throws<ArgumentException>(() => BearingSurface.ForHexagonHead(ScrewThread.Parse(designation)));
         Assert.Equal("thread", refusal.ParamName);

@@ -1,0 +1,54 @@
+using Fastening.Internals;
+
+namespace Fastening;
+
+/// <summary>A published range of coefficients of friction, with its source. Guidance for a first estimate, never a default.</summary>
+/// <example><code>PublishedFriction classB = FrictionGuidance.Coefficients.Single(f => f.Condition == "friction class B");
+/// PreloadRange worst = model.PreloadRangeAt(torque, classB.ToRange());</code></example>
+public sealed class PublishedFriction
+{
+    private const string Memory = "from memory";
+
+    internal PublishedFriction(DataRow row)
+    {
+        Condition = row["condition"];
+        Low = row.Number("low");
+        High = row["high"].Length == 0 ? null : row.Number("high");
+        Source = row["source"];
+        Confidence = row["confidence"];
+        Note = row["note"];
+    }
+
+    /// <summary>What the range was published for.</summary>
+    public string Condition { get; }
+
+    /// <summary>Lowest coefficient.</summary>
+    public double Low { get; }
+
+    /// <summary>Highest coefficient; null when the range is open above.</summary>
+    public double? High { get; }
+
+    /// <summary>Document, edition and place.</summary>
+    public string Source { get; }
+
+    /// <summary>How it came here: read in the source, read in a secondary source, or from memory.</summary>
+    public string Confidence { get; }
+
+    /// <summary>Whether it was recalled and not read.</summary>
+    public bool IsFromMemory => Confidence == Memory;
+
+    /// <summary>A remark; empty when there is none.</summary>
+    public string Note { get; }
+
+    /// <summary>The range for thread and bearing alike.</summary>
+    /// <returns>Lowest in both places to highest in both places.</returns>
+    /// <exception cref="InvalidOperationException">The range is open above: no highest coefficient was published.</exception>
+    public FrictionRange ToRange() => new(
+        FrictionCoefficients.Uniform(Low),
+        FrictionCoefficients.Uniform(High ?? throw new InvalidOperationException(
+            FormattableString.Invariant($"{Source}, {Condition}: open above {Low}; the highest coefficient must come from a test."))));
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        FormattableString.Invariant($"{Condition}: µ {Low:0.##}{(High is double high ? FormattableString.Invariant($"…{high:0.##}") : " and more")} ({Source}, {Confidence})");
+}

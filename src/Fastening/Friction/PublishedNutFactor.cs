@@ -1,0 +1,49 @@
+using Fastening.Internals;
+
+namespace Fastening;
+
+/// <summary>A published nut factor K, or a range of it, with its source. Guidance for a first estimate, never a default.</summary>
+/// <example><code>PublishedNutFactor lubricated = FrictionGuidance.NutFactors.Single(k => k.Condition == "lubricated");
+/// NutFactorModel model = TorquePreloadModel.FromNutFactor(lubricated.Low, Length.FromInches(0.5));</code></example>
+public sealed class PublishedNutFactor
+{
+    private const string Memory = "from memory";
+
+    internal PublishedNutFactor(DataRow row)
+    {
+        Condition = row["condition"];
+        Low = row.Number("low");
+        High = row.Number("high");
+        Source = row["source"];
+        Confidence = row["confidence"];
+        Note = row["note"];
+    }
+
+    /// <summary>What it was published for.</summary>
+    public string Condition { get; }
+
+    /// <summary>Lowest nut factor.</summary>
+    public double Low { get; }
+
+    /// <summary>Highest nut factor; equal to <see cref="Low"/> where one value was published, which says nothing about its scatter.</summary>
+    public double High { get; }
+
+    /// <summary>Whether one value was published, without its scatter.</summary>
+    public bool IsSingleValue => Low == High;
+
+    /// <summary>Document, edition and place.</summary>
+    public string Source { get; }
+
+    /// <summary>How it came here: read in the source, read in a secondary source, or from memory.</summary>
+    public string Confidence { get; }
+
+    /// <summary>Whether it was recalled and not read.</summary>
+    public bool IsFromMemory => Confidence == Memory;
+
+    /// <summary>A remark; empty when there is none.</summary>
+    public string Note { get; }
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        FormattableString.Invariant($"{Condition}: K {Low:0.##}{(IsSingleValue ? "" : FormattableString.Invariant($"…{High:0.##}"))} ({Source}, {Confidence})");
+}

@@ -1,0 +1,73 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>Scatter of the preload of a tightening method: ± so many percent of the mean, or highest over lowest as the tightening factor α_A.</summary>
+/// <remarks>α_A = (1 + s)/(1 − s), equation scatter.tightening-factor (VDI 2230-1:2015 §5.4.3). Both readings are kept; the one that was stated stays exact.</remarks>
+/// <example><code>PreloadScatter.FromTighteningFactor(1.6).PlusMinusPercent      // about 23.1
+/// PreloadScatter.FromPercent(17).RangeAround(Force.FromKilonewtons(60))</code></example>
+public sealed class PreloadScatter
+{
+    private static readonly Interval PercentDomain = new(0, 99.9);
+    private static readonly Interval FactorDomain = new(1, 1999);
+
+    private readonly double _share;
+
+    private PreloadScatter(double percent, double share, double factor)
+    {
+        PlusMinusPercent = percent;
+        _share = share;
+        TighteningFactor = factor;
+    }
+
+    /// <summary>Scatter s about the mean, in percent.</summary>
+    public double PlusMinusPercent { get; }
+
+    /// <summary>Tightening factor α_A = F_max/F_min.</summary>
+    public double TighteningFactor { get; }
+
+    /// <summary>A scatter of plus and minus so many percent of the mean preload.</summary>
+    /// <param name="plusMinusPercent">0 to 99.9.</param>
+    /// <returns>The scatter.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The percentage is outside its domain.</exception>
+    public static PreloadScatter FromPercent(double plusMinusPercent)
+    {
+        double share = Guard.Check(plusMinusPercent, PercentDomain, "%") / 100;
+        return new PreloadScatter(plusMinusPercent, share, ScatterEquations.TighteningFactor(share));
+    }
+
+    /// <summary>A scatter from the tightening factor α_A.</summary>
+    /// <param name="tighteningFactor">Highest over lowest preload, 1 to 1999.</param>
+    /// <returns>The scatter.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The factor is outside its domain.</exception>
+    public static PreloadScatter FromTighteningFactor(double tighteningFactor)
+    {
+        double share = ScatterEquations.Scatter(Guard.Check(tighteningFactor, FactorDomain));
+        return new PreloadScatter(share * 100, share, tighteningFactor);
+    }
+
+    /// <summary>Lowest and highest preload about a mean one.</summary>
+    /// <param name="mean">The preload aimed at.</param>
+    /// <returns>(1 − s) to (1 + s) of it.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="mean"/> is negative or beyond its domain.</exception>
+    public PreloadRange RangeAround(Force mean)
+    {
+        double force = Guard.Check(mean, Domains.Force);
+        return new PreloadRange(ScatterEquations.LowestPreload(_share, force), ScatterEquations.HighestPreload(_share, force));
+    }
+
+    /// <summary>Lowest and highest preload when the highest is known: the permitted preload, which no bolt may pass.</summary>
+    /// <param name="highest">The highest preload.</param>
+    /// <returns>The highest over α_A, to the highest.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="highest"/> is negative or beyond its domain.</exception>
+    public PreloadRange RangeBelow(Force highest)
+    {
+        double force = Guard.Check(highest, Domains.Force);
+        return new PreloadRange(ScatterEquations.LowestFromHighest(force, TighteningFactor), force);
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"±{PlusMinusPercent:0.##} %, α_A {TighteningFactor:0.###}");
+}

@@ -1,0 +1,99 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>A torque multiplier: a planetary gearbox between wrench and fastener, held by a reaction arm.</summary>
+/// <remarks>
+/// M_out = i η M_in, equation wrench.multiplier-output, and nothing more: the ratio is counted from the teeth, the efficiency η must come from the
+/// calibration of this gearbox at about this torque. It changes with torque, wear and lubricant, and it is not guessed here. The wrench measures
+/// at the input, so an error of η goes in full into the torque at the fastener. Before the output turns, the input turns i times as far and
+/// winds up besides: count rotation at the fastener, not at the wrench.
+/// </remarks>
+/// <example><code>var multiplier = new TorqueMultiplier(gearRatio: 5, efficiency: 0.92);
+/// Torque setting = wrench.SettingFor(multiplier.InputFor(Torque.FromNewtonMeters(1200)));
+/// Torque onReactionArm = multiplier.ReactionAt(multiplier.InputFor(Torque.FromNewtonMeters(1200)));   // keep hands clear</code></example>
+public sealed class TorqueMultiplier
+{
+    private static readonly Interval GearRatioDomain = new(1, 1000);
+    private static readonly Interval EfficiencyDomain = new(0.05, 1);
+
+    /// <summary>A multiplier by its gear ratio and its efficiency.</summary>
+    /// <param name="gearRatio">Turns of the input per turn of the output, 1 to 1000.</param>
+    /// <param name="efficiency">Efficiency, 0.05 to 1, from the calibration of the multiplier; never defaulted.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    public TorqueMultiplier(double gearRatio, double efficiency)
+    {
+        GearRatio = Guard.Check(gearRatio, GearRatioDomain);
+        Efficiency = Guard.Check(efficiency, EfficiencyDomain);
+    }
+
+    /// <summary>Gear ratio i: turns of the input per turn of the output.</summary>
+    public double GearRatio { get; }
+
+    /// <summary>Efficiency η.</summary>
+    public double Efficiency { get; }
+
+    /// <summary>Torque at the output over torque at the input, i η: what a calibration certificate states.</summary>
+    public double TorqueRatio => GearRatio * Efficiency;
+
+    /// <summary>The torque at the output for a torque at the input.</summary>
+    /// <param name="input">Torque at the input, as a wrench without adapter shows it.</param>
+    /// <returns>Torque at the fastener.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="input"/> is negative or beyond its domain.</exception>
+    public Torque OutputAt(Torque input) => Si.Torque(Output(null, Guard.Check(input, Domains.Torque)));
+
+    /// <summary>The torque to put in for a torque at the output.</summary>
+    /// <param name="output">Torque wanted at the fastener.</param>
+    /// <returns>Torque at the input.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="output"/> is negative or beyond its domain.</exception>
+    public Torque InputFor(Torque output) => Si.Torque(Input(null, Guard.Check(output, Domains.Torque)));
+
+    /// <summary>The window at the input that belongs to a window at the output.</summary>
+    /// <param name="output">The window wanted at the fastener.</param>
+    /// <returns>Limits and target over i η; the uncertainty of η is not in it.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="output"/> is null.</exception>
+    public ToleranceWindow<Torque> InputWindowFor(ToleranceWindow<Torque> output) => Guard.NotNull(output).Scale(1 / TorqueRatio);
+
+    /// <summary>The torque with which the reaction arm presses against its support, opposite to the output: output less input.</summary>
+    /// <param name="input">Torque at the input.</param>
+    /// <returns>Reaction torque; divided by the length of the arm it is the force on the support, and on a hand between them.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="input"/> is negative or beyond its domain.</exception>
+    public Torque ReactionAt(Torque input)
+    {
+        double torque = Guard.Check(input, Domains.Torque);
+        return Si.Torque(WrenchEquations.MultiplierReaction(Output(null, torque), torque));
+    }
+
+    /// <summary>The work behind <see cref="OutputAt"/>; its last step is that torque, bit for bit.</summary>
+    /// <param name="input">Torque at the input.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="input"/> is negative or beyond its domain.</exception>
+    public Derivation DeriveOutputAt(Torque input)
+    {
+        double torque = Guard.Check(input, Domains.Torque);
+        var work = new Derivation("Torque at the output of a multiplier");
+        Output(work, torque);
+        return work.KeepWhatCounts();
+    }
+
+    /// <summary>The work behind <see cref="InputFor"/>; its last step is that torque, bit for bit.</summary>
+    /// <param name="output">Torque wanted at the fastener.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="output"/> is negative or beyond its domain.</exception>
+    public Derivation DeriveInputFor(Torque output)
+    {
+        double torque = Guard.Check(output, Domains.Torque);
+        var work = new Derivation("Torque at the input of a multiplier");
+        Input(work, torque);
+        return work.KeepWhatCounts();
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"torque multiplier {GearRatio:0.###} : 1, efficiency {Efficiency:0.###}");
+
+    private double Output(Derivation? work, double input) => WrenchEquations.MultiplierOutputEquation.Step(work, input, GearRatio, Efficiency);
+
+    private double Input(Derivation? work, double output) => WrenchEquations.MultiplierInputEquation.Step(work, output, GearRatio, Efficiency);
+}

@@ -1,0 +1,129 @@
+using FsCheck.Xunit;
+using UnitsNet;
+
+namespace Fastening.Tests.Tightening;
+
+public class PreloadScatterTests
+{
+    /// <summary>α_A and ± % as tables after VDI 2230 print them side by side (from memory), to half a unit of the factor's digit.</summary>
+    [Theory]
+    [InlineData(9, 1.2)]
+    [InlineData(17, 1.4)]
+    [InlineData(23, 1.6)]
+    [InlineData(26, 1.7)]
+    [InlineData(33, 2.0)]
+    [InlineData(43, 2.5)]
+    [InlineData(60, 4.0)]
+    public void Factor_and_percentage_of_the_tables(double percent, double factor)
+    {
+        Assert.InRange(PreloadScatter.FromPercent(percent).TighteningFactor, factor - 0.05, factor + 0.05);
+        Assert.InRange(PreloadScatter.FromTighteningFactor(factor).PlusMinusPercent, percent - 0.7, percent + 0.7);
+    }
+
+    [Property]
+    public void Both_ways_and_back(ushort part)
+    {
+        double percent = part * 99.9 / ushort.MaxValue;
+        PreloadScatter scatter = PreloadScatter.FromPercent(percent), back = PreloadScatter.FromTighteningFactor(scatter.TighteningFactor);
+
+        Assert.Equal(percent, scatter.PlusMinusPercent);
+        Close.To(percent, back.PlusMinusPercent, scale: 100);
+        Assert.Equal(scatter.TighteningFactor, back.TighteningFactor);
+
+        PreloadRange range = scatter.RangeAround(Force.FromKilonewtons(60));
+        Close.To(120, range.Minimum.Kilonewtons + range.Maximum.Kilonewtons);
+        if (range.TighteningFactor is double factor) Close.To(scatter.TighteningFactor, factor, 1e-9);
+
+        PreloadRange below = scatter.RangeBelow(Force.FromKilonewtons(60));
+        Assert.Equal(60, below.Maximum.Kilonewtons, 12);
+        Close.To(below.Maximum / below.Minimum, scatter.TighteningFactor);
+    }
+
+    [Theory]
+    [InlineData(-0.1)]
+    [InlineData(99.91)]
+    [InlineData(double.NaN)]
+    public void A_scatter_that_leaves_no_preload_is_refused(double percent) =>
+        Assert.Equal("plusMinusPercent", Assert.Throws<ArgumentOutOfRangeException>(() => PreloadScatter.FromPercent(percent)).ParamName);
+
+    [Theory]
+    [InlineData(0.999)]
+    [InlineData(2000)]
+    [InlineData(double.PositiveInfinity)]
+    public void A_factor_below_one_is_refused(double factor) =>
+        Assert.Equal("tighteningFactor", Assert.Throws<ArgumentOutOfRangeException>(() => PreloadScatter.FromTighteningFactor(factor)).ParamName);
+
+    [Fact]
+    public void Text_is_the_same_in_a_culture_with_decimal_commas() => CommaCulture.Run(() =>
+    {
+        Assert.Equal("±23.08 %, α_A 1.6", PreloadScatter.FromTighteningFactor(1.6).ToString());
+        Assert.Equal(
+            "TorqueWrench, friction estimated: ±23…28 % (VDI 2230:1986, read in secondary source)",
+            PublishedPreloadScatter.Of(TighteningMethod.TorqueWrench).Single(row => row.Condition == "friction estimated").ToString());
+        Assert.Equal("HydraulicTensioner: ±15 % (NASA NSTS 08307A (1998) para 3.4, read)", One("NASA NSTS 08307A", TighteningMethod.HydraulicTensioner).ToString());
+    });
+
+    /// <summary>NASA NSTS 08307A (1998) para 3.4 and Machinery's Handbook, table of bolt preload methods; NASA-STD-5020 as quoted.</summary>
+    [Theory]
+    [InlineData("NASA NSTS 08307A", TighteningMethod.HydraulicTensioner, 15, 15)]
+    [InlineData("NASA NSTS 08307A", TighteningMethod.LoadIndicatingWasher, 10, 10)]
+    [InlineData("NASA NSTS 08307A", TighteningMethod.Ultrasonic, 10, 10)]
+    [InlineData("NASA NSTS 08307A", TighteningMethod.Elongation, 5, 5)]
+    [InlineData("NASA NSTS 08307A", TighteningMethod.InstrumentedBolt, 5, 5)]
+    [InlineData("Machinery's Handbook", TighteningMethod.ByFeel, 35, 35)]
+    [InlineData("Machinery's Handbook", TighteningMethod.TorqueWrench, 25, 25)]
+    [InlineData("Machinery's Handbook", TighteningMethod.LoadIndicatingWasher, 10, 10)]
+    [InlineData("Machinery's Handbook", TighteningMethod.InstrumentedBolt, 1, 1)]
+    [InlineData("Machinery's Handbook", TighteningMethod.YieldControlled, 8, 8)]
+    [InlineData("Machinery's Handbook", TighteningMethod.Elongation, 3, 5)]
+    [InlineData("Machinery's Handbook", TighteningMethod.Ultrasonic, 1, 1)]
+    [InlineData("VDI 2230:1986", TighteningMethod.AngleControlled, 5, 12)]
+    [InlineData("VDI 2230:1986", TighteningMethod.HydraulicTensioner, 9, 23)]
+    [InlineData("VDI 2230:1986", TighteningMethod.PowerTool, 26, 43)]
+    [InlineData("NASA TM-106943", TighteningMethod.TorqueWrench, 25, 25)]
+    public void Published_percentages(string source, TighteningMethod method, double low, double high)
+    {
+        PublishedPreloadScatter row = One(source, method);
+
+        Assert.False(row.IsTighteningFactor);
+        Assert.False(row.IsFromMemory);
+        Assert.Equal((low, high), (row.Low.PlusMinusPercent, row.High.PlusMinusPercent));
+    }
+
+    /// <summary>VDI 2230-1:2015 Table A8, from memory: regression values.</summary>
+    [Theory]
+    [InlineData(TighteningMethod.Elongation, 1.05, 1.2)]
+    [InlineData(TighteningMethod.YieldControlled, 1.2, 1.4)]
+    [InlineData(TighteningMethod.AngleControlled, 1.2, 1.4)]
+    [InlineData(TighteningMethod.HydraulicTensioner, 1.2, 1.6)]
+    [InlineData(TighteningMethod.PowerTool, 1.7, 2.5)]
+    [InlineData(TighteningMethod.ImpactTool, 2.5, 4)]
+    public void Published_factors(TighteningMethod method, double low, double high)
+    {
+        PublishedPreloadScatter row = One("VDI 2230-1:2015", method);
+
+        Assert.True(row.IsTighteningFactor && row.IsFromMemory);
+        Assert.Equal((low, high), (row.Low.TighteningFactor, row.High.TighteningFactor));
+    }
+
+    [Fact]
+    public void Lubrication_narrows_the_scatter_of_a_torque_wrench()
+    {
+        PublishedPreloadScatter[] rows = [.. PublishedPreloadScatter.Of(TighteningMethod.TorqueWrench).Where(row => row.Source.StartsWith("NASA NSTS", StringComparison.Ordinal))];
+        Assert.Equal([35, 30, 25], rows.Select(row => row.Low.PlusMinusPercent));
+        Assert.Equal(["unlubricated", "cadmium plated", "lubricated"], rows.Select(row => row.Condition));
+    }
+
+    [Fact]
+    public void Every_method_has_a_row_and_every_row_is_in_order()
+    {
+        TighteningMethod[] methods = Enum.GetValues<TighteningMethod>();
+        Assert.All(methods, method => Assert.NotEmpty(PublishedPreloadScatter.Of(method)));
+        Assert.Equal(PublishedPreloadScatter.All.Count, methods.Sum(method => PublishedPreloadScatter.Of(method).Count));
+        Assert.All(PublishedPreloadScatter.All, row =>
+            Assert.True(row.Low.TighteningFactor <= row.High.TighteningFactor && row.Source.Length > 5 && row.Confidence.Length > 3, row.ToString()));
+    }
+
+    private static PublishedPreloadScatter One(string source, TighteningMethod method) =>
+        PublishedPreloadScatter.Of(method).Single(row => row.Source.StartsWith(source, StringComparison.Ordinal));
+}
