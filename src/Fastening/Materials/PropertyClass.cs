@@ -58,7 +58,7 @@ public sealed class PropertyClass
     public static PropertyClass Parse(string designation) => TryParse(Guard.NotNull(designation), out PropertyClass? found)
         ? found
         : throw new FormatException(
-            $"{Quoted.Text(designation)} is not a property class of {CarbonSteel} ({ListCarbonSteel()}) or {StainlessSteel} ({ListStainlessSteel()}).");
+            $"{Quoted.Text(designation)} is not a property class{(designation.Contains(',') ? " (write a decimal point)" : "")} of {CarbonSteel} ({ListCarbonSteel()}) or {StainlessSteel} ({ListStainlessSteel()}).");
 
     /// <summary>Reads a designation without an exception.</summary>
     /// <param name="designation">The text; null is not a designation.</param>

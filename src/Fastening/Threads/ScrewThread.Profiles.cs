@@ -49,9 +49,9 @@ public sealed partial class ScrewThread
         return FromCatalogue(ThreadProfile.Unified, designation, d, PitchOf(threadsPerInch));
     }
 
-    /// <summary>A thread of any profile, from its diameters and the angle of its load flank.</summary>
+    /// <summary>A thread of any profile, from its diameters and the angle of its load flank. Its stress diameter is (d₂ + d₃)/2.</summary>
     /// <param name="diameter">Nominal (major) diameter d.</param>
-    /// <param name="pitch">Pitch.</param>
+    /// <param name="pitch">Pitch, less than the nominal diameter; the lead is pitch times starts.</param>
     /// <param name="loadFlankAngle">Angle of the load flank in the axial plane, 0° (square) to below 90°.</param>
     /// <param name="starts">Number of starts, 1 to 100.</param>
     /// <param name="pitchDiameter">Pitch diameter, between root and nominal diameter.</param>
@@ -69,6 +69,7 @@ public sealed partial class ScrewThread
         Guard.Check((double)starts, StartsDomain, name: nameof(starts));
         double d2 = Guard.Check(pitchDiameter, DiameterDomain);
         double d3 = Guard.Check(rootDiameter, DiameterDomain);
+        if (p >= d) Guard.RefuseAgainst(nameof(pitch), pitch, $"less than the nominal diameter, {Guard.Show(diameter)}");
         if (d2 >= d) Guard.RefuseAgainst(nameof(pitchDiameter), pitchDiameter, $"less than the nominal diameter, {Guard.Show(diameter)}");
         if (d3 >= d2) Guard.RefuseAgainst(nameof(rootDiameter), rootDiameter, $"less than the pitch diameter, {Guard.Show(pitchDiameter)}");
         string designation = $"custom {Millimeters(diameter)}x{Millimeters(pitch)} mm, {Count(starts)}";

@@ -15,7 +15,7 @@ internal static class ToleranceClass
 
         bool leftHand = profile == ThreadProfile.IsoTrapezoidal && TryLeftHand(ref cursor);
         TextCursor start = cursor;
-        if (!TrySeparator(ref cursor) || !TryClass(ref cursor, profile)) cursor = start;
+        if (!TryClassSeparator(ref cursor, profile) || !TryClass(ref cursor, profile)) cursor = start;
         return cursor.AtEnd || (!leftHand && TryLeftHand(ref cursor) && cursor.AtEnd);
     }
 
@@ -35,6 +35,16 @@ internal static class ToleranceClass
         ThreadProfile.Acme => TryAcme(ref cursor),
         _ => TryUnified(ref cursor),
     };
+
+    /// <summary>A metric class follows a hyphen: in "M1 6g" the space may be all that is left of a digit.</summary>
+    private static bool TryClassSeparator(ref TextCursor cursor, ThreadProfile profile)
+    {
+        if (profile != ThreadProfile.IsoMetric) return TrySeparator(ref cursor);
+        cursor.TrySpaces();
+        bool hyphen = cursor.TryHyphen();
+        cursor.TrySpaces();
+        return hyphen;
+    }
 
     private static bool TrySeparator(ref TextCursor cursor)
     {

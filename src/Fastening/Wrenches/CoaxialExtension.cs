@@ -75,6 +75,9 @@ public sealed class CoaxialExtension
         return new(length, shearModulus, work => WrenchEquations.HexagonTorsionConstantEquation.Step(work, s));
     }
 
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{_length * 1e3:0.###} mm bar, {1 / AddCompliance(null, 0):G4} N·m/rad");
+
     /// <summary>The compliance of everything before this bar, and of this bar.</summary>
     internal double AddCompliance(Derivation? work, double before) =>
         WrenchEquations.ComplianceEquation.Step(work, before, _length, _shearModulus, _torsionConstant(work));

@@ -178,7 +178,6 @@ public class PropertyClassTests
 
     [Theory]
     [InlineData("")]
-    [InlineData("8,8")]
     [InlineData("8.80")]
     [InlineData("3.6")]
     [InlineData("A2")]
@@ -210,4 +209,8 @@ public class PropertyClassTests
         Assert.Equal("designation", Assert.Throws<ArgumentNullException>(() => PropertyClass.Parse(null!)).ParamName);
         Assert.False(PropertyClass.TryParse(null, out _));
     }
+
+    [Fact]
+    public void A_decimal_comma_is_pointed_out() => Assert.StartsWith(
+        "'8,8' is not a property class (write a decimal point) of ISO 898-1", Assert.Throws<FormatException>(() => PropertyClass.Parse("8,8")).Message, StringComparison.Ordinal);
 }

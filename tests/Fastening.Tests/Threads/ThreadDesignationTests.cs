@@ -23,7 +23,6 @@ public class ThreadDesignationTests
     [InlineData("M17x1", "M17x1")]
     [InlineData("M64x6", "M64")]
     [InlineData("M16-6g", "M16")]
-    [InlineData("M16 6g", "M16")]
     [InlineData("M16x1.5-6H", "M16x1.5")]
     [InlineData("M16x1.5-5g6g", "M16x1.5")]
     [InlineData("M16x1.5 - 6H/5g6g", "M16x1.5")]
@@ -257,4 +256,15 @@ public class ThreadDesignationTests
         Assert.True(ScrewThread.TryParse(text, out ScrewThread? thread));
         Assert.Equal(designation, thread.ToString());
     }
+
+    [Theory]
+    [InlineData("M1 6g")]
+    [InlineData("M16 6g")]
+    public void A_metric_class_without_its_hyphen_is_not_guessed_at(string text) => Assert.False(ScrewThread.TryParse(text, out _));
+
+    [Fact]
+    public void A_profile_cannot_be_coarser_than_it_is_thick() => Assert.Equal("pitch", Assert.Throws<ArgumentOutOfRangeException>(
+        () => ScrewThread.FromProfile(
+            UnitsNet.Length.FromMillimeters(32), UnitsNet.Length.FromMillimeters(400), UnitsNet.Angle.Zero, 1,
+            UnitsNet.Length.FromMillimeters(30), UnitsNet.Length.FromMillimeters(28))).ParamName);
 }
