@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Fastening.Published.Tests;
 
-/// <summary>AISC 360-05, Tables J3.1 and J3.1M: minimum pretension, 70 % of the minimum tensile strength, rounded to the kip or kilonewton.</summary>
+/// <summary>AISC 360-05, Tables J3.1 and J3.1M: minimum pretension, 70 % of the tensile strength, rounded to the kip or kilonewton.</summary>
 public sealed class Aisc360 : PublishedSource
 {
     /// <summary>Threads per inch of the coarse series, by diameter in inches (ASME B1.1).</summary>

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Fastening.Published.Tests;
 
-/// <summary>EN 1090-2: the preloading force F_p,C, and the factor k_m of the torque method, from the printed torque of its second step.</summary>
+/// <summary>EN 1090-2: the preloading force F_p,C, and the factor k_m of the torque method, from the printed torque of step 2.</summary>
 public sealed class En1090Part2 : PublishedSource
 {
     public override IReadOnlyList<PublishedTable> Tables { get; } =

@@ -40,19 +40,23 @@ public sealed class Vdi2230 : PublishedSource
     /// <summary>The α_A that the package holds for the row's method; not a number when a row names two methods that differ.</summary>
     private static double? TighteningFactor(PublishedRow row, string output)
     {
-        (TighteningMethod, string)[] methods = row.Text("method") switch
+        (TighteningMethod Method, string Condition)[] methods = row.Text("method") switch
         {
             "elongation, ultrasonic" => [(TighteningMethod.Elongation, "elongation or ultrasonic measurement")],
             "yield-point or angle controlled" => [(TighteningMethod.YieldControlled, ""), (TighteningMethod.AngleControlled, "")],
             "hydraulic" => [(TighteningMethod.HydraulicTensioner, "")],
-            "torque wrench, torque found by test (mu measured)" => [(TighteningMethod.TorqueWrench, "torque found by test; friction measured")],
+            "torque wrench, torque found by test (mu measured)" =>
+                [(TighteningMethod.TorqueWrench, "torque found by test; friction measured")],
             "torque wrench, estimated friction" => [(TighteningMethod.TorqueWrench, "friction estimated; class B")],
             "torque-controlled screwdriver / impulse with check torque" =>
                 [(TighteningMethod.PowerTool, "torque-controlled screwdriver; impulse tool with check torque")],
             _ => [(TighteningMethod.ImpactTool, "impact wrench or by hand; unchecked")],
         };
         int end = output == "alphaA_range[0]" ? 0 : 1;
-        double[] factors = [.. methods.Select(m => ShippedScatter.Of("VDI 2230-1:2015 Table A8", m.Item1, m.Item2, end).TighteningFactor).Distinct()];
+        double[] factors =
+        [
+            .. methods.Select(m => ShippedScatter.Of("VDI 2230-1:2015 Table A8", m.Method, m.Condition, end).TighteningFactor).Distinct(),
+        ];
         return factors.Length == 1 ? factors[0] : double.NaN;
     }
 

@@ -34,7 +34,8 @@ public sealed class Vdi2230Of1986 : PublishedSource
             "torque, friction estimated" => (TighteningMethod.TorqueWrench, "friction estimated"),
             _ => (TighteningMethod.PowerTool, "precision power screwdriver set by re-torque"),
         };
-        (double percent, double factor) = ShippedScatter.Of("VDI 2230:1986", method, condition, output.EndsWith("[0]", StringComparison.Ordinal) ? 0 : 1);
+        int end = output.EndsWith("[0]", StringComparison.Ordinal) ? 0 : 1;
+        (double percent, double factor) = ShippedScatter.Of("VDI 2230:1986", method, condition, end);
         return output.StartsWith("alphaA", StringComparison.Ordinal) ? factor : percent;
     }
 }
