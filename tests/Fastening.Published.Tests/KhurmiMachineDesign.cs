@@ -9,19 +9,16 @@ public sealed class KhurmiMachineDesign : PublishedSource
 
     private static double? PowerScrew(PublishedRow row, string output)
     {
-        double d = row["d_mm"], pitch = row["P_mm"], mean = row["dm_mm"];
-        ScrewThread thread = ScrewThread.FromProfile(
-            Length.FromMillimeters(d), Length.FromMillimeters(pitch), Angle.Zero, 1,
-            Length.FromMillimeters(mean), Length.FromMillimeters(d - pitch));
+        ScrewThread thread = ScrewThread.Square(Length.FromMillimeters(row["d_mm"]), Length.FromMillimeters(row["P_mm"]));
         double torque = TorquePreloadModel
             .FromFriction(
                 thread, BearingSurface.Annulus(Length.FromMillimeters(50), Length.FromMillimeters(40)), new FrictionCoefficients(row["mu"], 0))
-            .WithConvention(TorqueConvention.Shigley)
+            .WithConvention(TorqueConvention.PowerScrew)
             .TorqueFor(Force.FromNewtons(row["W_N"])).NewtonMeters;
         return output switch
         {
             "T_Nm" => torque,
-            "P_tangential_N" => torque / (mean / 2 / 1e3),
+            "P_tangential_N" => torque / (thread.PitchDiameter.Meters / 2),
             _ => null,
         };
     }

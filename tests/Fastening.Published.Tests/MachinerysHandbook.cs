@@ -4,9 +4,11 @@ using UnitsNet;
 
 namespace Fastening.Published.Tests;
 
-/// <summary>Machinery's Handbook, 27th and 31st ed.: unified and metric threads, and the torque coefficients of Table 3.</summary>
+/// <summary>Machinery's Handbook, 27th and 31st ed.: unified and metric threads, the torque coefficients of Table 3, scatter by method.</summary>
 public sealed class MachinerysHandbook : PublishedSource
 {
+    private const string ScatterTable = "Machinery's Handbook";
+
     /// <summary>The sizes averaged in Table 3: coarse thread, ISO 272 width across flats, ISO 273 medium hole, mm.</summary>
     private static readonly (double Diameter, double Pitch, double AcrossFlats, double Hole)[] Sizes =
     [
@@ -23,6 +25,7 @@ public sealed class MachinerysHandbook : PublishedSource
         new("mprofile-", ProfileHeight),
         new("mh31-eq23-", Coefficient),
         new("mh31-table3-", (_, output) => AverageNutFactor(output)),
+        new("machinery-scatter", (_, output) => Scatter(output)),
     ];
 
     private static double? UnifiedThread(PublishedRow row, string output)
@@ -34,6 +37,7 @@ public sealed class MachinerysHandbook : PublishedSource
             "d3_ext_ref_in" => thread.RootDiameter.Inches,
             "D1_int_in" => thread.InternalMinorDiameter!.Value.Inches,
             "At_in2" => thread.StressArea.SquareInches,
+            "A_minor_in2" => thread.MinorArea.SquareInches,
             "lead_angle_deg" => thread.LeadAngle.Degrees,
             _ => null,
         };
@@ -80,6 +84,23 @@ public sealed class MachinerysHandbook : PublishedSource
                 friction)
             .WithConvention(TorqueConvention.MachinerysHandbook).NutFactor);
     }
+
+    private static double? Scatter(string output) => output switch
+    {
+        "by_feel_pct" => Percent(TighteningMethod.ByFeel),
+        "torque_wrench_pct" => Percent(TighteningMethod.TorqueWrench),
+        "turn_of_nut_pct" => Percent(TighteningMethod.AngleControlled, "turn of the nut"),
+        "preload_indicating_washer_pct" => Percent(TighteningMethod.LoadIndicatingWasher),
+        "strain_gage_pct" => Percent(TighteningMethod.InstrumentedBolt, "strain gauge"),
+        "computer_controlled_below_yield_pct" => Percent(TighteningMethod.AngleControlled, "computer controlled; below yield"),
+        "yield_point_sensing_pct" => Percent(TighteningMethod.YieldControlled, "computer controlled"),
+        "bolt_elongation_pct[0]" => ShippedScatter.Of(ScatterTable, TighteningMethod.Elongation, "", 0).Percent,
+        "bolt_elongation_pct[1]" => ShippedScatter.Of(ScatterTable, TighteningMethod.Elongation, "", 1).Percent,
+        "ultrasonic_pct" => Percent(TighteningMethod.Ultrasonic),
+        _ => null,
+    };
+
+    private static double Percent(TighteningMethod method, string condition = "") => ShippedScatter.Percent(ScatterTable, method, condition);
 
     private static ScrewThread Metric(double diameter, double pitch) =>
         ScrewThread.IsoMetric(Length.FromMillimeters(diameter), Length.FromMillimeters(pitch));

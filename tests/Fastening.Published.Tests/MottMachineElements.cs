@@ -15,7 +15,7 @@ public sealed class MottMachineElements : PublishedSource
         FrictionTorqueModel screw = TorquePreloadModel
             .FromFriction(
                 thread, BearingSurface.Annulus(Length.FromInches(2.5), Length.FromInches(1.5)), new FrictionCoefficients(row["f"], 0))
-            .WithConvention(TorqueConvention.Iso16047.WithForm(TorqueForm.Exact));
+            .WithConvention(TorqueConvention.PowerScrew);
         return output switch
         {
             "lead_angle_deg" => thread.LeadAngle.Degrees,

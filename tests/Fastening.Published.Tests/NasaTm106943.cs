@@ -6,6 +6,8 @@ namespace Fastening.Published.Tests;
 /// <summary>NASA TM-106943, Chambers, Preloaded Joint Analysis Methodology for Space Flight Systems (1995).</summary>
 public sealed class NasaTm106943 : PublishedSource
 {
+    private const string Memorandum = "NASA TM-106943 (1995)";
+
     /// <summary>The memorandum's factor for dry threads; it cancels between torque and preload.</summary>
     private const double DryNutFactor = 0.2;
 
@@ -29,14 +31,13 @@ public sealed class NasaTm106943 : PublishedSource
 
     /// <summary>
     /// The torque for the nominal preload, and the preloads it gives: 1 + u above; below, 1 − u less a relaxation of 5 % of the minimum
-    /// itself. Both are bands of the nut factor.
+    /// itself.
     /// </summary>
     private static double? Preload(PublishedRow row, Length diameter, Force nominal, string output)
     {
-        double uncertainty = row["u"];
         NutFactorModel model = TorquePreloadModel.FromNutFactor(DryNutFactor, diameter);
         Torque torque = model.TorqueFor(nominal);
-        PreloadRange range = model.PreloadRangeAt(torque, DryNutFactor / (1 + uncertainty), DryNutFactor * 1.05 / (1 - uncertainty));
+        PreloadRange range = SpaceflightPreload.ByTm106943(model, torque, Ratio.FromDecimalFractions(row["u"]));
         return output switch
         {
             "T_over_KD_lb" => model.PreloadAt(torque).PoundsForce,
@@ -46,11 +47,20 @@ public sealed class NasaTm106943 : PublishedSource
         };
     }
 
-    private static double? Factor(PublishedRow row, string output)
+    /// <summary>The limits of a preload of one pound; and the factors that the package holds as this memorandum's.</summary>
+    private static double? Factor(PublishedRow row, string output) => output switch
     {
-        string? limit = output switch { "Po_max_factor" => "Po_max_lb", "Po_min_factor" => "Po_min_lb", _ => null };
-        return limit is null ? null : Preload(row, Length.FromInches(0.25), Force.FromPoundsForce(1), limit);
-    }
+        "Po_max_factor" => Preload(row, Length.FromInches(0.25), Force.FromPoundsForce(1), "Po_max_lb"),
+        "Po_min_factor" => Preload(row, Length.FromInches(0.25), Force.FromPoundsForce(1), "Po_min_lb"),
+        "nut_factor_lubricated[0]" => Shipped("lubricated; spaceflight fasteners")?.Low ?? double.NaN,
+        "nut_factor_lubricated[1]" => Shipped("lubricated; spaceflight fasteners")?.High ?? double.NaN,
+        "nut_factor_dry" => Shipped("dry; spaceflight fasteners") is { IsSingleValue: true } dry ? dry.Low : double.NaN,
+        "u_instrumented_bolt" => ShippedScatter.Percent(Memorandum, TighteningMethod.InstrumentedBolt) / 100,
+        _ => null,
+    };
+
+    private static PublishedNutFactor? Shipped(string condition) =>
+        FrictionGuidance.NutFactors.SingleOrDefault(k => k.Source == Memorandum && k.Condition == condition);
 
     private static double Diameter(string size)
     {

@@ -16,13 +16,20 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
         new("shigley-prob8.3-", (row, _) => Efficiency(row["lead_angle_deg"], row["f"])),
         new("shigley9-ex8.3-geom", MeanDiameter),
         new("shigley9-ex8.3a-", (row, _) => StressEquations.TensileStress(row["Fi_kip"], row["At_in2"])),
-        new("shigley9-K-", (row, _) => TorqueOverForceAndDiameter(row.Values[0].Number)),
-        new("shigley-815", (row, output) => TorqueOverForceAndDiameter(row.Values.Single(value => value.Output == output).Number)),
+        new("shigley9-K-", (row, _) => TorqueFactor(row.Text("bolt_condition"))),
+        new("shigley-815", (_, output) => TorqueFactor(output)),
     ];
 
-    private static double? UnifiedArea(PublishedRow row, string output) => output == "At_in2"
-        ? ScrewThread.Unified(Length.FromInches(row["d_in"]), row["threads_per_inch"]).StressArea.SquareInches
-        : null;
+    private static double? UnifiedArea(PublishedRow row, string output)
+    {
+        ScrewThread thread = ScrewThread.Unified(Length.FromInches(row["d_in"]), row["threads_per_inch"]);
+        return output switch
+        {
+            "At_in2" => thread.StressArea.SquareInches,
+            "Ar_in2" => thread.MinorArea.SquareInches,
+            _ => null,
+        };
+    }
 
     private static double? Strength(PublishedRow row, string output)
     {
@@ -40,23 +47,24 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
     /// <summary>A square thread has d_m = d − P/2 and d_r = d − P; the collar acts at a given diameter.</summary>
     private static double? PowerScrew(PublishedRow row, string output)
     {
-        double d = row["d_mm"], pitch = row["pitch_mm"], root = d - pitch;
-        double mean = ThreadEquations.TextbookMeanDiameter(d, root);
-        ScrewThread thread = SquareThread(d, pitch, (int)row["starts"], mean, root);
+        ScrewThread thread = ScrewThread.Square(
+            Length.FromMillimeters(row["d_mm"]), Length.FromMillimeters(row["pitch_mm"]), (int)row["starts"]);
+        double root = thread.RootDiameter.Millimeters;
         FrictionTorqueModel screw = Screw(thread, row["dc_mm"], new FrictionCoefficients(row["f"], row["fc"]));
         FrictionTorqueModel withoutCollar = screw.WithFriction(new FrictionCoefficients(row["f"], 0));
         Force load = Force.FromNewtons(row["F_N"]);
         Torque raise = screw.TorqueFor(load);
         return output switch
         {
-            "dm_mm" => mean,
+            "dm_mm" => thread.PitchDiameter.Millimeters,
+            "dr_mm" => root,
             "lead_mm" => thread.Lead.Millimeters,
             "TR_total_Nm" => raise.NewtonMeters,
             "TR_thread_Nm" => withoutCollar.TorqueFor(load).NewtonMeters,
             "T_collar_Nm" => screw.BreakdownAt(raise).BearingFrictionTorque.NewtonMeters,
             "TL_total_Nm" => screw.LooseningTorqueAt(load).NewtonMeters,
             "TL_thread_Nm" => withoutCollar.LooseningTorqueAt(load).NewtonMeters,
-            "efficiency" => screw.BreakdownAt(raise).PitchShare,
+            "efficiency" => screw.Efficiency,
             "self_locking" or "self_locking_thread_alone" => screw.IsSelfLocking ? 1 : 0,
             "tau_body_MPa" => StressEquations.TorsionalStress(raise.NewtonMeters * 1e3, StressEquations.ElasticSectionModulus(root)),
             "sigma_axial_MPa" => -StressEquations.TensileStress(load.Newtons, StressEquations.SectionArea(root)),
@@ -70,9 +78,11 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
         const double Mean = 30;
         const int Starts = 20;
         double lead = Math.PI * Mean * Math.Tan(leadAngleDegrees * Math.PI / 180);
-        ScrewThread thread = SquareThread(32, lead / Starts, Starts, Mean, 28);
+        ScrewThread thread = ScrewThread.FromProfile(
+            Length.FromMillimeters(32), Length.FromMillimeters(lead / Starts), Angle.Zero, Starts,
+            Length.FromMillimeters(Mean), Length.FromMillimeters(28));
         FrictionTorqueModel screw = Screw(thread, 40, new FrictionCoefficients(friction, 0));
-        return screw.BreakdownAt(Torque.FromNewtonMeters(10)).PitchShare;
+        return screw.Efficiency;
     }
 
     /// <summary>The book takes the root diameter from the tabulated minor area, and the lead angle from the rounded mean diameter.</summary>
@@ -84,17 +94,22 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
         _ => null,
     };
 
-    /// <summary>A tabulated K is an input: what is checked is T = K F d, eq. (8-27), the other way round.</summary>
-    private static double TorqueOverForceAndDiameter(double nutFactor)
+    /// <summary>The K that the package holds for a condition of Table 8-15, which the data name in two ways.</summary>
+    private static double TorqueFactor(string condition)
     {
-        Length diameter = Length.FromMillimeters(12);
-        Force force = Force.FromKilonewtons(40);
-        return TorquePreloadModel.FromNutFactor(nutFactor, diameter).TorqueFor(force).NewtonMeters / (force.Newtons * diameter.Meters);
+        string shipped = condition switch
+        {
+            "Nonplated, black finish" or "nonplated_black" => "nonplated; black finish",
+            "Zinc-plated" or "zinc_plated" => "zinc-plated",
+            "Lubricated" or "lubricated" => "lubricated",
+            "Cadmium-plated" or "cadmium_plated" => "cadmium-plated",
+            "With Bowman Anti-Seize" or "anti_seize" => "anti-seize compound",
+            _ => "special low-friction nuts",
+        };
+        PublishedNutFactor? row = FrictionGuidance.NutFactors
+            .SingleOrDefault(k => k.Source == "Shigley 9th ed. (2011) Table 8-15" && k.Condition == shipped);
+        return row is { IsSingleValue: true } ? row.Low : double.NaN;
     }
-
-    private static ScrewThread SquareThread(double diameter, double pitch, int starts, double mean, double root) => ScrewThread.FromProfile(
-        Length.FromMillimeters(diameter), Length.FromMillimeters(pitch), Angle.Zero, starts,
-        Length.FromMillimeters(mean), Length.FromMillimeters(root));
 
     private static FrictionTorqueModel Screw(ScrewThread thread, double collarDiameter, FrictionCoefficients friction) => TorquePreloadModel
         .FromFriction(

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Fastening.Published.Tests;
 
-/// <summary>VDI 2230-1, 2001 and later: assembly preload and tightening torque (plastic torsion), tightening factors.</summary>
+/// <summary>VDI 2230-1, 2001 and later: assembly preload and tightening torque (plastic torsion), tightening factors, friction classes.</summary>
 public sealed class Vdi2230 : PublishedSource
 {
     public override IReadOnlyList<PublishedTable> Tables { get; } =
@@ -10,7 +10,13 @@ public sealed class Vdi2230 : PublishedSource
         new("vdi2230-fine-", (row, output) => Assembly(row, row["Rp_min_MPa"], output)),
         new("vdi2230-A1-", (row, output) => Assembly(row, row["Rp_min_MPa"], output)),
         new("vdi-M1.6-", (row, output) => Assembly(row, row["Rp_MPa_used"], output)),
-        new("alphaA-spread-", (row, _) => TighteningFactor(row["preload_scatter_pct"] / 100)),
+        new("alphaA-spread-", (row, _) => PreloadScatter.FromPercent(row["preload_scatter_pct"]).TighteningFactor),
+        new("alphaA-elongation-", TighteningFactor),
+        new("alphaA-yield-point-", TighteningFactor),
+        new("alphaA-hydraulic-", TighteningFactor),
+        new("alphaA-torque-", TighteningFactor),
+        new("alphaA-impact-", TighteningFactor),
+        new("vdi-friction-class-", FrictionClass),
     ];
 
     /// <summary>The preload by the exact coefficients of §5.4.2; the torque at it by the rounded ones, as the tables have it.</summary>
@@ -31,11 +37,35 @@ public sealed class Vdi2230 : PublishedSource
         };
     }
 
-    /// <summary>α_A of a scatter of ± s of the preload, as a band of the nut factor.</summary>
-    internal static double TighteningFactor(double scatter)
+    /// <summary>The α_A that the package holds for the row's method; not a number when a row names two methods that differ.</summary>
+    private static double? TighteningFactor(PublishedRow row, string output)
     {
-        const double NutFactor = 0.2;
-        return TorquePreloadModel.FromNutFactor(NutFactor, Length.FromMillimeters(10))
-            .PreloadRangeAt(Torque.FromNewtonMeters(50), NutFactor / (1 + scatter), NutFactor / (1 - scatter)).TighteningFactor!.Value;
+        (TighteningMethod Method, string Condition)[] methods = row.Text("method") switch
+        {
+            "elongation, ultrasonic" => [(TighteningMethod.Elongation, "elongation or ultrasonic measurement")],
+            "yield-point or angle controlled" => [(TighteningMethod.YieldControlled, ""), (TighteningMethod.AngleControlled, "")],
+            "hydraulic" => [(TighteningMethod.HydraulicTensioner, "")],
+            "torque wrench, torque found by test (mu measured)" =>
+                [(TighteningMethod.TorqueWrench, "torque found by test; friction measured")],
+            "torque wrench, estimated friction" => [(TighteningMethod.TorqueWrench, "friction estimated; class B")],
+            "torque-controlled screwdriver / impulse with check torque" =>
+                [(TighteningMethod.PowerTool, "torque-controlled screwdriver; impulse tool with check torque")],
+            _ => [(TighteningMethod.ImpactTool, "impact wrench or by hand; unchecked")],
+        };
+        int end = output == "alphaA_range[0]" ? 0 : 1;
+        double[] factors =
+        [
+            .. methods.Select(m => ShippedScatter.Of("VDI 2230-1:2015 Table A8", m.Method, m.Condition, end).TighteningFactor).Distinct(),
+        ];
+        return factors.Length == 1 ? factors[0] : double.NaN;
+    }
+
+    /// <summary>A class printed without an upper end must be open in the package: 0 says that the two agree.</summary>
+    private static double? FrictionClass(PublishedRow row, string output)
+    {
+        PublishedFriction? shipped = FrictionGuidance.Coefficients.SingleOrDefault(f => f.Condition == "friction class " + row.Text("class"));
+        if (output == "mu_min") return shipped?.Low ?? double.NaN;
+        bool isOpen = row.Values.Single(value => value.Output == output).Printed == PublishedValue.Open;
+        return isOpen && shipped is { High: null } ? 0 : shipped?.High ?? double.NaN;
     }
 }

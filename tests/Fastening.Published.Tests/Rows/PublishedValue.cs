@@ -10,18 +10,25 @@ public sealed class PublishedValue : IXunitSerializable
     /// <summary>A printed rule has no digits; what is computed for it is the greatest relative deviation from it.</summary>
     private const double RuleTolerance = 1e-12;
 
+    /// <summary>What stands for the missing end of a range; what is computed for it is 0 when the library has none either.</summary>
+    internal const string Open = "open";
+
     internal PublishedValue(PublishedRow row, JsonElement data, string root, string path, JsonElement value)
     {
         Row = row;
         Root = root;
         Output = path;
-        Printed = value.ValueKind == JsonValueKind.String ? value.GetString()! : value.GetRawText();
+        Printed = value.ValueKind switch
+        {
+            JsonValueKind.String => value.GetString()!,
+            JsonValueKind.Null => Open,
+            _ => value.GetRawText(),
+        };
         bool isNumber = value.ValueKind == JsonValueKind.Number;
         Number = value.ValueKind switch
         {
             JsonValueKind.Number => value.GetDouble(),
             JsonValueKind.True => 1,
-            JsonValueKind.Null => double.NaN,
             _ => 0,
         };
         Unit = Find(data, "unit", path) ?? (isNumber ? UnitOfLastDigit(Printed) : RuleTolerance);
