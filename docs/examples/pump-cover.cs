@@ -8,6 +8,10 @@
 //   dotnet run docs/examples/pump-cover.cs                                       from the root of the repository
 //   dotnet run docs/examples/pump-cover.cs -- job.json readings.csv [output folder]
 //
+// Signs in the job file: angle_deg of an adapter is taken from the line of the handle produced beyond the drive, positive to the side the hand
+// moves to; pull_off_square_deg is positive when the pull leans towards the head of the wrench. The sheet says both in words. A prevailing torque
+// is a range, { "low": …, "high": … }; without it there is none.
+//
 // Exit codes: 0 every line judged; 2 job file, log or argument refused, nothing written; 3 some lines of the log not judged;
 // 4 the sheet is not suitable (preload, stress or wrench), whatever the lines.
 
@@ -46,5 +50,10 @@ try
 catch (InputRefusedException refusal)
 {
     Console.Error.WriteLine($"error: {refusal.Message}");
+    return 2;
+}
+catch (Exception fault) when (fault is ArgumentException or ArithmeticException or FormatException or InvalidOperationException or NotSupportedException)
+{
+    Console.Error.WriteLine($"error: this job cannot be worked out: {Refused.Sentence(fault)}.");
     return 2;
 }

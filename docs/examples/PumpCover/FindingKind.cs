@@ -6,6 +6,7 @@ internal enum FindingKind
     Low,
     High,
     TooFast,
-    RotationOutside,
+    UnderRotated,
+    OverRotated,
     NotJudged,
 }

@@ -6,6 +6,12 @@ namespace PumpCover;
 /// <summary>Reads the job file. Keys carry their unit; unknown keys are refused, missing ones named, nothing is assumed.</summary>
 internal static class JobFile
 {
+    /// <summary>Beyond every bolt of the catalogue: a slipped decimal or a wrong unit, kN.</summary>
+    private const double HighestPreload = 1e6;
+
+    /// <summary>Below every display of a torque wrench: a slipped decimal or a wrong unit, N·m.</summary>
+    private const double LeastStep = 0.001;
+
     public static Job Read(string path)
     {
         JobNode root = JobNode.ReadFile(path)
@@ -24,21 +30,34 @@ internal static class JobFile
             " (this file takes threads of the catalogue only)", () => ScrewThread.Parse(node.Text("thread")), ("", "thread"));
         PropertyClass grade = node.Ask(() => PropertyClass.Parse(node.Text("property_class")), ("", "property_class"));
         BoltStrength strength = node.AskWithHint(
-            " (this file takes property classes of ISO 898-1 only)", () => grade.StrengthFor(thread), ("thread", "thread"));
-        BearingSurface bearing = ReadBearing(node.Object("bearing"), thread);
+            " (this file takes property classes of ISO 898-1 and ISO 3506-1 only)", () => grade.StrengthFor(thread), ("thread", "thread"));
+        HeadRing head = ReadBearing(node.Object("bearing"), thread);
         JobNode friction = node.Object("friction");
         FrictionRange range = ReadFriction(friction);
-        Torque? prevailing = node.Has("prevailing_torque_nm") ? Torque.FromNewtonMeters(node.Number("prevailing_torque_nm")) : null;
+        PrevailingTorque prevailing = node.Has("prevailing_torque_nm") ? ReadPrevailing(node) : PrevailingTorque.NotStated;
         double utilisation = node.Number("utilisation");
         double required = node.Number("required_minimum_preload_kn");
-        if (required <= 0) throw node.Refusal("required_minimum_preload_kn", "it must be greater than 0 kN");
+        if (required is <= 0 or > HighestPreload)
+        {
+            throw node.Refusal("required_minimum_preload_kn", $"it must be greater than 0 kN and at most {HighestPreload:0} kN");
+        }
+
         return node.Ask(
-            () => new BoltedJoint(thread, grade, strength, bearing, range, prevailing, utilisation)
+            () => new BoltedJoint(thread, grade, strength, head, range, prevailing, utilisation)
             {
                 FrictionOrigin = friction.Text("origin"),
                 RequiredPreload = Force.FromKilonewtons(required),
             },
             ("utilisation", "utilisation"), ("prevailingTorque", "prevailing_torque_nm"), ("model", "prevailing_torque_nm"));
+    }
+
+    private static PrevailingTorque ReadPrevailing(JobNode joint)
+    {
+        JobNode node = joint.Object("prevailing_torque_nm").Allow("low", "high");
+        double low = node.Number("low"), high = node.Number("high");
+        if (low < 0) throw node.Refusal("low", "it must be at least 0 N·m");
+        if (high < low) throw node.Refusal("high", $"it must be at least the lowest, {Show.Stated(low)} N·m");
+        return new PrevailingTorque(Torque.FromNewtonMeters(low), Torque.FromNewtonMeters(high), IsStated: true);
     }
 
     private static FrictionRange ReadFriction(JobNode node)
@@ -53,19 +72,20 @@ internal static class JobFile
         return node.Ask(() => new FrictionRange(low, high), ("high", high.Thread < low.Thread ? "thread_high" : "bearing_high"));
     }
 
-    private static BearingSurface ReadBearing(JobNode node, ScrewThread thread)
+    private static HeadRing ReadBearing(JobNode node, ScrewThread thread)
     {
         switch (node.Text("kind"))
         {
             case "hexagon_head":
                 node.Allow("kind");
                 return node.AskWithHint(
-                    " (in this file: kind \"annulus\" with outer_mm and inner_mm)", () => BearingSurface.ForHexagonHead(thread), ("thread", "kind"));
+                    " (in this file: kind \"annulus\" with outer_mm and inner_mm)", () => HeadRing.OfHexagonHead(thread), ("thread", "kind"));
             case "annulus":
                 node.Allow("kind", "outer_mm", "inner_mm");
-                return node.Ask(
+                BearingSurface ring = node.Ask(
                     () => BearingSurface.Annulus(Length.FromMillimeters(node.Number("outer_mm")), Length.FromMillimeters(node.Number("inner_mm"))),
                     ("outer", "outer_mm"), ("inner", "inner_mm"));
+                return new HeadRing(ring, "stated in the job");
             default:
                 throw node.Refusal("kind", "it must be \"hexagon_head\" (ISO 4014/4017 on a medium hole) or \"annulus\" (with outer_mm and inner_mm)");
         }
@@ -85,6 +105,7 @@ internal static class JobFile
     private static TorqueWrench ReadWrench(JobNode node)
     {
         node.Allow("lever_length_mm", "range_low_nm", "range_high_nm", "resolution_nm", "accuracy_percent");
+        if (node.Number("resolution_nm") < LeastStep) throw node.Refusal("resolution_nm", $"it must be at least {LeastStep} N·m");
         return node.Ask(
             () => new TorqueWrench(Length.FromMillimeters(node.Number("lever_length_mm")))
                 .WithRange(Torque.FromNewtonMeters(node.Number("range_low_nm")), Torque.FromNewtonMeters(node.Number("range_high_nm")))

@@ -59,9 +59,9 @@ internal sealed class JobNode
     public string Text(string key)
     {
         JsonElement element = Required(key, "a text");
-        return element.ValueKind == JsonValueKind.String && element.GetString() is string text && text.Trim().Length > 0
+        return element.ValueKind == JsonValueKind.String && element.GetString() is string text && text.Trim().Length > 0 && !text.Any(char.IsControl)
             ? text
-            : throw Refuse(PathOf(key), element, "it must be a text that is not empty, in quotation marks");
+            : throw Refuse(PathOf(key), element, "it must be a text of one line that is not empty, in quotation marks");
     }
 
     public IReadOnlyList<int> WholeNumbers(string key)

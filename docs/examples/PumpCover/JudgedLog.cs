@@ -20,6 +20,7 @@ internal sealed class JudgedLog
         }
 
         Counting = [.. perBolt.Select(readings => readings[^1]).OrderBy(j => j.Reading.Bolt)];
+        LinesOfNoBolt = [.. refused.Where(line => line.Bolt is not int bolt || plan.Job.GroupOf(bolt) is null)];
         BoltsRefused = [.. plan.Job.Bolts.Where(bolt => refused.Any(line => line.Bolt == bolt))];
         BoltsWithout = [.. plan.Job.Bolts.Except(BoltsRefused).Except(Counting.Select(j => j.Reading.Bolt))];
     }
@@ -39,11 +40,22 @@ internal sealed class JudgedLog
 
     public IReadOnlyList<int> BoltsWithout { get; }
 
-    public IReadOnlyList<int> BoltsConforming =>
-        [.. Counting.Where(j => j.Conforms).Select(j => j.Reading.Bolt).Except(BoltsOnceHigh).Except(BoltsRefused)];
+    /// <summary>Lines that cannot be led to a bolt of the job: what they say may be of any of them, so they hold back all.</summary>
+    public IReadOnlyList<RefusedLine> LinesOfNoBolt { get; }
 
-    /// <summary>Bolts of which an earlier reading was above the window: a good one afterwards does not undo it.</summary>
-    public IReadOnlyList<int> BoltsOnceHigh => [.. _replacedBy.Keys.Where(j => j.Has(FindingKind.High)).Select(j => j.Reading.Bolt).Distinct().Order()];
+    public IReadOnlyList<int> BoltsConforming => LinesOfNoBolt.Count == 0 ? BoltsWithGoodLines : [];
+
+    /// <summary>Bolts that would conform if every line could be led to its bolt.</summary>
+    public IReadOnlyList<int> BoltsHeldBack => LinesOfNoBolt.Count == 0 ? [] : BoltsWithGoodLines;
+
+    /// <summary>Bolts of which an earlier torque was above the window: a good one afterwards does not undo it.</summary>
+    public IReadOnlyList<int> BoltsOnceHigh => BoltsOnce(j => j.Has(FindingKind.High));
+
+    /// <summary>Bolts of which an earlier rotation was above its window: a bolt that yielded stays so.</summary>
+    public IReadOnlyList<int> BoltsOnceOverRotated => BoltsOnce(j => j.Has(FindingKind.OverRotated));
+
+    private int[] BoltsWithGoodLines =>
+        [.. Counting.Where(j => j.Conforms).Select(j => j.Reading.Bolt).Except(BoltsOnceHigh).Except(BoltsOnceOverRotated).Except(BoltsRefused)];
 
     public static JudgedLog Of(ReadingLog log, TighteningPlan plan)
     {
@@ -55,7 +67,7 @@ internal sealed class JudgedLog
             {
                 judgements.Add(Judgement.Of(Reading.Parse(line), plan));
             }
-            catch (Exception fault) when (fault is LineRefusedException or FormatException or ArgumentException)
+            catch (Exception fault) when (fault is LineRefusedException or FormatException or ArgumentException or ArithmeticException)
             {
                 refused.Add(new RefusedLine(line, BoltOf(line), Reason(fault)));
             }
@@ -68,10 +80,16 @@ internal sealed class JudgedLog
 
     public Judgement? Replacement(Judgement earlier) => _replacedBy.GetValueOrDefault(earlier);
 
+    /// <summary>Earlier readings of the same bolt, however often they were replaced, that nothing undoes.</summary>
+    public IEnumerable<Judgement> LastingBefore(Judgement later) =>
+        _replacedBy.Keys.Where(j => j.Lasts && j.Reading.Bolt == later.Reading.Bolt && j.Reading.Instant <= later.Reading.Instant && j != later);
+
     public IEnumerable<Judgement> ReplacedBy(Judgement later) => _replacedBy.Where(pair => pair.Value == later).Select(pair => pair.Key);
 
+    private int[] BoltsOnce(Func<Judgement, bool> wasSo) => [.. _replacedBy.Keys.Where(wasSo).Select(j => j.Reading.Bolt).Distinct().Order()];
+
     private static int? BoltOf(LogLine line) =>
-        int.TryParse(line.Text.Split(',', ';', '\t')[0], NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out int bolt) ? bolt : null;
+        int.TryParse(line.Text.Split(',', ';', '\t')[0].Trim('"', ' '), NumberStyles.None, CultureInfo.InvariantCulture, out int bolt) ? bolt : null;
 
     private static string Reason(Exception fault) => Refused.Parameter(fault) switch
     {

@@ -33,9 +33,14 @@ internal sealed class Judgement
     /// <summary>Null when rotation was not measured, or the job has no window for it.</summary>
     public Conformity? Rotation { get; }
 
+    public string RotationText => Reading.Rotation is Angle angle ? $"{Show.Stated(angle.Degrees)}°" : "-";
+
     public IReadOnlyList<Finding> Findings { get; }
 
     public bool Conforms => Findings.Count == 0;
+
+    /// <summary>Nothing that is done to the bolt afterwards undoes it.</summary>
+    public bool Lasts => Has(FindingKind.High) || Has(FindingKind.OverRotated);
 
     public bool Has(FindingKind kind) => Findings.Any(finding => finding.Kind == kind);
 
@@ -52,13 +57,13 @@ internal sealed class Judgement
         if (Torque == Conformity.Below)
         {
             yield return new(FindingKind.Low,
-                $"low: {Show.Torque(window.Lower - AtFastener, 2)} below the lower limit at the fastener, {Show.Torque(window.Lower, 2)}");
+                $"low: {Show.Beyond(window.Lower - AtFastener)} below the lower limit at the fastener, {Show.Lower(window)}");
         }
 
         if (Torque == Conformity.Above)
         {
             yield return new(FindingKind.High,
-                $"high: {Show.Torque(AtFastener - window.Upper, 2)} above the upper limit at the fastener, {Show.Torque(window.Upper, 2)}; "
+                $"high: {Show.Beyond(AtFastener - window.Upper)} above the upper limit at the fastener, {Show.Upper(window)}; "
                 + "the bolt may be overstressed: loosening and tightening again does not undo that");
         }
 
@@ -70,14 +75,23 @@ internal sealed class Judgement
 
     private IEnumerable<Finding> FindInRotation(RotationRules rules)
     {
-        if (Rate is { Conforms: false }) yield return new(FindingKind.TooFast, $"{Rate}");
-        if (Rate is null) yield return new(FindingKind.NotJudged, "not judged: without rotation and time there is no rate to hold against the limit");
-        if (Rotation is Conformity.Below or Conformity.Above)
+        if (Rate is { Conforms: false })
         {
-            string side = Rotation == Conformity.Below ? "below" : "above";
-            yield return new(FindingKind.RotationOutside,
-                $"rotation {side} its window: {Reading.Rotation!.Value.Degrees:0.##}°, window {Show.Limits(rules.Window!)}; "
-                + (Rotation == Conformity.Below ? "the bolt may be seized or the thread dirty" : "the joint may have settled, or the bolt yielded"));
+            yield return new(FindingKind.TooFast, $"too fast: {Show.Rate(Rate)}, limit {Rate.Limit.DegreesPerSecond:0.###}°/s");
+        }
+
+        if (Rate is null) yield return new(FindingKind.NotJudged, "not judged: without rotation and time there is no rate to hold against the limit");
+        if (Rotation == Conformity.Below)
+        {
+            yield return new(FindingKind.UnderRotated,
+                $"rotation below its window: {RotationText}, window {Show.Limits(rules.Window!)}; the bolt may be seized or the thread dirty");
+        }
+
+        if (Rotation == Conformity.Above)
+        {
+            yield return new(FindingKind.OverRotated,
+                $"rotation above its window: {RotationText}, window {Show.Limits(rules.Window!)}; the joint may have settled, or the bolt yielded: "
+                + "loosening and tightening again does not undo that");
         }
     }
 }

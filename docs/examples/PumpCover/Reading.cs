@@ -8,13 +8,15 @@ namespace PumpCover;
 internal sealed record Reading(int Line, int Bolt, Entered<Torque> Shown, Angle? Rotation, Duration? Duration, string Time, DateTimeOffset Instant)
 {
     private const int Columns = 6;
+    private const double Most = 1e7;
 
     private static readonly string[] TimeFormats =
         ["yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz", "yyyy-MM-dd'T'HH:mm:ss'Z'", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF'Z'"];
 
     public static Reading Parse(LogLine line)
     {
-        string[] cells = [.. line.Text.Split(',').Select(cell => cell.Trim())];
+        if (line.Text.StartsWith('#')) throw new LineRefusedException("comments (#) may stand above the header only: below it a reading could vanish in one");
+        string[] cells = CsvCells.Of(line.Text) ?? throw new LineRefusedException("a quotation mark is not closed, or stands inside a cell");
         if (cells.Length != Columns)
         {
             string hint = cells.Length > Columns ? "; is a decimal comma among them? Write a decimal point" : "";
@@ -42,9 +44,9 @@ internal sealed record Reading(int Line, int Bolt, Entered<Torque> Shown, Angle?
     {
         if (cell.Length == 0) return null;
         const NumberStyles style = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
-        return double.TryParse(cell, style, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value)
+        return double.TryParse(cell, style, CultureInfo.InvariantCulture, out double value) && value is >= 0 and <= Most
             ? value
-            : throw new LineRefusedException($"{column} is '{cell}'; it must be a number with a decimal point, or empty when not measured");
+            : throw new LineRefusedException($"{column} is '{cell}'; it must be a number from 0 to {Most:0} with a decimal point, or empty when not measured");
     }
 
     private static DateTimeOffset ParseTime(string cell) =>

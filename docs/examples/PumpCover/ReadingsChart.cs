@@ -9,7 +9,7 @@ namespace PumpCover;
 internal sealed class ReadingsChart
 {
     private const int Width = 980, Height = 600;
-    private const double LeftEdge = 0.4;
+    private const double LeftEdge = 0.4, LeastHeight = 0.02;
     private const string Font = "Liberation Sans", FontAndFallbacks = "Liberation Sans, Arial, Helvetica, sans-serif";
 
     private static readonly Color Ink = Color.FromHex("#222222");
@@ -30,7 +30,7 @@ internal sealed class ReadingsChart
         _window = plan.Window;
         _bolts = [.. plan.Job.Bolts];
         double[] torques = [_window.Lower.NewtonMeters, _window.Upper.NewtonMeters, .. judged.Judgements.Select(j => j.AtFastener.NewtonMeters)];
-        double height = torques.Max() - torques.Min();
+        double height = Math.Max(torques.Max() - torques.Min(), LeastHeight * _window.Target.NewtonMeters);
         bool labelled = judged.BoltsWithout.Count + judged.BoltsRefused.Count > 0;
         (_bottom, _top) = (torques.Min() - (labelled ? 0.3 : 0.12) * height, torques.Max() + 0.12 * height);
     }
@@ -56,17 +56,17 @@ internal sealed class ReadingsChart
     {
         var band = _plot.Add.Rectangle(LeftEdge, RightEdge, _window.Lower.NewtonMeters, _window.Upper.NewtonMeters);
         (band.FillColor, band.LineWidth) = (Band, 0);
-        DrawLimit(_window.Upper, "upper limit", LinePattern.Dashed);
-        DrawLimit(_window.Target, "target", LinePattern.Solid);
-        DrawLimit(_window.Lower, "lower limit", LinePattern.Dashed);
+        DrawLimit(_window.Upper, $"upper limit\n{Show.Upper(_window)}", LinePattern.Dashed);
+        DrawLimit(_window.Target, $"target\n{Show.Torque(_window.Target, _window)}", LinePattern.Solid);
+        DrawLimit(_window.Lower, $"lower limit\n{Show.Lower(_window)}", LinePattern.Dashed);
     }
 
-    private void DrawLimit(Torque torque, string name, LinePattern pattern)
+    private void DrawLimit(Torque torque, string text, LinePattern pattern)
     {
         double y = torque.NewtonMeters;
         var line = _plot.Add.Line(LeftEdge, y, RightEdge, y);
         (line.Color, line.LineWidth, line.LinePattern) = (Faint, 1.2f, pattern);
-        Label($"{name}\n{Show.Torque(torque, 2)}", RightEdge + 0.1, y, Alignment.MiddleLeft);
+        Label(text, RightEdge + 0.1, y, Alignment.MiddleLeft);
     }
 
     private void DrawReadings()
@@ -79,7 +79,7 @@ internal sealed class ReadingsChart
             points.MarkerStyle.LineColor = Ink;
             points.MarkerStyle.LineWidth = 1.6f;
             points.LegendText = NameOf(group.Key);
-            if (group.Key == Mark.Conforms) continue;
+            if (group.Key is Mark.Conforms or Mark.BoltDoesNot) continue;
             for (int i = 0; i < x.Length; i++) Label(NameOf(group.Key), x[i], y[i], Alignment.LowerCenter, above: true);
         }
 
@@ -110,6 +110,12 @@ internal sealed class ReadingsChart
         _plot.Axes.Left.MinimumSize = 72;
         _plot.Axes.Right.MinimumSize = 18;
         _plot.HideGrid();
+        if (_judged.Judgements.Count > 0) DrawLegend();
+    }
+
+    /// <summary>A legend without an entry would leave the whole drawing blank.</summary>
+    private void DrawLegend()
+    {
         _plot.ShowLegend(Edge.Bottom);
         _plot.Legend.Orientation = Orientation.Horizontal;
         _plot.Legend.OutlineWidth = 0;
@@ -143,17 +149,20 @@ internal sealed class ReadingsChart
 
     private Mark MarkOf(Judgement judgement)
     {
+        if (judgement.Has(FindingKind.High)) return Mark.High;
+        if (judgement.Has(FindingKind.OverRotated)) return Mark.RotationOutside;
         if (_judged.Replacement(judgement) is not null) return Mark.Replaced;
         if (judgement.Has(FindingKind.Low)) return Mark.Low;
-        if (judgement.Has(FindingKind.High)) return Mark.High;
+        if (judgement.Has(FindingKind.UnderRotated)) return Mark.RotationOutside;
         if (judgement.Has(FindingKind.TooFast)) return Mark.TooFast;
-        if (judgement.Has(FindingKind.RotationOutside)) return Mark.RotationOutside;
-        return judgement.Has(FindingKind.NotJudged) ? Mark.NotJudged : Mark.Conforms;
+        if (judgement.Has(FindingKind.NotJudged)) return Mark.NotJudged;
+        return _judged.BoltsConforming.Contains(judgement.Reading.Bolt) ? Mark.Conforms : Mark.BoltDoesNot;
     }
 
     private static MarkerShape ShapeOf(Mark mark) => mark switch
     {
         Mark.Conforms => MarkerShape.FilledCircle,
+        Mark.BoltDoesNot => MarkerShape.OpenCircle,
         Mark.Low => MarkerShape.OpenTriangleDown,
         Mark.High => MarkerShape.FilledTriangleUp,
         Mark.TooFast => MarkerShape.FilledSquare,
@@ -165,6 +174,7 @@ internal sealed class ReadingsChart
     private static string NameOf(Mark mark) => mark switch
     {
         Mark.Conforms => "conforms",
+        Mark.BoltDoesNot => "bolt does not conform",
         Mark.Low => "low",
         Mark.High => "high",
         Mark.TooFast => "too fast",
@@ -176,6 +186,7 @@ internal sealed class ReadingsChart
     private enum Mark
     {
         Conforms,
+        BoltDoesNot,
         Low,
         High,
         TooFast,

@@ -31,6 +31,10 @@ internal sealed class ReadingsReport(JudgedLog judged, TighteningPlan plan, IShe
         if (judged.RefusedLines.Count == 0) return;
         writer.Heading("Lines that were NOT JUDGED");
         writer.Bullets(judged.RefusedLines.Select(line => $"line {line.Line.Number}: {line.Reason}. [{line.Line.Text}]"));
+        if (judged.LinesOfNoBolt.Count == 0) return;
+        writer.Paragraph(
+            $"NO BOLT COUNTS AS CONFORMING: {LinesOfNoBolt} cannot be led to a bolt of the job, and may be of any of them. "
+            + "Put the log right and judge it again.");
     }
 
     private void WriteSummary()
@@ -40,16 +44,25 @@ internal sealed class ReadingsReport(JudgedLog judged, TighteningPlan plan, IShe
         writer.Table(["", "bolts ", "which"],
         [
             Count($"conforming, of {all}", judged.BoltsConforming),
+            Count("held back by lines of no bolt", judged.BoltsHeldBack),
             Count("low", judged.BoltsWith(FindingKind.Low)),
             Count("high", judged.BoltsWith(FindingKind.High)),
             Count("too fast", judged.BoltsWith(FindingKind.TooFast)),
-            Count("rotation outside its window", judged.BoltsWith(FindingKind.RotationOutside)),
+            Count("rotation below its window", judged.BoltsWith(FindingKind.UnderRotated)),
+            Count("rotation above its window", judged.BoltsWith(FindingKind.OverRotated)),
             Count("not judged in full", judged.BoltsWith(FindingKind.NotJudged)),
-            Count("once above the window", judged.BoltsOnceHigh),
+            Count("once above the torque window", judged.BoltsOnceHigh),
+            Count("once above its rotation window", judged.BoltsOnceOverRotated),
             Count("with a line that could not be judged", judged.BoltsRefused),
             Count("without a reading", judged.BoltsWithout),
         ]);
-        writer.Paragraph("A bolt that fails in two ways stands in two rows. Where a bolt was read more than once, its last reading counts.");
+        writer.Paragraph(
+            "A bolt that fails in two ways stands in two rows. Where a bolt was read more than once, its last reading counts; "
+            + "what was once above a window stays. "
+            + (judged.LinesOfNoBolt.Count == 0
+                ? "Every line could be led to a bolt of the job."
+                : $"Lines whose bolt could not be read, or is not in the job: {judged.LinesOfNoBolt.Count} ({LinesOfNoBolt}). "
+                    + "While they stand, no bolt conforms."));
         ReadingLog log = judged.Log;
         writer.Paragraph(
             $"Lines in the file: {log.Total} = 1 header + {Show.Count(log.Comments, "comment")} + {log.Empty} empty + {judged.Judgements.Count} judged"
@@ -58,15 +71,16 @@ internal sealed class ReadingsReport(JudgedLog judged, TighteningPlan plan, IShe
 
     private static string[] Count(string name, IReadOnlyList<int> bolts) => [name, $"{bolts.Count}", bolts.Count == 0 ? "" : Show.List(bolts)];
 
-    private static string[] Row(Judgement judgement)
+    private string LinesOfNoBolt => $"line{(judged.LinesOfNoBolt.Count == 1 ? "" : "s")} {Show.List(judged.LinesOfNoBolt.Select(line => line.Line.Number))}";
+
+    private string[] Row(Judgement judgement)
     {
         Reading reading = judgement.Reading;
         return
         [
             $"{reading.Line}", $"{reading.Bolt}", reading.Time, reading.Shown.ToString(), $"{judgement.Group.Wrench.TorqueRatio:0.0000}",
-            Show.Torque(judgement.AtFastener, 2), Word(judgement.Torque),
-            judgement.Rate is RotationRateCheck rate ? $"{rate.Rate.DegreesPerSecond:0.0}°/s" : "-",
-            reading.Rotation is UnitsNet.Angle angle ? $"{angle.Degrees:0.#}°" : "-", Verdict(judgement),
+            Show.Torque(judgement.AtFastener, plan.Window), Word(judgement.Torque),
+            judgement.Rate is RotationRateCheck rate ? Show.Rate(rate) : "-", judgement.RotationText, Verdict(judgement),
         ];
     }
 
@@ -74,6 +88,9 @@ internal sealed class ReadingsReport(JudgedLog judged, TighteningPlan plan, IShe
     {
         List<string> remarks = [.. judgement.Findings.Select(finding => finding.Reason)];
         remarks.AddRange(judged.ReplacedBy(judgement).Select(earlier => $"repeat: replaces the reading of line {earlier.Reading.Line}"));
+        remarks.AddRange(judged.LastingBefore(judgement).Select(earlier =>
+            $"{(earlier.Has(FindingKind.High) ? "torque" : "rotation")} was above its window in line {earlier.Reading.Line}, "
+            + "so the bolt is not counted as conforming"));
         if (judged.Replacement(judgement) is Judgement later) remarks.Add($"replaced by the reading of line {later.Reading.Line}");
         if (judged.BoltsRefused.Contains(judgement.Reading.Bolt))
         {
@@ -83,15 +100,19 @@ internal sealed class ReadingsReport(JudgedLog judged, TighteningPlan plan, IShe
         if (remarks.Count > 0) writer.Bullets([$"line {judgement.Reading.Line}, bolt {judgement.Reading.Bolt}: {string.Join("; ", remarks)}"]);
     }
 
-    private static string Verdict(Judgement judgement) =>
-        judgement.Conforms ? "conforms" : string.Join(", ", judgement.Findings.Select(finding => Word(finding.Kind)).Distinct());
+    private string Verdict(Judgement judgement)
+    {
+        if (!judgement.Conforms) return string.Join(", ", judgement.Findings.Select(finding => Word(finding.Kind)).Distinct());
+        return judged.BoltsConforming.Contains(judgement.Reading.Bolt) ? "conforms" : "conforms, the bolt does NOT";
+    }
 
     private static string Word(FindingKind kind) => kind switch
     {
         FindingKind.Low => "LOW",
         FindingKind.High => "HIGH",
         FindingKind.TooFast => "TOO FAST",
-        FindingKind.RotationOutside => "ROTATION OUTSIDE",
+        FindingKind.UnderRotated => "ROTATION BELOW",
+        FindingKind.OverRotated => "ROTATION ABOVE",
         _ => "NOT JUDGED IN FULL",
     };
 

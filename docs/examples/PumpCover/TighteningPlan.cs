@@ -6,6 +6,9 @@ namespace PumpCover;
 /// <summary>Target, window, preload band, stress and settings of a job, and what speaks against it.</summary>
 internal sealed class TighteningPlan
 {
+    /// <summary>What arithmetic alone may add to a stress that reaches its limit exactly.</summary>
+    private const double Rounding = 1e-12;
+
     private TighteningPlan(Job job, TargetTorque target)
     {
         BoltedJoint joint = job.Joint;
@@ -16,7 +19,7 @@ internal sealed class TighteningPlan
         HighestTorque = job.Wrench.DeliveredWindowAt(Window.Upper).Upper;
         LowestPreload = joint.AtHighestFriction.PreloadAt(LowestTorque);
         HighestPreload = joint.AtLowestFriction.PreloadAt(HighestTorque);
-        WorstStress = AssemblyStress.At(joint.AtLowestFriction, HighestPreload);
+        PreloadAtMostTwist = joint.AtMostTwist.PreloadAt(HighestTorque);
         Settings = [.. job.Groups.Select(group => GroupSetting.For(group, Window))];
         JointProblems = [.. FindJointProblems()];
         WrenchProblems = [.. Settings.Where(setting => setting.WhyNone is not null)
@@ -40,10 +43,7 @@ internal sealed class TighteningPlan
 
     public Force HighestPreload { get; }
 
-    public AssemblyStress WorstStress { get; }
-
-    /// <summary>Equivalent stress over yield strength at the worst case.</summary>
-    public double StressUsed => WorstStress.VonMises / Job.Joint.Strength.YieldStrength;
+    public Force PreloadAtMostTwist { get; }
 
     public IReadOnlyList<GroupSetting> Settings { get; }
 
@@ -60,8 +60,8 @@ internal sealed class TighteningPlan
         TargetTorque target = TargetTorque.Choose(job);
         if (target.Rounded.NewtonMeters > 0) return new TighteningPlan(job, target);
         throw new InputRefusedException(
-            $"{jobFile}: wrench.resolution_nm is {job.Wrench.Resolution!.Value.NewtonMeters}; it must be at most {Show.Torque(target.Exact, 2)}, "
-            + "the highest target that this joint permits, else the wrench cannot show it.");
+            $"{jobFile}: wrench.resolution_nm is {Show.Stated(job.Wrench.Resolution!.Value.NewtonMeters)}; it must be at most "
+            + $"{Show.Torque(target.Exact, 6, MidpointRounding.ToNegativeInfinity)}, the highest target that this joint permits; otherwise the wrench cannot show it.");
     }
 
     private IEnumerable<string> FindJointProblems()
@@ -69,17 +69,18 @@ internal sealed class TighteningPlan
         BoltedJoint joint = Job.Joint;
         if (LowestPreload < joint.RequiredPreload)
         {
-            yield return $"the lowest preload, {Show.Force(LowestPreload)}, misses the required minimum of {Show.Force(joint.RequiredPreload)}: "
-                + "a larger or stronger bolt, friction in a narrower range, a narrower window or a better wrench would be needed";
+            yield return $"the lowest preload, {Show.Force(LowestPreload, MidpointRounding.ToNegativeInfinity)}, misses the required minimum of "
+                + $"{Show.Stated(joint.RequiredPreload.Kilonewtons)} kN: a larger or stronger bolt, friction or prevailing torque in a narrower range, "
+                + "a narrower window or a better wrench would be needed";
         }
 
-        // Torsion can outweigh tension where bearing friction is high: the other corner is looked at too.
-        FrictionTorqueModel otherCorner = joint.AtLowestFriction.WithFriction(new FrictionCoefficients(joint.Friction.High.Thread, joint.Friction.Low.Bearing));
-        Pressure other = AssemblyStress.At(otherCorner, otherCorner.PreloadAt(HighestTorque)).VonMises;
-        if (other > joint.PermittedStress)
+        // The target keeps the stress within bounds at the lowest friction and prevailing torque; the twist of the other corner can be worse.
+        Pressure atMostTwist = AssemblyStress.At(joint.AtMostTwist, PreloadAtMostTwist).VonMises;
+        if (atMostTwist > joint.PermittedStress * (1 + Rounding))
         {
-            yield return $"at high thread friction and low bearing friction the stress, {other.Megapascals:0.#} MPa, "
-                + $"passes the permitted {joint.PermittedStress.Megapascals:0.#} MPa";
+            yield return "at the highest thread friction and prevailing torque with the lowest bearing friction the stress, "
+                + $"{Show.Stress(atMostTwist, MidpointRounding.ToPositiveInfinity)}, passes the permitted "
+                + $"{Show.Stated(joint.PermittedStress.Megapascals)} MPa: thread friction or prevailing torque in a narrower range would be needed";
         }
     }
 }

@@ -7,9 +7,14 @@ namespace PumpCover;
 /// <summary>The sheet that goes to the joint: what to set, why, and what preload to expect.</summary>
 internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
 {
+    private const MidpointRounding Down = MidpointRounding.ToNegativeInfinity, Up = MidpointRounding.ToPositiveInfinity;
+
     private Job Job => plan.Job;
 
     private BoltedJoint Joint => plan.Job.Joint;
+
+    /// <summary>Prevailing torque goes with the friction, where there is any.</summary>
+    private string AndPrevailing => Joint.Prevailing.IsZero ? "" : " and prevailing torque";
 
     public void WriteForConsole()
     {
@@ -17,6 +22,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
         WriteJoint();
         WriteTarget();
         WriteBand();
+        WriteLeftOut();
         WriteSettings();
         WriteWork();
     }
@@ -28,6 +34,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
         WriteJoint();
         WriteTarget();
         WriteBand();
+        WriteLeftOut();
         WriteSettings();
         WriteForm();
         WriteWork();
@@ -57,63 +64,93 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
         writer.Table(["What", "Stated"],
         [
             ["thread", $"{Joint.Thread}, pitch {Joint.Thread.Pitch.Millimeters:0.###} mm, stress area {Joint.Thread.StressArea.SquareMillimeters:0.0} mm²"],
-            ["property class", $"{Joint.PropertyClass}, yield strength at least {Joint.Strength.YieldStrength.Megapascals:0.#} MPa (ISO 898-1)"],
-            ["under the head", Joint.AtLowestFriction.Bearing.ToString()],
+            ["property class", $"{Joint.PropertyClass}, yield strength at least {Joint.Strength.YieldStrength.Megapascals:0.#} MPa "
+                + $"({Joint.PropertyClass.Standard})"],
+            ["under the head", $"{Joint.Head.Surface}"],
             ["friction", $"{Joint.Friction} (thread, bearing; lowest to highest)"],
             ["origin of the friction", Joint.FrictionOrigin],
-            ["prevailing torque", Joint.Prevailing is Torque prevailing ? Show.Torque(prevailing, 2) : "none stated"],
-            ["required preload", $"at least {Show.Force(Joint.RequiredPreload)}"],
-            ["permitted stress", $"{Joint.Utilisation:0.###} of the yield strength while tightening, {Joint.PermittedStress.Megapascals:0.#} MPa"],
-            ["wrench", $"lever {Job.Wrench.LeverLength.Millimeters:0.#} mm, {Show.Range(Job.Wrench)} "
-                + $"in steps of {Job.Wrench.Resolution!.Value.NewtonMeters:0.###} N·m, ±{Job.Wrench.Accuracy!.Value.Percent:0.##} %"],
+            ["prevailing torque", PrevailingText()],
+            ["required preload", $"at least {Show.Stated(Joint.RequiredPreload.Kilonewtons)} kN"],
+            ["permitted stress", $"{Show.Stated(Joint.Utilisation)} of the yield strength while tightening, "
+                + $"{Show.Stated(Joint.PermittedStress.Megapascals)} MPa"],
+            ["wrench", $"lever {Show.Stated(Job.Wrench.LeverLength.Millimeters)} mm, {Show.Range(Job.Wrench)} "
+                + $"in steps of {Show.Stated(Job.Wrench.Resolution!.Value.NewtonMeters)} N·m, ±{Show.Stated(Job.Wrench.Accuracy!.Value.Percent)} %"],
             ["bolts", $"{Job.Bolts.Count}, in {Show.Count(Job.Groups.Count, "group")}"],
-            ["rate of rotation", $"{Job.Rotation.Limit}: {Job.Rotation.Travel.Degrees:0.##}° in {Job.Rotation.ShortestTime.Seconds:0.##} s or slower"],
+            ["rate of rotation", $"{Job.Rotation.Limit}: "
+                + $"{Show.Stated(Job.Rotation.Travel.Degrees)}° in {Show.Stated(Job.Rotation.ShortestTime.Seconds)} s or slower"],
             ["rotation from snug", Job.Rotation.Window is ToleranceWindow<Angle> window ? Show.Limits(window) : "no window stated"],
         ]);
+        writer.Paragraph($"Under the head: {Joint.Head.Origin}.");
+        if (Joint.Prevailing.IsZero) return;
+        writer.Paragraph(
+            "Prevailing torque (of a locking thread) is part of the torque that the wrench shows and clamps nothing. Where it is lowest, preload is highest: "
+            + "the target is chosen there. Where it is highest, preload is lowest. "
+            + "The stress is looked at in both cases, because this torque twists the bolt too.");
+    }
+
+    private string PrevailingText()
+    {
+        PrevailingTorque prevailing = Joint.Prevailing;
+        if (prevailing.IsZero) return prevailing.IsStated ? "none" : "none stated: taken as none";
+        return $"{Show.Stated(prevailing.Low.NewtonMeters)} to {Show.Stated(prevailing.High.NewtonMeters)} N·m";
     }
 
     private void WriteTarget()
     {
         PercentWindow percent = Job.TorqueWindow;
         double accuracy = Job.Wrench.Accuracy!.Value.Percent;
+        string permitted = Show.Torque(plan.Target.Permitted, 2, Down);
         writer.Heading(
             $"Target at the fastener: {Show.Torque(plan.Window.Target, Job.Wrench)}, window {Show.Limits(plan.Window)} "
-            + $"(−{percent.Minus:0.##} %, +{percent.Plus:0.##} %)");
+            + $"(−{Show.Stated(percent.Minus)} %, +{Show.Stated(percent.Plus)} %)");
         writer.Paragraph("How the target was chosen:");
         writer.Numbered(
         [
-            $"At the lowest friction the stress while tightening (tension and torsion, von Mises, VDI 2230) reaches {Joint.Utilisation:0.###} "
-                + $"of the yield strength at a preload of {Show.Force(Joint.PermittedPreload)}.",
-            $"At that friction this preload takes {Show.Torque(plan.Target.Permitted, 2)}. The fastener must not get more.",
-            $"A reading at the upper limit (+{percent.Plus:0.##} %) on a wrench that shows {accuracy:0.##} % too little must still stay there: "
-                + $"{Show.Torque(plan.Target.Permitted, 2)}·(1−{accuracy / 100:0.####})/(1+{percent.Plus / 100:0.####}) = {Show.Torque(plan.Target.Exact, 2)}.",
+            $"At the lowest friction{AndPrevailing} the stress while tightening (tension and torsion, von Mises, VDI 2230) "
+                + $"reaches {Show.Stated(Joint.Utilisation)} of the yield strength at a preload of {Show.Force(Joint.PermittedPreload, Down)}.",
+            $"There this preload takes {permitted}. The fastener must not get more.",
+            $"A reading at the upper limit (+{Show.Stated(percent.Plus)} %) on a wrench that shows {Show.Stated(accuracy)} % too little must still stay there: "
+                + $"{permitted}·(1−{Show.Stated(accuracy / 100)})/(1+{Show.Stated(percent.Plus / 100)}) = {Show.Torque(plan.Target.Exact, 2, Down)}.",
             $"Rounded down to what the wrench shows: {Show.Torque(plan.Target.Rounded, Job.Wrench)}.",
         ]);
-        string reached = plan.LowestPreload >= Joint.RequiredPreload
-            ? $"reaches the required minimum of {Show.Force(Joint.RequiredPreload)}"
-            : $"MISSES the required minimum of {Show.Force(Joint.RequiredPreload)}";
         writer.Paragraph(
-            $"Check: the lowest preload (highest friction, lower limit, a wrench that shows {accuracy:0.##} % too much) "
-            + $"is {Show.Force(plan.LowestPreload)}; it {reached}.");
+            $"Check: the lowest preload (highest friction{AndPrevailing}, lower limit, a wrench that shows {Show.Stated(accuracy)} % too much) "
+            + $"is {Show.Force(plan.LowestPreload, Down)}; it {(plan.LowestPreload >= Joint.RequiredPreload ? "reaches" : "MISSES")} "
+            + $"the required minimum of {Show.Stated(Joint.RequiredPreload.Kilonewtons)} kN.");
     }
 
     private void WriteBand()
     {
-        writer.Heading($"Preload to expect: {Show.Force(plan.LowestPreload)} to {Show.Force(plan.HighestPreload)}, worst case");
+        writer.Heading($"Preload to expect: {Show.Force(plan.LowestPreload, Down)} to {Show.Force(plan.HighestPreload, Up)}, worst case");
         writer.Table(["Case", "torque at the fastener ", "preload ", "stress ", "of yield "],
         [
-            BandRow("lowest: highest friction, lower limit", plan.LowestTorque, Joint.AtHighestFriction),
-            BandRow("target, highest friction", plan.Window.Target, Joint.AtHighestFriction),
-            BandRow("target, lowest friction", plan.Window.Target, Joint.AtLowestFriction),
-            BandRow("highest: lowest friction, upper limit", plan.HighestTorque, Joint.AtLowestFriction),
+            BandRow($"lowest: highest friction{AndPrevailing}, lower limit", plan.LowestTorque, Joint.AtHighestFriction, Down),
+            BandRow($"target, highest friction{AndPrevailing}", plan.Window.Target, Joint.AtHighestFriction),
+            BandRow($"target, lowest friction{AndPrevailing}", plan.Window.Target, Joint.AtLowestFriction),
+            BandRow($"highest: lowest friction{AndPrevailing}, upper limit", plan.HighestTorque, Joint.AtLowestFriction, Up),
+            BandRow("most twist: high in the thread, low under the head, upper limit", plan.HighestTorque, Joint.AtMostTwist, Up),
         ]);
         writer.Paragraph(
-            "Wrench accuracy is in the first and last row. Not in the band: hand position, adapter angles, settling of the joint, bending, temperature.");
+            "Wrench accuracy is in the first row and the last two. At one torque the stress is highest "
+            + "either where the preload is highest or where the twist is: both stand here. Lowest values are rounded down, highest up.");
         writer.Paragraph("Where the target torque goes:");
         writer.Table(["At", "stretches the bolt ", "thread friction ", "friction under the head ", "prevailing ", "share that stretches "],
         [
-            SharesRow("lowest friction", Joint.AtLowestFriction),
-            SharesRow("highest friction", Joint.AtHighestFriction),
+            SharesRow($"lowest friction{AndPrevailing}", Joint.AtLowestFriction),
+            SharesRow($"highest friction{AndPrevailing}", Joint.AtHighestFriction),
+        ]);
+    }
+
+    private void WriteLeftOut()
+    {
+        writer.Heading("Not in the band, not checked");
+        writer.Bullets(
+        [
+            "Not in the band: place of the hand, lean of the pull, length and angle of the adapters, the ring under the head within its tolerances, "
+                + "settling and relaxation of the joint, temperature.",
+            "NOT CHECKED: the pressure under the head and the nut against what the clamped parts bear. Too much of it crushes them, and preload is lost.",
+            "NOT CHECKED: stripping of the threads (length of engagement; strength of the nut or of the tapped part).",
+            "NOT CHECKED: working load, bending and fatigue of the bolt, the clamped parts, the gasket. The required preload is taken as stated.",
         ]);
     }
 
@@ -126,11 +163,11 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
             return;
         }
 
-        writer.Table(["Group", "bolts", "adapters", "pull ", "torque ratio ", "set ", "accept on the wrench"], plan.Settings.Select(SettingRow));
-        foreach (GroupSetting setting in plan.Settings.Where(setting => setting.WhyNone is not null || setting.Fit.Messages.Count > 0))
-        {
-            writer.Paragraph($"{setting.Group.Name}: {(setting.WhyNone is string why ? $"NO SETTING FITS: {why}." : setting.Fit.ToString())}{CareOf(setting)}");
-        }
+        writer.Table(["Group", "bolts", "adapters", "torque ratio ", "set ", "accept on the wrench"], plan.Settings.Select(SettingRow));
+        writer.Paragraph(
+            "Each setting holds for these adapters, on these sides, and this pull alone. Adapters are named from the "
+            + "drive outwards; each angle is taken from the line of the handle produced beyond the drive, not from the adapter before.");
+        writer.Bullets(plan.Settings.Select(setting => $"{setting.Group.Name}: {setting.Group.Adapters}; {setting.Group.Pull}.{CareOf(setting)}"));
     }
 
     private void WriteForm()
@@ -153,11 +190,13 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
         writer.Paragraph(
             $"Torque convention: {low.Convention.Name} (form: {low.Convention.Form}, flank section: {low.Convention.FlankSection}, "
             + $"mean diameter: {low.Convention.MeanDiameter}). A step stands once; later answers use it again.");
-        Work("Permitted preload, at the lowest friction", AssemblyStress.DerivePermittedPreload(low, Joint.Strength, Joint.Utilisation));
-        Work("Torque for the permitted preload, at the lowest friction", low.DeriveTorqueFor(Joint.PermittedPreload));
-        Work("Lowest preload, at the highest friction", Joint.AtHighestFriction.DerivePreloadAt(plan.LowestTorque));
-        Work("Highest preload, at the lowest friction", low.DerivePreloadAt(plan.HighestTorque));
+        Work($"Permitted preload, at the lowest friction{AndPrevailing}", AssemblyStress.DerivePermittedPreload(low, Joint.Strength, Joint.Utilisation));
+        Work($"Torque for the permitted preload, at the lowest friction{AndPrevailing}", low.DeriveTorqueFor(Joint.PermittedPreload));
+        Work($"Lowest preload, at the highest friction{AndPrevailing}", Joint.AtHighestFriction.DerivePreloadAt(plan.LowestTorque));
+        Work($"Highest preload, at the lowest friction{AndPrevailing}", low.DerivePreloadAt(plan.HighestTorque));
         Work("Stress at the highest preload", AssemblyStress.DeriveAt(low, plan.HighestPreload));
+        Work("Preload at the most twist", Joint.AtMostTwist.DerivePreloadAt(plan.HighestTorque));
+        Work("Stress at the most twist", AssemblyStress.DeriveAt(Joint.AtMostTwist, plan.PreloadAtMostTwist));
         if (plan.JointProblems.Count > 0) return;
         foreach (BoltGroup group in Job.Groups)
         {
@@ -165,11 +204,15 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
         }
     }
 
-    private string[] BandRow(string name, Torque torque, FrictionTorqueModel model)
+    private string[] BandRow(string name, Torque torque, FrictionTorqueModel model, MidpointRounding rounding = MidpointRounding.AwayFromZero)
     {
         Force preload = model.PreloadAt(torque);
         Pressure stress = AssemblyStress.At(model, preload).VonMises;
-        return [name, Show.Torque(torque, 2), Show.Force(preload), $"{stress.Megapascals:0} MPa", Show.Percent(stress / Joint.Strength.YieldStrength)];
+        return
+        [
+            name, Show.Torque(torque, 2, rounding), Show.Force(preload, rounding), Show.Stress(stress, rounding),
+            Show.Percent(stress / Joint.Strength.YieldStrength, rounding),
+        ];
     }
 
     private string[] SharesRow(string name, FrictionTorqueModel model)
@@ -185,19 +228,22 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
     private static string[] SettingRow(GroupSetting setting)
     {
         BoltGroup group = setting.Group;
-        string pull = group.Wrench.PullOffSquare.Degrees == 0 ? "square" : $"{group.Wrench.PullOffSquare.Degrees:0.##}° off";
         (string set, string accept) = setting.AtWrench is ToleranceWindow<Torque> window
             ? (Show.Torque(window.Target, group.Wrench), Show.Limits(window, Show.Decimals(group.Wrench)))
             : ("none fits", "none");
-        return [group.Name, Show.List(group.Bolts), group.Adapters, pull, $"{group.Wrench.TorqueRatio:0.0000}", set, accept];
+        int adapters = group.Wrench.Adapters.Count;
+        string wrench = adapters == 0 ? "none" : $"{adapters}, see below";
+        return [group.Name, Show.List(group.Bolts), wrench, $"{group.Wrench.TorqueRatio:0.0000}", set, accept];
     }
 
     private static string CareOf(GroupSetting setting)
     {
-        (double hand, IReadOnlyList<double> angles) = setting.Care();
-        if (angles.Count == 0) return "";
-        string perAngle = string.Join(" and ", angles.Select(angle => $"{angle:0.0}"));
-        return $" A hand 10 mm off its place changes the torque at the fastener by about {hand:0.0} N·m; "
-            + $"1° of {(angles.Count == 1 ? "the adapter" : "each adapter")}, by {perAngle} N·m.";
+        if (setting.WhyNone is string why) return $" NO SETTING FITS: {why}.";
+        (Torque hand, IReadOnlyList<Torque> adapters, Torque pull) = setting.Care();
+        if (adapters.Count == 0) return "";
+        string perAdapter = string.Join(" and ", adapters.Select(change => Show.Torque(change, 2)));
+        return $" The hand must be {Show.Stated(setting.Group.Wrench.LeverLength.Millimeters)} mm from the centre of the drive: "
+            + $"10 mm off its place changes the torque at the fastener by about {Show.Torque(hand, 2)}; "
+            + $"1° of {(adapters.Count == 1 ? "the adapter" : "each adapter")}, by {perAdapter}; 1° of lean of the pull, by {Show.Torque(pull, 2)}.";
     }
 }
