@@ -27,12 +27,16 @@ internal readonly struct WindowLimits
 
     public double Upper { get; }
 
-    /// <summary>0 for a reading that is not finite, else 1 + (reading reaches the lower limit) + (reading passes the upper limit).</summary>
+    /// <summary>A reading that is not finite has no verdict; NaN fails every comparison and ends as the infinities do.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Conformity Classify(double reading)
     {
-        int verdict = 1 + (reading >= _lowest ? 1 : 0) + (reading > _highest ? 1 : 0);
-        return (Conformity)(reading - reading == 0 ? verdict : 0);
+        if (reading >= _lowest)
+        {
+            return reading <= _highest ? Conformity.Within : reading <= double.MaxValue ? Conformity.Above : Conformity.Undefined;
+        }
+
+        return reading >= double.MinValue ? Conformity.Below : Conformity.Undefined;
     }
 
     public WindowLimits? Intersect(in WindowLimits other)

@@ -35,6 +35,31 @@ public partial class SnippetTests
     }
 
     [Fact]
+    public void The_sheet_in_the_readme_is_what_the_job_prints()
+    {
+        string readme = Repository.Read("README.md");
+        int begin = readme.IndexOf("```\nTarget at the fastener", StringComparison.Ordinal) + 4;
+        string[] shown = readme[begin..readme.IndexOf("```", begin, StringComparison.Ordinal)].Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        string[] printed = Repository.Read("docs", "examples", "pump-cover.expected.txt").Split('\n');
+        Assert.True(shown.Length >= 8);
+        Assert.All(shown.Where(line => line != "..."), line => Assert.Contains(line, printed));
+    }
+
+    [Fact]
+    public void Links_between_the_pages_lead_somewhere()
+    {
+        string[] pages = [.. Directory.EnumerateFiles(Path.Combine(Repository.Root, "docs"), "*.md", SearchOption.AllDirectories), Path.Combine(Repository.Root, "README.md"), Path.Combine(Repository.Root, "DEVELOPERS.md")];
+        foreach (string page in pages.Where(p => !p.Contains($"{Path.DirectorySeparatorChar}out{Path.DirectorySeparatorChar}", StringComparison.Ordinal)))
+        {
+            foreach (Match link in Link().Matches(File.ReadAllText(page)))
+            {
+                string target = Path.Combine(Path.GetDirectoryName(page)!, link.Groups[1].Value);
+                Assert.True(File.Exists(target) || Directory.Exists(target), $"{Path.GetFileName(page)} links {link.Groups[1].Value}");
+            }
+        }
+    }
+
+    [Fact]
     public void Every_region_is_shown_on_a_page()
     {
         string pages = string.Concat(PagesWithCode().Select(p => Repository.Read(p.Split('/'))));
@@ -61,6 +86,9 @@ public partial class SnippetTests
 
     [GeneratedRegex(@"<!-- code: ([\w-]+) -->\n```csharp\n(.*?)```", RegexOptions.Singleline)]
     private static partial Regex Marked();
+
+    [GeneratedRegex(@"\]\(((?!#|\w+:)[^)#]+)")]
+    private static partial Regex Link();
 
     [GeneratedRegex(@"#region ([\w-]+)\n(.*?) *#endregion", RegexOptions.Singleline)]
     private static partial Regex Region();
