@@ -8,7 +8,12 @@ public sealed class Aisc360 : PublishedSource
     /// <summary>Threads per inch of the coarse series, by diameter in inches (ASME B1.1).</summary>
     private static readonly Dictionary<double, double> CoarseSeries = new()
     {
-        [0.5] = 13, [0.75] = 10, [1.125] = 7, [1.25] = 7, [1.375] = 6, [1.5] = 6,
+        [0.5] = 13,
+        [0.75] = 10,
+        [1.125] = 7,
+        [1.25] = 7,
+        [1.375] = 6,
+        [1.5] = 6,
     };
 
     public override IReadOnlyList<PublishedTable> Tables { get; } =

@@ -25,7 +25,7 @@ public sealed class BoltStrength
     /// <summary>A strength of the user's own, for a material whose standard gives no stress under proof load, such as stainless steel.</summary>
     /// <param name="tensileStrength">Minimum tensile strength R_m.</param>
     /// <param name="yieldStrength">Minimum yield strength R_eL or R_p0.2; not above the tensile strength.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A stress is outside 1 Pa to 1 TPa, or exceeds the tensile strength.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A stress is outside 1 kPa to 100 GPa, or exceeds the tensile strength.</exception>
     public BoltStrength(Pressure tensileStrength, Pressure yieldStrength)
         : this(tensileStrength, yieldStrength, null, null)
     {

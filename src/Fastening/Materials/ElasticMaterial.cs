@@ -148,7 +148,7 @@ public sealed class ElasticMaterial
     /// <summary>The material with a permitted bearing pressure, from a table or from a test.</summary>
     /// <param name="permitted">The pressure.</param>
     /// <returns>A new material.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 Pa to 1 TPa.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 kPa to 100 GPa.</exception>
     /// <example><code>ElasticMaterial.GreyCastIron.WithPermittedBearingPressure(Pressure.FromMegapascals(800))</code></example>
     public ElasticMaterial WithPermittedBearingPressure(Pressure permitted)
     {

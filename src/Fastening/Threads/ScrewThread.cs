@@ -143,10 +143,12 @@ public sealed partial class ScrewThread
 
     /// <summary>
     /// Midway between major and root diameter, as the textbooks take it. For a unified thread their root is that of the minor area,
-    /// d − 3/2 H (Shigley 9th ed., Example 8-3), not the rounded root of the profile.
+    /// d − 3/2 H (Shigley 9th ed., Example 8-3), not the rounded root of the profile; for Acme and trapezoidal threads it is d − P/2, without the
+    /// clearance at the root (from memory).
     /// </summary>
     internal double TextbookMeanDiameter(Derivation? work, in ThreadGeometry geometry)
     {
+        if (Profile is ThreadProfile.IsoTrapezoidal or ThreadProfile.Acme) return geometry.PitchDiameter;
         if (Profile != ThreadProfile.Unified) return ThreadEquations.TextbookMeanDiameterEquation.Step(work, _diameter, geometry.RootDiameter);
         double height = ThreadEquations.TriangleHeightEquation.Step(work, _pitch);
         double root = ThreadEquations.UnifiedMinorAreaDiameterEquation.Step(work, _diameter, height);

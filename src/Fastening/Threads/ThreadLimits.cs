@@ -109,6 +109,17 @@ public sealed class ThreadLimits
             Guard.RefuseAgainst(nameof(internalMinorMaximum), internalMinorMaximum, $"less than externalMajorMinimum, {Guard.Show(externalMajorMinimum)}");
         }
 
+        // Swapped limits would promise more metal than there is.
+        if (externalPitch > internalPitch)
+        {
+            Guard.RefuseAgainst(nameof(externalPitchMinimum), externalPitchMinimum, $"at most internalPitchMaximum, {Guard.Show(internalPitchMaximum)}");
+        }
+
+        if (externalPitch >= externalMajor)
+        {
+            Guard.RefuseAgainst(nameof(externalPitchMinimum), externalPitchMinimum, $"less than externalMajorMinimum, {Guard.Show(externalMajorMinimum)}");
+        }
+
         if (Math.Abs(externalPitch - internalMinor) >= height) RefuseTip(nameof(externalPitchMinimum), externalPitchMinimum, internalMinor, height);
         if (Math.Abs(externalMajor - internalPitch) >= height) RefuseTip(nameof(internalPitchMaximum), internalPitchMaximum, externalMajor, height);
         return new ThreadLimits(thread, "given", externalMajor, externalPitch, internalMinor, internalPitch);

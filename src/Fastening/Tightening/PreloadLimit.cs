@@ -31,10 +31,16 @@ public sealed class PreloadLimit
     /// <summary>Document, edition and clause, and what is from memory.</summary>
     public string Source { get; }
 
-    /// <summary>The preload by the formula of the rule, not rounded.</summary>
+    /// <summary>
+    /// The preload by the formula of the rule, not rounded. The structural rules name a minimum; where the standard prints it rounded, the
+    /// printed value (<see cref="Tabulated"/>) is what must be reached.
+    /// </summary>
     public Force Preload { get; }
 
-    /// <summary>The preload as the source's own table gives it, where it has one with this size; otherwise null.</summary>
+    /// <summary>
+    /// The preload rounded as the source's own table prints it, where it has this size; otherwise null. A490M M20 is printed as 179 kN and
+    /// comes out as 178 kN here.
+    /// </summary>
     /// <remarks>
     /// Tables round the formula: EN 1090-2 and AISC to the kilonewton with the tabulated stress area, AISC in inches to the kip with the area in
     /// thousandths of a square inch. One printed value known to differ from that is A490M M20, printed 179 kN, here 178 kN. The German annex

@@ -144,4 +144,15 @@ public class ThreadLimitsTests
     private static IEnumerable<string> Names(string file) => DataFile.Read(file).Select(row => row["thread"]);
 
     private static Length Millimeters(double value) => Length.FromMillimeters(value);
+
+    [Fact]
+    public void Swapped_pitch_diameters_would_promise_too_much_metal_and_are_refused()
+    {
+        // M16 6g/6H of ISO 965-2: E_s 14.503 and E_n 14.913; swapped, the shear areas come out 16 to 20 % too large.
+        ArgumentOutOfRangeException refusal = Assert.Throws<ArgumentOutOfRangeException>(() => ThreadLimits.FromDiameters(
+            ScrewThread.Parse("M16"), Millimeters(15.682), Millimeters(14.913), Millimeters(14.21), Millimeters(14.503)));
+        Assert.Equal("externalPitchMinimum", refusal.ParamName);
+        Assert.NotNull(ThreadLimits.FromDiameters(
+            ScrewThread.Parse("M16"), Millimeters(15.682), Millimeters(14.503), Millimeters(14.21), Millimeters(14.913)));
+    }
 }
