@@ -89,7 +89,8 @@ public sealed class PreloadLimit
         RequireStructural(propertyClass, thread);
         double nominal = Si.Of(propertyClass.NominalTensileStrength);
         return new PreloadLimit(
-            "F_p,C, 70 % of the nominal tensile strength", "EN 1090-2:2008+A1:2011 §8.5.1",
+            "F_p,C, 70 % of the nominal tensile strength",
+            Marked("EN 1090-2:2008+A1:2011 §8.5.1", StructuralPreloadTable.Europe, thread, columnFromMemory: propertyClass.Designation == "8.8"),
             work => PreloadLimitEquations.StructuralEuropeEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
             Rounded(StructuralPreloadTable.Europe, thread, area => PreloadLimitEquations.StructuralEurope(nominal, area)));
     }
@@ -111,7 +112,7 @@ public sealed class PreloadLimit
         StructuralPreloadTable? row = propertyClass.Designation == "10.9" ? StructuralPreloadTable.Find(StructuralPreloadTable.Germany, thread) : null;
         return new PreloadLimit(
             "F_p,C*, 70 % of the nominal yield strength",
-            row is { IsFromMemory: true } ? "DIN EN 1993-1-8/NA:2010; tabulated value from memory" : "DIN EN 1993-1-8/NA:2010",
+            Marked("DIN EN 1993-1-8/NA:2010", StructuralPreloadTable.Germany, thread),
             work => PreloadLimitEquations.StructuralGermanyEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
             row?.Printed);
     }
@@ -130,7 +131,8 @@ public sealed class PreloadLimit
     {
         double tensile = TensileOf(grade, thread);
         return new PreloadLimit(
-            "minimum pretension, 70 % of the minimum tensile strength", "AISC 360-05 Table J3.1",
+            "minimum pretension, 70 % of the minimum tensile strength",
+            Marked(grade.Designation.Contains("F3125") ? "AISC 360-16 Table J3.1" : "AISC 360-05 Table J3.1", StructuralPreloadTable.America, thread),
             work => Pretension(work, tensile, StressAreas.Of(work, thread, basis)), TabulatedPretension(tensile, thread));
     }
 
@@ -197,6 +199,12 @@ public sealed class PreloadLimit
 
     private static double? TabulatedPretension(double tensile, ScrewThread thread) =>
         Rounded(StructuralPreloadTable.America, thread, area => Pretension(null, tensile, area));
+
+    /// <summary>A tabulated value that was recalled and not read says so.</summary>
+    private static string Marked(string source, string table, ScrewThread thread, bool columnFromMemory = false) =>
+        StructuralPreloadTable.Find(table, thread) is StructuralPreloadTable row && (columnFromMemory || row.IsFromMemory)
+            ? source + "; tabulated value from memory"
+            : source;
 
     /// <summary>To the whole kilonewton or kip, where the table has the size.</summary>
     private static double? Rounded(string table, ScrewThread thread, Func<double, double> preloadOfArea)

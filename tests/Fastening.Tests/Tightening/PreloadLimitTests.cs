@@ -190,4 +190,13 @@ public class PreloadLimitTests
         PreloadLimit.PreInstallationVerification(BoltGrade.Parse(grade), thread);
 
     private static Force Tabulated(string grade, ScrewThread thread) => Pretension(grade, thread).Tabulated!.Value;
+
+    [Fact]
+    public void A_recalled_table_value_says_so()
+    {
+        ScrewThread thread = ScrewThread.Parse("M20");
+        Assert.EndsWith("from memory", PreloadLimit.StructuralEurope(PropertyClass.Parse("8.8"), thread).Source, StringComparison.Ordinal);
+        Assert.DoesNotContain("memory", PreloadLimit.StructuralEurope(PropertyClass.Parse("10.9"), thread).Source, StringComparison.Ordinal);
+        Assert.EndsWith("from memory", PreloadLimit.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M24")).Source, StringComparison.Ordinal);
+    }
 }
