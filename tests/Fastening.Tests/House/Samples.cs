@@ -3,7 +3,7 @@ using UnitsNet;
 namespace Fastening.Tests.House;
 
 /// <summary>A valid value for every parameter of the public face, so that one of them at a time can be made hostile.</summary>
-internal static class Samples
+internal static partial class Samples
 {
     private static readonly ScrewThread M16 = ScrewThread.Parse("M16");
     private static readonly ThreadEngagement Engagement = ThreadEngagement.For(M16, Length.FromMillimeters(16));
@@ -12,7 +12,8 @@ internal static class Samples
     private static readonly double[] Times = [0, 1, 2];
 
     /// <summary>One instance per type; windows, units and entered values stand for all quantities with Torque.</summary>
-    private static readonly Dictionary<Type, object> Instances = new()
+    private static readonly Dictionary<Type, object> Instances = new(
+        [.. Joints(), .. RotationTightenings(), .. Traces(), .. Uncertainties(), .. Decisions(), .. Qualities(), .. Procedures()])
     {
         [typeof(ScrewThread)] = M16,
         [typeof(ThreadLimits)] = ThreadLimits.ForMediumFit(M16),
@@ -57,7 +58,8 @@ internal static class Samples
     };
 
     /// <summary>Where a parameter's name decides what is valid: what must be larger or smaller than its neighbour.</summary>
-    private static readonly Dictionary<(Type, string), object> ByName = new()
+    private static readonly Dictionary<(Type, string), object> ByName = new(
+        [.. JointNames(), .. RotationTighteningNames(), .. TraceNames(), .. UncertaintyNames(), .. DecisionNames(), .. QualityNames(), .. ProcedureNames()])
     {
         [(typeof(Length), "outer")] = Length.FromMillimeters(22),
         [(typeof(Length), "inner")] = Length.FromMillimeters(17),
