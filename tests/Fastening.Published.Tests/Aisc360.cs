@@ -28,5 +28,5 @@ public sealed class Aisc360 : PublishedSource
 
     /// <summary>The outputs are named by grade and unit: A325_kip.</summary>
     private static Force? Pretension(string output, ScrewThread thread) =>
-        PreloadLimit.StructuralAmerica(BoltGrade.Parse("ASTM " + output.Split('_')[0]), thread).Tabulated;
+        PublishedPreload.StructuralAmerica(BoltGrade.Parse("ASTM " + output.Split('_')[0]), thread).Tabulated;
 }

@@ -5,7 +5,7 @@ public sealed class Din1993NationalAnnex : PublishedSource
 {
     public override IReadOnlyList<PublishedTable> Tables { get; } =
     [
-        new("en1993-1-8NA-FpCstar-", (row, _) => PreloadLimit
+        new("en1993-1-8NA-FpCstar-", (row, _) => PublishedPreload
             .StructuralGermany(PropertyClass.Parse("10.9"), ScrewThread.Parse(row.Text("thread"))).Tabulated?.Kilonewtons),
     ];
 }

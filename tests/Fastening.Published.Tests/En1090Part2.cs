@@ -10,7 +10,7 @@ public sealed class En1090Part2 : PublishedSource
     [
         new("en1090-torque-km-", (row, _) => TorqueEquations.NutFactor(
             row["T_1.10Mr_Nm"] / row["factor"] / Force.FromKilonewtons(row["FpC_kN"]).Newtons, Length.FromMillimeters(row["d_mm"]).Meters)),
-        new("en1090-2-FpC-", (row, output) => PreloadLimit
+        new("en1090-2-FpC-", (row, output) => PublishedPreload
             .StructuralEurope(PropertyClass.Parse(output.Split('_')[1]), ScrewThread.Parse(row.Text("thread"))).Tabulated?.Kilonewtons),
     ];
 }

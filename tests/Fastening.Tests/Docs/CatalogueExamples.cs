@@ -45,8 +45,8 @@ public class CatalogueExamples
         ScrewThread thread = ScrewThread.Parse("M20");
         BoltStrength strength = PropertyClass.Parse("10.9").StrengthFor(thread);    // also "A4-80"; BoltGrade.Parse("SAE J429 5")
         Force proof = strength.ProofLoad(thread, StressAreaBasis.NominalTable)!.Value;
-        PreloadLimit reusable = PreloadLimit.ReusableJoint(strength, thread);       // 75 % of the proof load, by name
-        PreloadLimit structural = PreloadLimit.StructuralEurope(PropertyClass.Parse("10.9"), thread);
+        PublishedPreload reusable = PublishedPreload.ReusableJoint(strength, thread);       // 75 % of the proof load, by name
+        PublishedPreload structural = PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), thread);
         #endregion
 
         // ISO 898-1:2013, proof loads: M20 10.9 is 203 kN.

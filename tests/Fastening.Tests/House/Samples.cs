@@ -24,7 +24,7 @@ internal static partial class Samples
         [typeof(BoltStrength)] = PropertyClass.Parse("8.8").StrengthFor(M16),
         [typeof(BoltGrade)] = BoltGrade.Parse("ASTM A325M"),
         [typeof(ElasticMaterial)] = ElasticMaterial.GreyCastIron,
-        [typeof(PreloadLimit)] = PreloadLimit.ReusableJoint(PropertyClass.Parse("8.8").StrengthFor(M16), M16),
+        [typeof(PublishedPreload)] = PublishedPreload.ReusableJoint(PropertyClass.Parse("8.8").StrengthFor(M16), M16),
         [typeof(FrictionCoefficients)] = Friction,
         [typeof(FrictionRange)] = new FrictionRange(Friction, new FrictionCoefficients(0.16, 0.14)),
         [typeof(BearingSurface)] = BearingSurface.ForHexagonHead(M16),

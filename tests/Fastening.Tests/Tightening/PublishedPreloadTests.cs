@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Fastening.Tests.Tightening;
 
-public class PreloadLimitTests
+public class PublishedPreloadTests
 {
     private static readonly ScrewThread M16 = ScrewThread.Parse("M16");
     private static readonly BoltStrength Strength = PropertyClass.Parse("8.8").StrengthFor(M16);
@@ -15,11 +15,12 @@ public class PreloadLimitTests
         ScrewThread thread = ScrewThread.Parse("5/8-11 UNC");
         BoltStrength strength = BoltGrade.Parse("SAE J429 5").StrengthFor(thread);
 
-        Close.To(0.75 * 85e3 * 0.226, PreloadLimit.ReusableJoint(strength, thread, StressAreaBasis.NominalTable).Preload.PoundsForce);
-        Close.To(0.90 * 85e3 * 0.226, PreloadLimit.PermanentJoint(strength, thread, StressAreaBasis.NominalTable).Preload.PoundsForce);
-        Close.To(0.75 * strength.ProofLoad(thread)!.Value.Newtons, PreloadLimit.ReusableJoint(strength, thread).Preload.Newtons);
-        Assert.Null(PreloadLimit.ReusableJoint(strength, thread).Tabulated);
-        Assert.Equal("Shigley 9th ed. (2011) eq. (8-31)", PreloadLimit.PermanentJoint(strength, thread).Source);
+        Close.To(0.75 * 85e3 * 0.226, PublishedPreload.ReusableJoint(strength, thread, StressAreaBasis.NominalTable).Preload.PoundsForce);
+        Close.To(0.90 * 85e3 * 0.226, PublishedPreload.PermanentJoint(strength, thread, StressAreaBasis.NominalTable).Preload.PoundsForce);
+        Close.To(0.75 * strength.ProofLoad(thread)!.Value.Newtons, PublishedPreload.ReusableJoint(strength, thread).Preload.Newtons);
+        Assert.Null(PublishedPreload.ReusableJoint(strength, thread).Tabulated);
+        Assert.False(PublishedPreload.ReusableJoint(strength, thread).IsMinimum);
+        Assert.Equal("Shigley 9th ed. (2011) eq. (8-31)", PublishedPreload.PermanentJoint(strength, thread).Source);
     }
 
     /// <summary>EN 1090-2:2008+A1:2011 Table 19, in kN; the column of 8.8 and the sizes M16, M24, M27 and M36 from memory.</summary>
@@ -37,10 +38,11 @@ public class PreloadLimitTests
         ScrewThread thread = ScrewThread.Parse(designation);
         foreach ((string name, double nominal, double printed) in new[] { ("8.8", 800, of88), ("10.9", 1000, of109) })
         {
-            PreloadLimit limit = PreloadLimit.StructuralEurope(PropertyClass.Parse(name), thread);
-            Close.To(printed, limit.Tabulated!.Value.Kilonewtons);
-            Close.To(0.7 * nominal * thread.StressArea.SquareMillimeters, limit.Preload.Newtons);
-            Assert.InRange(limit.Preload.Kilonewtons, printed * 0.99, printed * 1.01);
+            PublishedPreload rule = PublishedPreload.StructuralEurope(PropertyClass.Parse(name), thread);
+            Close.To(printed, rule.Tabulated!.Value.Kilonewtons);
+            Assert.True(rule.IsMinimum);
+            Close.To(0.7 * nominal * thread.StressArea.SquareMillimeters, rule.Preload.Newtons);
+            Assert.InRange(rule.Preload.Kilonewtons, printed * 0.99, printed * 1.01);
         }
     }
 
@@ -57,14 +59,14 @@ public class PreloadLimitTests
     public void Preloading_force_of_the_German_annex(string designation, double kilonewtons, bool fromMemory)
     {
         ScrewThread thread = ScrewThread.Parse(designation);
-        PreloadLimit limit = PreloadLimit.StructuralGermany(PropertyClass.Parse("10.9"), thread);
+        PublishedPreload rule = PublishedPreload.StructuralGermany(PropertyClass.Parse("10.9"), thread);
 
-        Close.To(kilonewtons, limit.Tabulated!.Value.Kilonewtons);
-        Assert.Equal(fromMemory, limit.Source.Contains("from memory", StringComparison.Ordinal));
-        Close.To(0.7 * 900 * thread.StressArea.SquareMillimeters, limit.Preload.Newtons);
-        Assert.InRange(limit.Preload.Kilonewtons, kilonewtons * 0.93, kilonewtons * 1.07);
-        Assert.Null(PreloadLimit.StructuralGermany(PropertyClass.Parse("8.8"), thread).Tabulated);
-        Close.To(0.7 * 640 * thread.StressArea.SquareMillimeters, PreloadLimit.StructuralGermany(PropertyClass.Parse("8.8"), thread).Preload.Newtons);
+        Close.To(kilonewtons, rule.Tabulated!.Value.Kilonewtons);
+        Assert.Equal(fromMemory, rule.Source.Contains("from memory", StringComparison.Ordinal));
+        Close.To(0.7 * 900 * thread.StressArea.SquareMillimeters, rule.Preload.Newtons);
+        Assert.InRange(rule.Preload.Kilonewtons, kilonewtons * 0.93, kilonewtons * 1.07);
+        Assert.Null(PublishedPreload.StructuralGermany(PropertyClass.Parse("8.8"), thread).Tabulated);
+        Close.To(0.7 * 640 * thread.StressArea.SquareMillimeters, PublishedPreload.StructuralGermany(PropertyClass.Parse("8.8"), thread).Preload.Newtons);
     }
 
     /// <summary>
@@ -113,8 +115,8 @@ public class PreloadLimitTests
     [Fact]
     public void A_size_outside_the_table_has_no_tabulated_value()
     {
-        Assert.Null(PreloadLimit.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M16x1.5")).Tabulated);
-        Assert.Null(PreloadLimit.StructuralGermany(PropertyClass.Parse("10.9"), ScrewThread.Parse("M14")).Tabulated);
+        Assert.Null(PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M16x1.5")).Tabulated);
+        Assert.Null(PublishedPreload.StructuralGermany(PropertyClass.Parse("10.9"), ScrewThread.Parse("M14")).Tabulated);
         Assert.Null(Pretension("ASTM A490", ScrewThread.Parse("1-12 UNF")).Tabulated);
         Assert.Null(Verification("ASTM A490M", ScrewThread.Parse("M12")).Tabulated);
     }
@@ -130,11 +132,11 @@ public class PreloadLimitTests
         BoltStrength strength = PropertyClass.Parse("10.9").StrengthFor(M16);
         Force[] rising =
         [
-            PreloadLimit.ReusableJoint(strength, M16).Preload,
-            PreloadLimit.StructuralGermany(PropertyClass.Parse("10.9"), M16).Preload,
-            PreloadLimit.StructuralEurope(PropertyClass.Parse("10.9"), M16).Preload,
+            PublishedPreload.ReusableJoint(strength, M16).Preload,
+            PublishedPreload.StructuralGermany(PropertyClass.Parse("10.9"), M16).Preload,
+            PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), M16).Preload,
             Pretension("ASTM A490M", M16).Preload,
-            PreloadLimit.PermanentJoint(strength, M16).Preload,
+            PublishedPreload.PermanentJoint(strength, M16).Preload,
             Verification("ASTM A490M", M16).Preload,
             strength.ProofLoad(M16)!.Value,
         ];
@@ -146,48 +148,48 @@ public class PreloadLimitTests
     [InlineData(StressAreaBasis.NominalTable)]
     public void The_work_ends_bit_for_bit_on_the_preload(StressAreaBasis basis)
     {
-        PreloadLimit[] all =
+        PublishedPreload[] all =
         [
-            PreloadLimit.ReusableJoint(Strength, M16, basis),
-            PreloadLimit.PermanentJoint(Strength, M16, basis),
-            PreloadLimit.StructuralEurope(PropertyClass.Parse("8.8"), M16, basis),
-            PreloadLimit.StructuralGermany(PropertyClass.Parse("10.9"), M16, basis),
-            PreloadLimit.StructuralAmerica(BoltGrade.Parse("A325M"), M16, basis),
-            PreloadLimit.PreInstallationVerification(BoltGrade.Parse("A490M"), M16, basis),
+            PublishedPreload.ReusableJoint(Strength, M16, basis),
+            PublishedPreload.PermanentJoint(Strength, M16, basis),
+            PublishedPreload.StructuralEurope(PropertyClass.Parse("8.8"), M16, basis),
+            PublishedPreload.StructuralGermany(PropertyClass.Parse("10.9"), M16, basis),
+            PublishedPreload.StructuralAmerica(BoltGrade.Parse("A325M"), M16, basis),
+            PublishedPreload.PreInstallationVerification(BoltGrade.Parse("A490M"), M16, basis),
         ];
-        Assert.All(all, limit =>
+        Assert.All(all, rule =>
         {
-            Assert.Equal(limit.Preload.Newtons, limit.Derive().Result);
-            Assert.StartsWith("preload.", limit.Derive().Steps[^1].Equation.Id, StringComparison.Ordinal);
-            Assert.Equal(limit.Name, limit.Derive().Title);
-            Assert.Equal(basis == StressAreaBasis.Exact, limit.Derive().Steps.Any(step => step.Equation.Id == "thread.stress-area"));
+            Assert.Equal(rule.Preload.Newtons, rule.Derive().Result);
+            Assert.StartsWith("preload.", rule.Derive().Steps[^1].Equation.Id, StringComparison.Ordinal);
+            Assert.Equal(rule.Name, rule.Derive().Title);
+            Assert.Equal(basis == StressAreaBasis.Exact, rule.Derive().Steps.Any(step => step.Equation.Id == "thread.stress-area"));
         });
     }
 
     [Fact]
     public void Prints_the_same_in_every_culture() => CommaCulture.Run(
-        () => Assert.Equal("75 % of the proof load: 68.151 kN", PreloadLimit.ReusableJoint(Strength, M16).ToString()));
+        () => Assert.Equal("75 % of the proof load: 68.151 kN", PublishedPreload.ReusableJoint(Strength, M16).ToString()));
 
     [Fact]
     public void A_rule_refuses_what_it_is_not_for()
     {
         BoltStrength stainless = PropertyClass.Parse("A2-70").StrengthFor(M16);
-        ArgumentException noProof = Assert.Throws<ArgumentException>(() => PreloadLimit.ReusableJoint(stainless, M16));
+        ArgumentException noProof = Assert.Throws<ArgumentException>(() => PublishedPreload.ReusableJoint(stainless, M16));
         Assert.Equal("strength", noProof.ParamName);
         Assert.StartsWith("the strength (R_m 700 MPa, R_p 450 MPa) has no stress under proof load", noProof.Message, StringComparison.Ordinal);
-        Assert.Equal("propertyClass", Assert.Throws<ArgumentException>(() => PreloadLimit.StructuralEurope(PropertyClass.Parse("12.9"), M16)).ParamName);
-        Assert.Equal("propertyClass", Assert.Throws<ArgumentException>(() => PreloadLimit.StructuralGermany(PropertyClass.Parse("A4-80"), M16)).ParamName);
-        Assert.Equal("thread", Assert.Throws<ArgumentException>(() => PreloadLimit.StructuralEurope(PropertyClass.Parse("8.8"), ScrewThread.Parse("M42"))).ParamName);
+        Assert.Equal("propertyClass", Assert.Throws<ArgumentException>(() => PublishedPreload.StructuralEurope(PropertyClass.Parse("12.9"), M16)).ParamName);
+        Assert.Equal("propertyClass", Assert.Throws<ArgumentException>(() => PublishedPreload.StructuralGermany(PropertyClass.Parse("A4-80"), M16)).ParamName);
+        Assert.Equal("thread", Assert.Throws<ArgumentException>(() => PublishedPreload.StructuralEurope(PropertyClass.Parse("8.8"), ScrewThread.Parse("M42"))).ParamName);
         ScrewThread half = ScrewThread.Parse("1/2-13 UNC");
-        Assert.Equal("grade", Assert.Throws<ArgumentException>(() => PreloadLimit.StructuralAmerica(BoltGrade.Parse("SAE J429 5"), half)).ParamName);
-        Assert.Equal("grade", Assert.Throws<ArgumentException>(() => PreloadLimit.PreInstallationVerification(BoltGrade.Parse("A193 B7"), half)).ParamName);
+        Assert.Equal("grade", Assert.Throws<ArgumentException>(() => PublishedPreload.StructuralAmerica(BoltGrade.Parse("SAE J429 5"), half)).ParamName);
+        Assert.Equal("grade", Assert.Throws<ArgumentException>(() => PublishedPreload.PreInstallationVerification(BoltGrade.Parse("A193 B7"), half)).ParamName);
         Assert.Equal("thread", Assert.Throws<ArgumentException>(() => Pretension("ASTM A325", M16)).ParamName);
     }
 
-    private static PreloadLimit Pretension(string grade, ScrewThread thread) => PreloadLimit.StructuralAmerica(BoltGrade.Parse(grade), thread);
+    private static PublishedPreload Pretension(string grade, ScrewThread thread) => PublishedPreload.StructuralAmerica(BoltGrade.Parse(grade), thread);
 
-    private static PreloadLimit Verification(string grade, ScrewThread thread) =>
-        PreloadLimit.PreInstallationVerification(BoltGrade.Parse(grade), thread);
+    private static PublishedPreload Verification(string grade, ScrewThread thread) =>
+        PublishedPreload.PreInstallationVerification(BoltGrade.Parse(grade), thread);
 
     private static Force Tabulated(string grade, ScrewThread thread) => Pretension(grade, thread).Tabulated!.Value;
 
@@ -195,8 +197,8 @@ public class PreloadLimitTests
     public void A_recalled_table_value_says_so()
     {
         ScrewThread thread = ScrewThread.Parse("M20");
-        Assert.EndsWith("from memory", PreloadLimit.StructuralEurope(PropertyClass.Parse("8.8"), thread).Source, StringComparison.Ordinal);
-        Assert.DoesNotContain("memory", PreloadLimit.StructuralEurope(PropertyClass.Parse("10.9"), thread).Source, StringComparison.Ordinal);
-        Assert.EndsWith("from memory", PreloadLimit.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M24")).Source, StringComparison.Ordinal);
+        Assert.EndsWith("from memory", PublishedPreload.StructuralEurope(PropertyClass.Parse("8.8"), thread).Source, StringComparison.Ordinal);
+        Assert.DoesNotContain("memory", PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), thread).Source, StringComparison.Ordinal);
+        Assert.EndsWith("from memory", PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M24")).Source, StringComparison.Ordinal);
     }
 }

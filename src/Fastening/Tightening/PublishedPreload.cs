@@ -11,13 +11,14 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>ScrewThread thread = ScrewThread.Parse("M16");
 /// BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(thread);
-/// Force preload = PreloadLimit.ReusableJoint(strength, thread).Preload;      // 68.2 kN, 75 % of the proof load</code></example>
-public sealed class PreloadLimit
+/// Force preload = PublishedPreload.ReusableJoint(strength, thread).Preload;      // 68.2 kN, 75 % of the proof load</code></example>
+public sealed class PublishedPreload
 {
     private readonly Func<Derivation?, double> _compute;
 
-    private PreloadLimit(string name, string source, Func<Derivation?, double> compute, double? tabulated = null)
+    private PublishedPreload(string name, string source, Func<Derivation?, double> compute, double? tabulated, bool isMinimum)
     {
+        IsMinimum = isMinimum;
         Name = name;
         Source = source;
         _compute = compute;
@@ -30,6 +31,9 @@ public sealed class PreloadLimit
 
     /// <summary>Document, edition and clause, and what is from memory.</summary>
     public string Source { get; }
+
+    /// <summary>Whether the tightening must reach this preload (structural bolts) or is recommended to aim at it.</summary>
+    public bool IsMinimum { get; }
 
     /// <summary>
     /// The preload by the formula of the rule, not rounded. The structural rules name a minimum; where the standard prints it rounded, the
@@ -57,9 +61,9 @@ public sealed class PreloadLimit
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The strength has no stress under proof load, or the thread has no tabulated area.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
-    /// <example><code>PreloadLimit.ReusableJoint(strength, thread).Preload</code></example>
-    public static PreloadLimit ReusableJoint(BoltStrength strength, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) =>
-        OfProofLoad("75 % of the proof load", PreloadLimitEquations.ReusableJointEquation, strength, thread, basis);
+    /// <example><code>PublishedPreload.ReusableJoint(strength, thread).Preload</code></example>
+    public static PublishedPreload ReusableJoint(BoltStrength strength, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) =>
+        OfProofLoad("75 % of the proof load", PublishedPreloadEquations.ReusableJointEquation, strength, thread, basis);
 
     /// <summary>90 % of the proof load: recommended for a permanent joint.</summary>
     /// <remarks>Shigley 9th ed. (2011) eq. (8-31); equation <c>preload.permanent-joint</c>.</remarks>
@@ -70,9 +74,9 @@ public sealed class PreloadLimit
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The strength has no stress under proof load, or the thread has no tabulated area.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
-    /// <example><code>PreloadLimit.PermanentJoint(strength, thread).Preload</code></example>
-    public static PreloadLimit PermanentJoint(BoltStrength strength, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) =>
-        OfProofLoad("90 % of the proof load", PreloadLimitEquations.PermanentJointEquation, strength, thread, basis);
+    /// <example><code>PublishedPreload.PermanentJoint(strength, thread).Preload</code></example>
+    public static PublishedPreload PermanentJoint(BoltStrength strength, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) =>
+        OfProofLoad("90 % of the proof load", PublishedPreloadEquations.PermanentJointEquation, strength, thread, basis);
 
     /// <summary>F_p,C = 0.7 f_ub A_s, the minimum preloading force of EN 1090-2, with the <em>nominal</em> tensile strength: 800 or 1000 MPa.</summary>
     /// <remarks>EN 1090-2:2008+A1:2011 §8.5.1 and Table 19; equation <c>preload.structural-europe</c>.</remarks>
@@ -83,16 +87,16 @@ public sealed class PreloadLimit
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9, or does not cover the thread.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
-    /// <example><code>PreloadLimit.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20")).Tabulated   // 172 kN</code></example>
-    public static PreloadLimit StructuralEurope(PropertyClass propertyClass, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
+    /// <example><code>PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20")).Tabulated   // 172 kN</code></example>
+    public static PublishedPreload StructuralEurope(PropertyClass propertyClass, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         RequireStructural(propertyClass, thread);
         double nominal = Si.Of(propertyClass.NominalTensileStrength);
-        return new PreloadLimit(
+        return new PublishedPreload(
             "F_p,C, 70 % of the nominal tensile strength",
             Marked("EN 1090-2:2008+A1:2011 §8.5.1", StructuralPreloadTable.Europe, thread, columnFromMemory: propertyClass.Designation == "8.8"),
-            work => PreloadLimitEquations.StructuralEuropeEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
-            Rounded(StructuralPreloadTable.Europe, thread, area => PreloadLimitEquations.StructuralEurope(nominal, area)));
+            work => PublishedPreloadEquations.StructuralEuropeEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
+            Rounded(StructuralPreloadTable.Europe, thread, area => PublishedPreloadEquations.StructuralEurope(nominal, area)), isMinimum: true);
     }
 
     /// <summary>F_p,C* = 0.7 f_yb A_s, the regular preloading force of the German annex, with the <em>nominal</em> yield strength: 640 or 900 MPa.</summary>
@@ -104,17 +108,17 @@ public sealed class PreloadLimit
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9, or does not cover the thread.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
-    /// <example><code>PreloadLimit.StructuralGermany(PropertyClass.Parse("10.9"), ScrewThread.Parse("M16")).Tabulated   // 100 kN</code></example>
-    public static PreloadLimit StructuralGermany(PropertyClass propertyClass, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
+    /// <example><code>PublishedPreload.StructuralGermany(PropertyClass.Parse("10.9"), ScrewThread.Parse("M16")).Tabulated   // 100 kN</code></example>
+    public static PublishedPreload StructuralGermany(PropertyClass propertyClass, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         RequireStructural(propertyClass, thread);
         double nominal = Si.Of(propertyClass.NominalYieldStrength!.Value);
         StructuralPreloadTable? row = propertyClass.Designation == "10.9" ? StructuralPreloadTable.Find(StructuralPreloadTable.Germany, thread) : null;
-        return new PreloadLimit(
+        return new PublishedPreload(
             "F_p,C*, 70 % of the nominal yield strength",
             Marked("DIN EN 1993-1-8/NA:2010", StructuralPreloadTable.Germany, thread),
-            work => PreloadLimitEquations.StructuralGermanyEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
-            row?.Printed);
+            work => PublishedPreloadEquations.StructuralGermanyEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
+            row?.Printed, isMinimum: true);
     }
 
     /// <summary>70 % of the minimum tensile strength, the minimum pretension of a structural bolt after AISC and RCSC.</summary>
@@ -126,14 +130,15 @@ public sealed class PreloadLimit
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The grade is no structural bolt, or does not cover the thread.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
-    /// <example><code>PreloadLimit.StructuralAmerica(BoltGrade.Parse("ASTM F3125 A325"), ScrewThread.Parse("3/4-10 UNC")).Tabulated   // 28 kip</code></example>
-    public static PreloadLimit StructuralAmerica(BoltGrade grade, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
+    /// <example><code>PublishedPreload.StructuralAmerica(BoltGrade.Parse("ASTM F3125 A325"), ScrewThread.Parse("3/4-10 UNC")).Tabulated   // 28 kip</code></example>
+    public static PublishedPreload StructuralAmerica(BoltGrade grade, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         double tensile = TensileOf(grade, thread);
-        return new PreloadLimit(
+        return new PublishedPreload(
             "minimum pretension, 70 % of the minimum tensile strength",
             Marked(grade.Designation.Contains("F3125") ? "AISC 360-16 Table J3.1" : "AISC 360-05 Table J3.1", StructuralPreloadTable.America, thread),
-            work => Pretension(work, tensile, StressAreas.Of(work, thread, basis)), TabulatedPretension(tensile, thread));
+            work => Pretension(work, tensile, StressAreas.Of(work, thread, basis)),
+            TabulatedPretension(tensile, thread), isMinimum: true);
     }
 
     /// <summary>1.05 times the minimum pretension: what a sample of bolts must reach in the pre-installation verification test.</summary>
@@ -145,17 +150,18 @@ public sealed class PreloadLimit
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The grade is no structural bolt, or does not cover the thread.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
-    /// <example><code>PreloadLimit.PreInstallationVerification(BoltGrade.Parse("ASTM F3125 A325"), ScrewThread.Parse("3/4-10 UNC")).Tabulated   // 29 kip</code></example>
-    public static PreloadLimit PreInstallationVerification(BoltGrade grade, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
+    /// <example><code>PublishedPreload.PreInstallationVerification(BoltGrade.Parse("ASTM F3125 A325"), ScrewThread.Parse("3/4-10 UNC")).Tabulated   // 29 kip</code></example>
+    public static PublishedPreload PreInstallationVerification(BoltGrade grade, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         double tensile = TensileOf(grade, thread);
-        return new PreloadLimit(
+        return new PublishedPreload(
             "pre-installation verification, 1.05 times the minimum pretension", "RCSC 2014 §7 (from memory)",
-            work => PreloadLimitEquations.PreInstallationVerificationEquation.Step(
+            work => PublishedPreloadEquations.PreInstallationVerificationEquation.Step(
                 work, Pretension(work, tensile, StressAreas.Of(work, thread, basis))),
             TabulatedPretension(tensile, thread) is double minimum
-                ? PrintedLoad.ToThousand(thread, PreloadLimitEquations.PreInstallationVerification(minimum))
-                : null);
+                ? PrintedLoad.ToThousand(thread, PublishedPreloadEquations.PreInstallationVerification(minimum))
+                : null,
+            isMinimum: true);
     }
 
     /// <summary>The work behind <see cref="Preload"/>; its last step is that preload, bit for bit.</summary>
@@ -170,14 +176,14 @@ public sealed class PreloadLimit
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"{Name}: {Preload.Kilonewtons:0.###} kN");
 
-    private static PreloadLimit OfProofLoad(
+    private static PublishedPreload OfProofLoad(
         string name, Equation<Func<double, double>> rule, BoltStrength strength, ScrewThread thread, StressAreaBasis basis)
     {
         double proof = Guard.NotNull(strength).Proof ?? throw new ArgumentException(
             $"the strength ({strength}) has no stress under proof load, so no share of a proof load can be taken.", nameof(strength));
-        return new PreloadLimit(
+        return new PublishedPreload(
             name, rule.Source,
-            work => rule.Step(work, MaterialEquations.ProofLoadEquation.Step(work, proof, StressAreas.Of(work, thread, basis))));
+            work => rule.Step(work, MaterialEquations.ProofLoadEquation.Step(work, proof, StressAreas.Of(work, thread, basis))), tabulated: null, isMinimum: false);
     }
 
     private static void RequireStructural(PropertyClass propertyClass, ScrewThread thread)
@@ -195,7 +201,7 @@ public sealed class PreloadLimit
         : throw new ArgumentException($"AISC and RCSC give a minimum pretension for A325 and A490 bolts, not for {grade}.", nameof(grade));
 
     private static double Pretension(Derivation? work, double tensile, double area) =>
-        PreloadLimitEquations.StructuralAmericaEquation.Step(work, tensile, area);
+        PublishedPreloadEquations.StructuralAmericaEquation.Step(work, tensile, area);
 
     private static double? TabulatedPretension(double tensile, ScrewThread thread) =>
         Rounded(StructuralPreloadTable.America, thread, area => Pretension(null, tensile, area));
