@@ -8,7 +8,7 @@ namespace Fastening;
 /// <summary>The clamped parts as a spring, by one of three named methods.</summary>
 /// <remarks>
 /// Elastic, clamped concentrically. Where the proportions leave the range that a method was made for, <see cref="RangeNotes"/> says so; the
-/// result stands where it is defined. The methods differ by 10 to 40 %: state which one was used.
+/// result stands where it is defined. The methods give different values for the same parts: state which one was used.
 /// </remarks>
 /// <example><code>ClampedStack parts = ClampedStack.Vdi2230Cone(
 ///     [new ClampedLayer(Length.FromMillimeters(20), ElasticMaterial.Steel), new ClampedLayer(Length.FromMillimeters(40), ElasticMaterial.GreyCastIron)],
