@@ -31,6 +31,8 @@ internal static class Si
     public static Pressure Pressure(double pascals) => UnitsNet.Pressure.FromPascals(pascals);
     public static Angle Angle(double degrees) => UnitsNet.Angle.FromDegrees(degrees);
     public static Angle AngleFromRadians(double radians) => UnitsNet.Angle.FromDegrees(radians / RadiansPerDegree);
+    public static RotationalStiffness RotationalStiffness(double newtonMetersPerRadian) =>
+        UnitsNet.RotationalStiffness.FromNewtonMetersPerRadian(newtonMetersPerRadian);
     public static Duration Duration(double seconds) => UnitsNet.Duration.FromSeconds(seconds);
     public static RotationalSpeed RotationalSpeed(double degreesPerSecond) => UnitsNet.RotationalSpeed.FromDegreesPerSecond(degreesPerSecond);
     public static Ratio Ratio(double fraction) => UnitsNet.Ratio.FromDecimalFractions(fraction);
