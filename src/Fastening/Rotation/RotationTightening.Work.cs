@@ -106,8 +106,9 @@ public sealed partial class RotationTightening
     {
         double angle = Si.ToRadians(Guard.Check(rotation, Domains.Rotation));
         var work = new Derivation("Preload after snug torque and rotation");
-        double snug = Snug(work);
-        double gain = RotationTighteningEquations.PreloadGainEquation.Step(work, angle, AtTool(work));
+        Arms arms = ArmsOf(work);
+        double snug = Snug(work, arms);
+        double gain = RotationTighteningEquations.PreloadGainEquation.Step(work, angle, AtTool(work, arms));
         RotationTighteningEquations.PreloadAfterRotationEquation.Step(work, snug, gain);
         return work.KeepWhatCounts();
     }
@@ -121,8 +122,9 @@ public sealed partial class RotationTightening
         double force = Guard.Check(preload, Domains.Force);
         RefuseOutsideElasticRange(preload, force);
         var work = new Derivation("Rotation past snug for a preload");
-        double gain = RotationTighteningEquations.GainBeyondSnugEquation.Step(work, force, Snug(work));
-        RotationTighteningEquations.RotationForGainEquation.Step(work, gain, AtTool(work));
+        Arms arms = ArmsOf(work);
+        double gain = RotationTighteningEquations.GainBeyondSnugEquation.Step(work, force, Snug(work, arms));
+        RotationTighteningEquations.RotationForGainEquation.Step(work, gain, AtTool(work, arms));
         return work.KeepWhatCounts();
     }
 
@@ -131,8 +133,8 @@ public sealed partial class RotationTightening
     public Derivation DeriveElasticSlope()
     {
         var work = new Derivation("Elastic slope of torque over rotation");
-        double perPreload = AtTool(work);
-        RotationTighteningEquations.ElasticSlopeEquation.Step(work, Model.DeriveArm(work), perPreload);
+        Arms arms = ArmsOf(work);
+        RotationTighteningEquations.ElasticSlopeEquation.Step(work, arms.Total, AtTool(work, arms));
         return work.KeepWhatCounts();
     }
 
@@ -157,35 +159,39 @@ public sealed partial class RotationTightening
         double ofReading = Si.ToRadians(Guard.Check(rotationReading, Domains.Rotation));
         double ofCompliance = Guard.Check(compliance, Domains.RelativeUncertainty);
         if (!PreloadAt(rotation).IsElastic) Guard.RefuseAgainst(nameof(rotation), rotation, $"at most {Guard.Show(ElasticRotation)}, where the elastic limit is reached");
-        double perPreload = AtTool(work);
+        double perPreload = AtTool(work, ArmsOf(work));
         double gain = RotationTighteningEquations.PreloadGainEquation.Step(work, angle, perPreload);
         double relative = RotationTighteningEquations.RelativeUncertaintyEquation.Step(work, _stretch, perPreload, ofCompliance);
         return RotationTighteningEquations.PreloadUncertaintyEquation.Step(work, ofSnug, ofReading, perPreload, gain, relative);
     }
 
-    private double Snug(Derivation work) =>
-        TorqueEquations.PreloadEquation.Step(work, _snugTorque, Model.Prevailing, Model.DeriveArm(work));
-
-    private double Stretch(Derivation? work) =>
-        RotationTighteningEquations.RotationPerPreloadEquation.Step(work, Joint.ResilienceOf(work), Joint.Lead);
-
-    private double AtFastener(Derivation? work)
+    /// <summary>Thread and tightening torque per unit preload; the first is not known from a nut factor.</summary>
+    private Arms ArmsOf(Derivation? work)
     {
-        double stretch = Stretch(work);
-        if (!_boltTwist) return stretch;
-        FrictionTorqueModel model = FrictionModel("the twist of the bolt");
-        double threadArm = work is null
-            ? model.Arms.Thread
-            : TorqueArms.Tightening(work, model.Thread, model.Bearing, model.Friction, model.Convention).Thread;
-        return RotationTighteningEquations.WithBoltTwistEquation.Step(work, stretch, threadArm, Joint.TwistComplianceOf(work));
+        if (Model is not FrictionTorqueModel model) return new Arms(double.NaN, work is null ? Model.Arm : Model.DeriveArm(work));
+        TorqueArms arms = work is null ? model.Arms : TorqueArms.Tightening(work, model.Thread, model.Bearing, model.Friction, model.Convention);
+        return new Arms(arms.Thread, arms.Total);
     }
 
-    private double AtTool(Derivation? work)
+    private double Snug(Derivation? work, in Arms arms) => TorqueEquations.PreloadEquation.Step(work, _snugTorque, Model.Prevailing, arms.Total);
+
+    private double Stretch(Derivation? work) =>
+        RotationTighteningEquations.RotationPerPreloadEquation.Step(work, Joint.ResilienceOf(work), Joint.Bolt.Thread.Geometry.Lead);
+
+    private double AtFastener(Derivation? work, in Arms arms)
     {
-        double atFastener = AtFastener(work);
-        if (_tool.Length == 0) return atFastener;
-        double arm = work is null ? Model.Arm : Model.DeriveArm(work);
-        return RotationTighteningEquations.WithToolWindUpEquation.Step(work, atFastener, arm, ToolCompliance(work));
+        double stretch = Stretch(work);
+        return _boltTwist
+            ? RotationTighteningEquations.WithBoltTwistEquation.Step(work, stretch, arms.Thread, Joint.Bolt.TwistOf(work))
+            : stretch;
+    }
+
+    private double AtTool(Derivation? work, in Arms arms)
+    {
+        double atFastener = AtFastener(work, arms);
+        return _tool.Length > 0
+            ? RotationTighteningEquations.WithToolWindUpEquation.Step(work, atFastener, arms.Total, ToolCompliance(work))
+            : atFastener;
     }
 
     private double ToolCompliance(Derivation? work)
@@ -221,4 +227,6 @@ public sealed partial class RotationTightening
 
         return new RotationTightening(Joint, model, Si.Torque(snugTorque), ElasticLimit, _boltTwist, _tool);
     }
+
+    private readonly record struct Arms(double Thread, double Total);
 }

@@ -50,20 +50,21 @@ public sealed partial class RotationTightening
         _snugTorque = Guard.Check(snugTorque, Domains.PositiveTorque);
         _limit = Guard.Check(elasticLimit, Domains.Force);
         RefuseUnlessSameLead(joint, model);
-        _snug = TorqueEquations.Preload(_snugTorque, model.Prevailing, model.Arm);
+        Joint = joint;
+        Model = model;
+        _boltTwist = boltTwist;
+        _tool = tool;
+        Arms arms = ArmsOf(null);
+        _snug = Snug(null, arms);
         if (_snug <= 0)
         {
             Guard.RefuseAgainst(nameof(snugTorque), snugTorque, $"more than the prevailing torque, {Guard.Show(model.PrevailingTorque)}: up to there nothing is clamped");
         }
 
         if (_limit <= _snug) Guard.RefuseAgainst(nameof(elasticLimit), elasticLimit, $"more than the preload at the snug torque, {Guard.Show(Si.Force(_snug).ToUnit(UnitsNet.Units.ForceUnit.Kilonewton))}");
-        Joint = joint;
-        Model = model;
-        _boltTwist = boltTwist;
-        _tool = tool;
         _stretch = Stretch(null);
-        _atFastener = AtFastener(null);
-        _atTool = AtTool(null);
+        _atFastener = AtFastener(null, arms);
+        _atTool = AtTool(null, arms);
         _boltTwistPerPreload = _atFastener - _stretch;
     }
 
@@ -209,10 +210,10 @@ public sealed partial class RotationTightening
 
     private static void RefuseUnlessSameLead(Joint joint, TorquePreloadModel model)
     {
-        if (model is FrictionTorqueModel friction && Math.Abs(friction.Thread.LeadSi - joint.Lead) > 1e-9 * joint.Lead)
+        if (model is FrictionTorqueModel friction && Math.Abs(friction.Thread.Geometry.Lead - joint.Bolt.Thread.Geometry.Lead) > 1e-9 * joint.Bolt.Thread.Geometry.Lead)
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"the model has a thread of {friction.Thread.LeadSi * 1e3:0.####} mm lead, the joint one of {joint.Lead * 1e3:0.####} mm."),
+                FormattableString.Invariant($"the model has a thread of {friction.Thread.Geometry.Lead * 1e3:0.####} mm lead, the joint one of {joint.Bolt.Thread.Geometry.Lead * 1e3:0.####} mm."),
                 nameof(model));
         }
     }
