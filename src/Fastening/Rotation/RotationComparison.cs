@@ -15,9 +15,10 @@ public sealed class RotationComparison
     private readonly double _required;
 
     internal RotationComparison(
-        PublishedRotation published, double required, double? needed,
+        bool hasSteelGrip, PublishedRotation published, double required, double? needed,
         PreloadAfterRotation atLeast, PreloadAfterRotation atPublished, PreloadAfterRotation atMost)
     {
+        HasSteelGrip = hasSteelGrip;
         Published = published;
         _required = required;
         RotationNeeded = needed is double radians ? Si.AngleFromRadians(radians) : null;
@@ -28,6 +29,9 @@ public sealed class RotationComparison
 
     /// <summary>The published rotation.</summary>
     public PublishedRotation Published { get; }
+
+    /// <summary>Whether everything in the grip is as stiff as steel (Young's modulus of at least 190 GPa); if not, the published rotation is not for this joint.</summary>
+    public bool HasSteelGrip { get; }
 
     /// <summary>The preload that the joint is to have.</summary>
     public Force RequiredPreload => Si.Force(_required);
@@ -59,6 +63,6 @@ public sealed class RotationComparison
         string needs = RotationNeeded is Angle needed
             ? FormattableString.Invariant($"this joint needs {needed.Degrees:0.#}° for {_required / 1e3:0.0} kN")
             : FormattableString.Invariant($"{_required / 1e3:0.0} kN lie beyond the elastic limit of this joint");
-        return FormattableString.Invariant($"the published {Published.Degrees:0.#}° ({Published.Table}) {does}; {needs}");
+        return FormattableString.Invariant($"the published {Published.Degrees:0.#}° ({Published.Table}) {does}; {needs}{(HasSteelGrip ? "" : "; it is published for steel grips, and this one is not")}");
     }
 }

@@ -7,6 +7,8 @@ namespace Fastening;
 /// <content>The sequences of equations, their work, and the preload range.</content>
 public sealed partial class RotationTightening
 {
+    private const double LeastModulusOfSteel = 190e9;
+
     /// <summary>The preloads that one rotation gives over a range of friction, worst case; the friction of the model is not used.</summary>
     /// <remarks>Friction scatters the snug preload. The gain scatters only through the twist of bolt and tool, where these were stated.</remarks>
     /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>
@@ -93,8 +95,9 @@ public sealed partial class RotationTightening
         Guard.NotNull(published);
         double? needed = required > _limit * (1 + Tolerance.Widening) ? null
             : Math.Max(0, RotationTighteningEquations.RotationForGain(RotationTighteningEquations.GainBeyondSnug(required, _snug), _atFastener));
+        bool steel = Joint.Parts.Layers.All(layer => layer.Modulus >= LeastModulusOfSteel);
         return new RotationComparison(
-            published, required, needed, AtFastenerBy(published.Window?.Lower ?? published.Rotation),
+            steel, published, required, needed, AtFastenerBy(published.Window?.Lower ?? published.Rotation),
             AtFastenerBy(published.Rotation), AtFastenerBy(published.Window?.Upper ?? published.Rotation));
     }
 
