@@ -47,11 +47,11 @@ public static class RotationTighteningEquations
         RotationForGain, "rotation.rotation-for-gain", Symbols.Rotation, "F_g*r", "derived", Symbols.PreloadGain, Symbols.RotationPerPreload);
 
     /// <summary>Preload after snugging and a further rotation.</summary>
-    public static double PreloadAfterRotation(double F_snug, double F_g) => F_snug + F_g;
+    public static double TurnedPreload(double F_snug, double F_g) => F_snug + F_g;
 
     /// <summary>F = F_snug + F_g.</summary>
-    public static Equation<Func<double, double, double>> PreloadAfterRotationEquation { get; } = Equation.Define(
-        PreloadAfterRotation, "rotation.preload-after-rotation", Symbols.Preload, "F_snug + F_g", "derived",
+    public static Equation<Func<double, double, double>> TurnedPreloadEquation { get; } = Equation.Define(
+        TurnedPreload, "rotation.turned-preload", Symbols.Preload, "F_snug + F_g", "derived",
         Symbols.SnugPreload, Symbols.PreloadGain);
 
     /// <summary>What the rotation still has to gain.</summary>

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -19,7 +20,7 @@ public sealed class PreloadAfterRotation
         _degrees = degrees;
         _snug = snug;
         _gain = gain;
-        _preload = Equations.RotationTighteningEquations.PreloadAfterRotation(snug, gain);
+        _preload = RotationTighteningEquations.TurnedPreload(snug, gain);
         _limit = limit;
         BoltTwist = Si.AngleFromRadians(gain * boltTwistPerPreload);
         ToolWindUp = Si.AngleFromRadians(gain * toolPerPreload);

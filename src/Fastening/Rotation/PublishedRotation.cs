@@ -16,6 +16,7 @@ namespace Fastening;
 public sealed class PublishedRotation
 {
     private const string Memory = "from memory", BoltLength = "bolt length", ClampedThickness = "clamped thickness";
+    private const string From = "from", Above = "above", To = "to", Below = "below";
 
     private static readonly Lazy<IReadOnlyList<PublishedRotation>> Rows =
         new(() => Array.AsReadOnly(DataFile.Read("published-rotations.csv").Select(row => new PublishedRotation(row)).ToArray()));
@@ -74,8 +75,14 @@ public sealed class PublishedRotation
     public SlopedFaces SlopedFaces { get; }
 
     /// <summary>Which length the row goes by, and its limits: <c>bolt length above 4d to 8d</c>.</summary>
-    public string LengthRule => FormattableString.Invariant(
-        $"{(IsByBoltLength ? BoltLength : ClampedThickness)} {(_from > 0 ? FormattableString.Invariant($"{(_fromIncluded ? "from" : "above")} {_from}d ") : "")}{(_toIncluded ? "to" : "below")} {_to}d");
+    public string LengthRule
+    {
+        get
+        {
+            string from = _from == 0 ? "" : FormattableString.Invariant($"{(_fromIncluded ? From : Above)} {_from}d ");
+            return FormattableString.Invariant($"{(IsByBoltLength ? BoltLength : ClampedThickness)} {from}{(_toIncluded ? To : Below)} {_to}d");
+        }
+    }
 
     internal double Degrees { get; }
 
@@ -119,7 +126,8 @@ public sealed class PublishedRotation
     {
         string window = Window is null ? "no tolerance stated" : FormattableString.Invariant($"{Window.Lower.Degrees:0.#}…{Window.Upper.Degrees:0.#}°");
         string faces = SlopedFaces == SlopedFaces.None ? "" : SlopedFaces == SlopedFaces.One ? ", one face sloped" : ", both faces sloped";
-        return FormattableString.Invariant($"{Degrees:0.#}° ({window}) past {(IsByBoltLength ? "snug" : "the first step")}: {Table}, {LengthRule}{faces}; steel grips only");
+        string start = IsByBoltLength ? "snug" : "the first step";
+        return FormattableString.Invariant($"{Degrees:0.#}° ({window}) past {start}: {Table}, {LengthRule}{faces}; steel grips only");
     }
 
     private static PublishedRotation Rcsc(string table, Length boltLength, Length diameter, SlopedFaces slopedFaces)

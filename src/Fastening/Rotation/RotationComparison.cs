@@ -63,6 +63,7 @@ public sealed class RotationComparison
         string needs = RotationNeeded is Angle needed
             ? FormattableString.Invariant($"this joint needs {needed.Degrees:0.#}° for {_required / 1e3:0.0} kN")
             : FormattableString.Invariant($"{_required / 1e3:0.0} kN lie beyond the elastic limit of this joint");
-        return FormattableString.Invariant($"the published {Published.Degrees:0.#}° ({Published.Table}) {does}; {needs}{(HasSteelGrip ? "" : "; it is published for steel grips, and this one is not")}");
+        string grip = HasSteelGrip ? "" : "; it is published for steel grips, and this one is not";
+        return FormattableString.Invariant($"the published {Published.Degrees:0.#}° ({Published.Table}) {does}; {needs}{grip}");
     }
 }

@@ -112,7 +112,7 @@ public sealed partial class RotationTightening
         Arms arms = ArmsOf(work);
         double snug = Snug(work, arms);
         double gain = RotationTighteningEquations.PreloadGainEquation.Step(work, angle, AtTool(work, arms));
-        RotationTighteningEquations.PreloadAfterRotationEquation.Step(work, snug, gain);
+        RotationTighteningEquations.TurnedPreloadEquation.Step(work, snug, gain);
         return work.KeepWhatCounts();
     }
 

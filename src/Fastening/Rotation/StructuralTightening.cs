@@ -106,8 +106,9 @@ public sealed class StructuralTightening
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"first {FirstTorque.NewtonMeters:0.#} N·m, then {(FurtherRotation is null ? FormattableString.Invariant($"{FinalTorque!.Value.NewtonMeters:0.#} N·m") : FormattableString.Invariant($"{FurtherRotation.Degrees:0.#}° further"))}");
+    public override string ToString() => FurtherRotation is null
+        ? FormattableString.Invariant($"first {FirstTorque.NewtonMeters:0.#} N·m, then {FinalTorque!.Value.NewtonMeters:0.#} N·m")
+        : FormattableString.Invariant($"first {FirstTorque.NewtonMeters:0.#} N·m, then {FurtherRotation.Rotation.Degrees:0.#}° further");
 
     private double Reference(Derivation? work)
     {
