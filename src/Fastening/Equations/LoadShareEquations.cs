@@ -38,6 +38,14 @@ public static class LoadShareEquations
         SeparationLoad, "joint.separation-load", Symbols.SeparationLoad, "F_V/(1 - Phi)", "VDI 2230-1:2015 §5.3; Shigley 9th ed. (2011) §8-9",
         Symbols.WorkingPreload, Symbols.WorkingLoadFactor);
 
+    /// <summary>Resilience of all that stretches with the bolt: the bolt, and the parts outside the points where the load enters.</summary>
+    public static double LoadedResilience(double delta_S, double n, double delta_P) => delta_S + (1 - n) * delta_P;
+
+    /// <summary>δ_So = δ_S + (1 − n) δ_P.</summary>
+    public static Equation<Func<double, double, double, double>> LoadedResilienceEquation { get; } = Equation.Define(
+        LoadedResilience, "joint.loaded-resilience", Symbols.LoadedResilience, "delta_S + (1 - n)*delta_P", "VDI 2230-1:2015 §5.2.2; derived",
+        Symbols.BoltResilience, Symbols.LoadIntroductionFactor, Symbols.PartsResilience);
+
     /// <summary>Tension that a pressing load takes from the bolt.</summary>
     public static double BoltRelief(double Phi, double F_A) => Math.Max(-Phi * F_A, 0);
 
@@ -46,26 +54,26 @@ public static class LoadShareEquations
         BoltRelief, "joint.bolt-relief", Symbols.BoltRelief, "max(-Phi*F_A, 0)", "VDI 2230-1:2015 §5.3; derived", Symbols.WorkingLoadFactor, Symbols.AxialLoad);
 
     /// <summary>Shigley's factor against passing the proof strength.</summary>
-    public static double YieldingFactor(double F_p, double F_V, double Phi, double F_A) => F_p / (Phi * F_A + F_V);
+    public static double YieldingFactor(double F_p, double F_V, double Phi_K, double F_At) => F_p / (Phi_K * F_At + F_V);
 
-    /// <summary>n_p = F_p/(Φ F_A + F_V).</summary>
+    /// <summary>n_p = F_p/(Φ_K F_A + F_V).</summary>
     public static Equation<Func<double, double, double, double, double>> YieldingFactorEquation { get; } = Equation.Define(
-        YieldingFactor, "joint.yielding-factor", Symbols.YieldingFactor, "F_p/(Phi*F_A + F_V)", "Shigley 9th ed. (2011) eq. (8-28): n_p = S_p A_t/(C P + F_i)",
-        Symbols.ProofLoad, Symbols.WorkingPreload, Symbols.WorkingLoadFactor, Symbols.TensileLoad);
+        YieldingFactor, "joint.yielding-factor", Symbols.YieldingFactor, "F_p/(Phi_K*F_At + F_V)", "Shigley 9th ed. (2011) eq. (8-28): n_p = S_p A_t/(C P + F_i)",
+        Symbols.ProofLoad, Symbols.WorkingPreload, Symbols.LoadFactor, Symbols.TensileLoad);
 
     /// <summary>Shigley's load factor against overloading: by how much the load, not the preload, may grow up to the proof strength.</summary>
-    public static double OverloadFactor(double F_p, double F_V, double Phi, double F_A) => (F_p - F_V) / (Phi * F_A);
+    public static double OverloadFactor(double F_p, double F_V, double Phi_K, double F_At) => (F_p - F_V) / (Phi_K * F_At);
 
-    /// <summary>n_L = (F_p − F_V)/(Φ F_A).</summary>
+    /// <summary>n_L = (F_p − F_V)/(Φ_K F_A).</summary>
     public static Equation<Func<double, double, double, double, double>> OverloadFactorEquation { get; } = Equation.Define(
-        OverloadFactor, "joint.overload-factor", Symbols.OverloadFactor, "(F_p - F_V)/(Phi*F_A)", "Shigley 9th ed. (2011) eq. (8-29): n_L = (S_p A_t - F_i)/(C P)",
-        Symbols.ProofLoad, Symbols.WorkingPreload, Symbols.PositiveLoadFactor, Symbols.TensileLoad);
+        OverloadFactor, "joint.overload-factor", Symbols.OverloadFactor, "(F_p - F_V)/(Phi_K*F_At)", "Shigley 9th ed. (2011) eq. (8-29): n_L = (S_p A_t - F_i)/(C P)",
+        Symbols.ProofLoad, Symbols.WorkingPreload, Symbols.LoadFactor, Symbols.TensileLoad, "Phi_K - 0.001");
 
     /// <summary>Shigley's factor against separation.</summary>
-    public static double SeparationFactor(double F_V, double Phi, double F_A) => F_V / ((1 - Phi) * F_A);
+    public static double SeparationFactor(double F_V, double Phi_K, double F_At) => F_V / ((1 - Phi_K) * F_At);
 
     /// <summary>n_0 = F_V/((1 − Φ) F_A).</summary>
     public static Equation<Func<double, double, double, double>> SeparationFactorEquation { get; } = Equation.Define(
-        SeparationFactor, "joint.separation-factor", Symbols.SeparationFactor, "F_V/((1 - Phi)*F_A)", "Shigley 9th ed. (2011) eq. (8-30): n_0 = F_i/(P (1 - C))",
-        Symbols.WorkingPreload, Symbols.WorkingLoadFactor, Symbols.TensileLoad);
+        SeparationFactor, "joint.separation-factor", Symbols.SeparationFactor, "F_V/((1 - Phi_K)*F_At)", "Shigley 9th ed. (2011) eq. (8-30): n_0 = F_i/(P (1 - C))",
+        Symbols.WorkingPreload, Symbols.LoadFactor, Symbols.TensileLoad, "0.999 - Phi_K");
 }

@@ -35,21 +35,13 @@ public static class PreloadLossEquations
         HotResilience, "joint.hot-resilience", Symbols.HotResilience, "delta_S/e_S + delta_P/e_P", "VDI 2230-1:2015 §5.4.2.3 (from memory); derived",
         Symbols.BoltResilience, Symbols.BoltModulusRatio, Symbols.PartsResilience, Symbols.PartsModulusRatio);
 
-    /// <summary>Free growth of the bolt over the grip.</summary>
-    public static double BoltGrowth(double l_K, double alpha_S, double dT_S) => l_K * alpha_S * dT_S;
+    /// <summary>Free growth of the sections of the bolt, or of the layers: one added to those before it.</summary>
+    public static double FreeGrowth(double u_0, double l_i, double alpha_i, double dT_i) => u_0 + l_i * alpha_i * dT_i;
 
-    /// <summary>u_S = l_K α_S dT_S.</summary>
-    public static Equation<Func<double, double, double, double>> BoltGrowthEquation { get; } = Equation.Define(
-        BoltGrowth, "joint.bolt-growth", Symbols.BoltGrowth, "l_K*alpha_S*dT_S", "VDI 2230-1:2015 §5.4.2.3 (from memory); derived",
-        Symbols.Grip, Symbols.BoltExpansion, Symbols.BoltWarming);
-
-    /// <summary>Free growth of the layers, one added to those before it.</summary>
-    public static double PartsGrowth(double u_0, double l_i, double alpha_i, double dT_i) => u_0 + l_i * alpha_i * dT_i;
-
-    /// <summary>u_P = u_0 + l_i α_i dT_i.</summary>
-    public static Equation<Func<double, double, double, double, double>> PartsGrowthEquation { get; } = Equation.Define(
-        PartsGrowth, "joint.parts-growth", Symbols.PartsGrowth, "u_0 + l_i*alpha_i*dT_i", "VDI 2230-1:2015 §5.4.2.3 (from memory); derived",
-        Symbols.EarlierGrowth, Symbols.SectionLength, Symbols.LayerExpansion, Symbols.LayerWarming);
+    /// <summary>u = u_0 + l_i α_i dT_i.</summary>
+    public static Equation<Func<double, double, double, double, double>> FreeGrowthEquation { get; } = Equation.Define(
+        FreeGrowth, "joint.free-growth", Symbols.FreeGrowth, "u_0 + l_i*alpha_i*dT_i", "VDI 2230-1:2015 §5.4.2.3 (from memory); derived",
+        Symbols.EarlierGrowth, Symbols.SectionLength, Symbols.PieceExpansion, Symbols.PieceWarming);
 
     /// <summary>Preload lost by a change of temperature: the bolt that grows more than the parts loses, and the softer joint holds less.</summary>
     public static double ThermalLoss(double F_V, double delta, double delta_T, double u_S, double u_P) =>

@@ -8,9 +8,6 @@ public static partial class Symbols
     /// <summary>Load factor: share of the axial load that the bolt feels.</summary>
     public static Symbol WorkingLoadFactor { get; } = new("Phi", SymbolUnit.Ratio, "load factor: share of the axial load that the bolt feels", 0, 0.999);
 
-    /// <summary>Load factor, above zero.</summary>
-    public static Symbol PositiveLoadFactor { get; } = new("Phi_1", SymbolUnit.Ratio, "load factor, above zero", 1e-3, 0.999);
-
     /// <summary>Preload in service, losses taken off.</summary>
     public static Symbol WorkingPreload { get; } = new("F_V", SymbolUnit.Force, "preload in service, losses taken off", 0, 1e6);
 
@@ -40,4 +37,7 @@ public static partial class Symbols
 
     /// <summary>Factor against separation.</summary>
     public static Symbol SeparationFactor { get; } = new("n_0", SymbolUnit.Ratio, "factor against separation", 0, 1e9);
+
+    /// <summary>Resilience of all that stretches with the bolt.</summary>
+    public static Symbol LoadedResilience { get; } = new("delta_So", SymbolUnit.Resilience, "resilience of bolt and parts outside the load", 1e-12, 2e-6);
 }

@@ -38,23 +38,20 @@ public static partial class Symbols
     /// <summary>Preload lost by embedding.</summary>
     public static Symbol EmbeddingLoss { get; } = new("F_Z", SymbolUnit.Force, "preload lost by embedding", 0, 1e6);
 
-    /// <summary>Thermal expansion of the bolt.</summary>
-    public static Symbol BoltExpansion { get; } = new("alpha_S", SymbolUnit.ThermalExpansion, "thermal expansion of the bolt", -1e-4, 1e-4);
+    /// <summary>Thermal expansion of the section or layer.</summary>
+    public static Symbol PieceExpansion { get; } = new("alpha_i", SymbolUnit.ThermalExpansion, "thermal expansion of the section or layer", -1e-4, 1e-4);
 
-    /// <summary>Thermal expansion of the layer.</summary>
-    public static Symbol LayerExpansion { get; } = new("alpha_i", SymbolUnit.ThermalExpansion, "thermal expansion of the layer", -1e-4, 1e-4);
-
-    /// <summary>Warming of the bolt since assembly.</summary>
-    public static Symbol BoltWarming { get; } = new("dT_S", SymbolUnit.TemperatureChange, "warming of the bolt since assembly", -300, 1500);
-
-    /// <summary>Warming of the layer since assembly.</summary>
-    public static Symbol LayerWarming { get; } = new("dT_i", SymbolUnit.TemperatureChange, "warming of the layer since assembly", -300, 1500);
+    /// <summary>Warming of the section or layer since assembly.</summary>
+    public static Symbol PieceWarming { get; } = new("dT_i", SymbolUnit.TemperatureChange, "warming of the section or layer since assembly", -300, 1500);
 
     /// <summary>Free growth of the bolt over the grip.</summary>
     public static Symbol BoltGrowth { get; } = new("u_S", SymbolUnit.Deflection, "free growth of the bolt over the grip", -1e-2, 1e-2);
 
-    /// <summary>Free growth of the layers before this one.</summary>
-    public static Symbol EarlierGrowth { get; } = new("u_0", SymbolUnit.Deflection, "free growth of the layers before this one", -1e-2, 1e-2);
+    /// <summary>Free growth of the pieces so far.</summary>
+    public static Symbol FreeGrowth { get; } = new("u", SymbolUnit.Deflection, "free growth, this piece included", -1e-2, 1e-2);
+
+    /// <summary>Free growth of the pieces before this one.</summary>
+    public static Symbol EarlierGrowth { get; } = new("u_0", SymbolUnit.Deflection, "free growth of the pieces before this one", -1e-2, 1e-2);
 
     /// <summary>Free growth of the parts.</summary>
     public static Symbol PartsGrowth { get; } = new("u_P", SymbolUnit.Deflection, "free growth of the parts", -1e-2, 1e-2);
