@@ -33,7 +33,7 @@ public sealed partial class BoltCompliance
         _head = head;
         _tappedMaterial = tappedMaterial;
         Sections = Array.AsReadOnly(grip);
-        foreach (BoltSection section in grip) GripMeters += section.Meters;
+        foreach (BoltSection section in grip) GripMeters += section.SiLength;
         MetersPerNewton = ResilienceOf(null);
         TwistRadiansPerNewtonMeter = TwistOf(null);
         ExpansionPerKelvin = ExpansionOf();
@@ -129,7 +129,7 @@ public sealed partial class BoltCompliance
     {
         if (Method == BoltComplianceMethod.Textbook) return TextbookResilience(work);
         double delta = Method == BoltComplianceMethod.Vdi2230 ? AddSubstitute(work, 0, HeadFactor, NominalArea(work), Material) : 0;
-        foreach (BoltSection section in _grip) delta = AddPiece(work, delta, section.Meters, section.AreaOf(work), section.Material ?? Material);
+        foreach (BoltSection section in _grip) delta = AddPiece(work, delta, section.SiLength, section.AreaOf(work), section.Material ?? Material);
         if (Method == BoltComplianceMethod.SectionsOnly) return delta;
         double rootArea = StressEquations.SectionAreaEquation.Step(work, Thread.Geometry.RootDiameter);
         delta = AddSubstitute(work, delta, EngagedThreadFactor, rootArea, Material);
@@ -150,7 +150,7 @@ public sealed partial class BoltCompliance
         foreach (BoltSection section in _grip)
         {
             double constant = WrenchEquations.RoundTorsionConstantEquation.Step(work, section.DiameterOf(work), 0);
-            twist = WrenchEquations.ComplianceEquation.Step(work, twist, section.Meters, Si.Of((section.Material ?? Material).ShearModulus), constant);
+            twist = WrenchEquations.ComplianceEquation.Step(work, twist, section.SiLength, Si.Of((section.Material ?? Material).ShearModulus), constant);
         }
 
         return twist;
@@ -161,7 +161,7 @@ public sealed partial class BoltCompliance
         double? sum = 0;
         foreach (BoltSection section in _grip)
         {
-            sum += (section.Material ?? Material).ThermalExpansion is CoefficientOfThermalExpansion alpha ? section.Meters * Si.Of(alpha) : null;
+            sum += (section.Material ?? Material).ThermalExpansion is CoefficientOfThermalExpansion alpha ? section.SiLength * Si.Of(alpha) : null;
         }
 
         return sum;

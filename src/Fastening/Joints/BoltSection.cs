@@ -30,7 +30,7 @@ public sealed class BoltSection
     /// <summary>Material of the section; null when it is that of the bolt.</summary>
     public ElasticMaterial? Material { get; }
 
-    internal double Meters => _length;
+    internal double SiLength => _length;
 
     /// <summary>A round section.</summary>
     /// <param name="length">Its length.</param>

@@ -14,21 +14,21 @@ public sealed class ClampedLayer
     /// <exception cref="ArgumentNullException"><paramref name="material"/> is null.</exception>
     public ClampedLayer(Length thickness, ElasticMaterial material)
     {
-        Meters = Guard.Check(thickness, Domains.Length);
+        SiThickness = Guard.Check(thickness, Domains.Length);
         Material = Guard.NotNull(material);
         Modulus = Si.Of(material.YoungsModulus);
     }
 
     /// <summary>Thickness along the bolt.</summary>
-    public Length Thickness => Si.Length(Meters);
+    public Length Thickness => Si.Length(SiThickness);
 
     /// <summary>Material.</summary>
     public ElasticMaterial Material { get; }
 
-    internal double Meters { get; }
+    internal double SiThickness { get; }
 
     internal double Modulus { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Meters * 1e3:0.###} mm {Material.Name}");
+    public override string ToString() => FormattableString.Invariant($"{SiThickness * 1e3:0.###} mm {Material.Name}");
 }

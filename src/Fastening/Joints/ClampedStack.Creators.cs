@@ -22,8 +22,11 @@ public sealed partial class ClampedStack
     /// <exception cref="ArgumentException">There are no layers.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A diameter is outside its domain or not greater than the hole, the grip is less than a thousandth of the bearing diameter, or the form is unknown.</exception>
     public static ClampedStack Vdi2230Cone(
-        IReadOnlyList<ClampedLayer> layers, Length bearingDiameter, Length hole, Length outerDiameter, JointForm form) =>
-        new(ClampedStackMethod.Vdi2230Cone, Copy(layers), ConeOf(bearingDiameter, hole, outerDiameter, null, form));
+        IReadOnlyList<ClampedLayer> layers, Length bearingDiameter, Length hole, Length outerDiameter, JointForm form)
+    {
+        ConeShape cone = ConeOf(bearingDiameter, hole, outerDiameter, null, form);
+        return new ClampedStack(ClampedStackMethod.Vdi2230Cone, ThickEnough(Copy(layers), 1e-3 * Si.Of(bearingDiameter)), cone);
+    }
 
     /// <summary>A stack of frusta of one angle, in parts of any number of layers and materials.</summary>
     /// <remarks>The cone is cut at the faces of the layers, in the middle of the grip (bolt and nut) and where it meets the outside; beyond that it is a sleeve.</remarks>
@@ -83,7 +86,8 @@ public sealed partial class ClampedStack
                 $"{copy[0].Material.Name} has {modulus / 1e9:G4} GPa, the fit for {fit.Name} {fitted / 1e9:G4} GPa; take WilemanFit.General or ClampedStack.Frusta."), nameof(fit));
         }
 
-        return new ClampedStack(ClampedStackMethod.Wileman, copy, null, Si.Of(thread.NominalDiameter), fit);
+        double d = Si.Of(thread.NominalDiameter);
+        return new ClampedStack(ClampedStackMethod.Wileman, ThickEnough(copy, d / 20), null, d, fit);
     }
 
     private static ClampedLayer[] Copy(IReadOnlyList<ClampedLayer> layers)
@@ -92,6 +96,13 @@ public sealed partial class ClampedStack
         if (copy.Length == 0) throw new ArgumentException("A joint clamps at least one layer.", nameof(layers));
         foreach (ClampedLayer layer in copy) Guard.NotNull(layer, nameof(layers));
         return copy;
+    }
+
+    private static ClampedLayer[] ThickEnough(ClampedLayer[] layers, double least)
+    {
+        double grip = layers.Sum(layer => layer.SiThickness);
+        if (grip < least) Guard.RefuseAgainst(nameof(layers), Si.Length(grip), $"at least {Guard.Show(Si.Length(least))} thick for this method");
+        return layers;
     }
 
     private static ConeShape ConeOf(Length bearingDiameter, Length hole, Length? outerDiameter, double? halfAngle, JointForm form)

@@ -27,7 +27,7 @@ public sealed partial class ClampedStack
         _wilemanDiameter = wilemanDiameter;
         Fit = fit;
         Layers = Array.AsReadOnly(layers);
-        foreach (ClampedLayer layer in layers) GripMeters += layer.Meters;
+        foreach (ClampedLayer layer in layers) GripMeters += layer.SiThickness;
         MetersPerNewton = ResilienceOf(null);
         RangeNotes = NotesOf();
         ExpansionPerKelvin = ExpansionOf();
@@ -94,7 +94,7 @@ public sealed partial class ClampedStack
         double? sum = 0;
         foreach (ClampedLayer layer in _layers)
         {
-            sum += layer.Material.ThermalExpansion is CoefficientOfThermalExpansion alpha ? layer.Meters * Si.Of(alpha) : null;
+            sum += layer.Material.ThermalExpansion is CoefficientOfThermalExpansion alpha ? layer.SiThickness * Si.Of(alpha) : null;
         }
 
         return sum;

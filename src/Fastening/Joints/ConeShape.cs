@@ -66,7 +66,7 @@ internal sealed class ConeShape(double bearing, double hole, double? outer, doub
         double depth = 0;
         foreach (ClampedLayer layer in layers)
         {
-            double thickness = Math.Min(layer.Meters, height - depth);
+            double thickness = Math.Min(layer.SiThickness, height - depth);
             if (thickness <= 0) break;
             delta = AddPiece(work, delta, depth, thickness, layer.Modulus, angle);
             depth += thickness;
