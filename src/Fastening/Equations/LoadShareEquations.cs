@@ -56,7 +56,7 @@ public static class LoadShareEquations
     /// <summary>Shigley's factor against passing the proof strength.</summary>
     public static double YieldingFactor(double F_p, double F_V, double Phi_K, double F_At) => F_p / (Phi_K * F_At + F_V);
 
-    /// <summary>n_p = F_p/(Φ_K F_A + F_V).</summary>
+    /// <summary>n_p = F_p/(Φ_K F_At + F_V).</summary>
     public static Equation<Func<double, double, double, double, double>> YieldingFactorEquation { get; } = Equation.Define(
         YieldingFactor, "joint.yielding-factor", Symbols.YieldingFactor, "F_p/(Phi_K*F_At + F_V)", "Shigley 9th ed. (2011) eq. (8-28): n_p = S_p A_t/(C P + F_i)",
         Symbols.ProofLoad, Symbols.WorkingPreload, Symbols.LoadFactor, Symbols.TensileLoad);
@@ -64,7 +64,7 @@ public static class LoadShareEquations
     /// <summary>Shigley's load factor against overloading: by how much the load, not the preload, may grow up to the proof strength.</summary>
     public static double OverloadFactor(double F_p, double F_V, double Phi_K, double F_At) => (F_p - F_V) / (Phi_K * F_At);
 
-    /// <summary>n_L = (F_p − F_V)/(Φ_K F_A).</summary>
+    /// <summary>n_L = (F_p − F_V)/(Φ_K F_At).</summary>
     public static Equation<Func<double, double, double, double, double>> OverloadFactorEquation { get; } = Equation.Define(
         OverloadFactor, "joint.overload-factor", Symbols.OverloadFactor, "(F_p - F_V)/(Phi_K*F_At)", "Shigley 9th ed. (2011) eq. (8-29): n_L = (S_p A_t - F_i)/(C P)",
         Symbols.ProofLoad, Symbols.WorkingPreload, Symbols.LoadFactor, Symbols.TensileLoad, "Phi_K - 0.001");
@@ -72,7 +72,7 @@ public static class LoadShareEquations
     /// <summary>Shigley's factor against separation.</summary>
     public static double SeparationFactor(double F_V, double Phi_K, double F_At) => F_V / ((1 - Phi_K) * F_At);
 
-    /// <summary>n_0 = F_V/((1 − Φ) F_A).</summary>
+    /// <summary>n_0 = F_V/((1 − Φ_K) F_At).</summary>
     public static Equation<Func<double, double, double, double>> SeparationFactorEquation { get; } = Equation.Define(
         SeparationFactor, "joint.separation-factor", Symbols.SeparationFactor, "F_V/((1 - Phi_K)*F_At)", "Shigley 9th ed. (2011) eq. (8-30): n_0 = F_i/(P (1 - C))",
         Symbols.WorkingPreload, Symbols.LoadFactor, Symbols.TensileLoad, "0.999 - Phi_K");

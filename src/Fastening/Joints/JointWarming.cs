@@ -18,9 +18,13 @@ internal readonly record struct JointWarming(double Resilience, double BoltGrowt
     private static double GrowthOfBolt(Derivation? work, Joint joint, JointTemperatures temperatures)
     {
         BoltCompliance bolt = joint.Bolt;
-        if (bolt.Sections.All(section => section.Material is null)) return Grow(work, 0, joint.Parts.GripMeters, bolt.Material, temperatures.BoltSi);
+        if (!HasOtherMaterials(bolt)) return Grow(work, 0, joint.Parts.GripMeters, bolt.Material, temperatures.BoltSi);
         double growth = 0;
-        foreach (BoltSection section in bolt.Sections) growth = Grow(work, growth, section.Meters, section.Material ?? bolt.Material, temperatures.BoltSi);
+        for (int i = 0; i < bolt.Sections.Count; i++)
+        {
+            growth = Grow(work, growth, bolt.Sections[i].SiLength, bolt.Sections[i].Material ?? bolt.Material, temperatures.BoltSi);
+        }
+
         return growth;
     }
 
@@ -29,10 +33,20 @@ internal readonly record struct JointWarming(double Resilience, double BoltGrowt
         double growth = 0;
         for (int i = 0; i < parts.Layers.Count; i++)
         {
-            growth = Grow(work, growth, parts.Layers[i].Meters, parts.Layers[i].Material, temperatures.LayerSi(i));
+            growth = Grow(work, growth, parts.Layers[i].SiThickness, parts.Layers[i].Material, temperatures.LayerSi(i));
         }
 
         return growth;
+    }
+
+    private static bool HasOtherMaterials(BoltCompliance bolt)
+    {
+        for (int i = 0; i < bolt.Sections.Count; i++)
+        {
+            if (bolt.Sections[i].Material is not null) return true;
+        }
+
+        return false;
     }
 
     private static double Grow(Derivation? work, double before, double length, ElasticMaterial material, double rise)
@@ -52,7 +66,7 @@ internal readonly record struct JointWarming(double Resilience, double BoltGrowt
         }
 
         double bolt = joint.Bolt.GripMeters, parts = joint.Parts.GripMeters;
-        if (joint.Bolt.Sections.Any(section => section.Material is not null) && Math.Abs(bolt - parts) > 1e-6 * parts)
+        if (HasOtherMaterials(joint.Bolt) && Math.Abs(bolt - parts) > 1e-6 * parts)
         {
             throw new ArgumentException(
                 FormattableString.Invariant($"The sections of the bolt, of several materials, are {bolt * 1e3:G6} mm long, the parts {parts * 1e3:G6} mm thick; they must agree."),
