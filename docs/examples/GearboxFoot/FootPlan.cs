@@ -14,7 +14,7 @@ internal sealed class FootPlan
         Rotation = GreatestRotation();
         ByRotation = BandAt(Rotation.Target);
         TorqueAlone = ToleranceWindow.FromPercent(
-            stated.AtLowestFriction.TorqueFor(stated.PermittedForTorque) * (100 / (100 + stated.TorqueTolerancePercent)),
+            Torque.FromNewtonMeters(Math.Floor(stated.AtLowestFriction.TorqueFor(stated.PermittedForTorque).NewtonMeters * 100 / (100 + stated.TorqueTolerancePercent))),
             stated.TorqueTolerancePercent, stated.TorqueTolerancePercent);
         LowestByTorque = stated.AtHighestFriction.PreloadAt(TorqueAlone.Lower);
         HighestByTorque = stated.AtLowestFriction.PreloadAt(TorqueAlone.Upper);

@@ -34,14 +34,14 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
         writer.Heading("Joint");
         writer.Table(["What", "Stated or found"],
         [
-            ["bolt", $"{Stated.Thread} {Stated.PropertyClass}, 110 mm long, 46 mm of thread, with nut"],
+            ["bolt", $"{Stated.Thread} {Stated.PropertyClass}, 110 mm long, 46 mm of thread; the nut is turned, the head held"],
             ["clamped, from the head on", $"steel washer {FootJoint.WasherMm} mm, foot of grey cast iron {FootJoint.FootMm} mm, "
                 + $"steel frame {FootJoint.FrameMm} mm, steel washer {FootJoint.WasherMm} mm"],
             ["friction", $"{Stated.Friction} (thread, bearing; lowest to highest), invented"],
             ["required clamp force", $"{Show.Stated(Stated.RequiredClamp.Kilonewtons)} kN in service, cold and warm"],
             ["permitted stress", $"{Show.Stated(Stated.Utilisation)} of the yield strength while tightening"],
-            ["bolt stretches", $"{Micrometres(Stated.Bolt.MetersPerNewton)} µm/kN (VDI 2230)"],
-            ["parts yield elastically by", $"{Micrometres(Stated.Parts.MetersPerNewton)} µm/kN (VDI 2230 cone over four layers)"],
+            ["bolt stretches by", $"{Micrometres(Stated.Bolt.MetersPerNewton)} µm/kN (VDI 2230)"],
+            ["parts give way by", $"{Micrometres(Stated.Parts.MetersPerNewton)} µm/kN (VDI 2230 cone over four layers)"],
             ["one degree of the nut gains", $"{Stated.Joint.PreloadGainAt(Angle.FromDegrees(1)).Kilonewtons:0.00} kN"],
             ["one degree at the wrench gains", $"{PerDegree:0.00} kN, bolt twist and wind-up of the extension taken off (lowest friction)"],
             ["slope at the wrench", $"{Tightening.ElasticSlope.NewtonMetersPerDegree:0.0} N·m/° while elastic (lowest friction)"],
