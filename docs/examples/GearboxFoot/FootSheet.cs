@@ -101,7 +101,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
         PreloadRange byRotation = plan.ByRotation.Range;
         writer.Heading("Clamp force left in service");
         writer.Paragraph(
-            $"Surfaces settle by {Stated.Embedding.Total.Micrometers:0.#} µm ({Stated.Embedding.Source}), which costs {Show.Force(plan.EmbeddingLoss, Up)}. "
+            $"Surfaces settle by {Stated.Embedding.Total.Micrometers:0.#} µm after {Stated.Embedding.Source}, which costs {Show.Force(plan.EmbeddingLoss, Up)}. "
             + "Then the temperatures, rises since tightening; moduli as at assembly:");
         writer.Table(["State", "bolt ", "layers from the head on ", "of the lowest ", "of the highest ", "required "], Stated.Temperatures.Select(state => new[]
         {
