@@ -21,6 +21,7 @@ internal static class Si
     public static double Of(RotationalSpeed value) => value.DegreesPerSecond;
     public static double Of(Ratio value) => value.DecimalFractions;
     public static double Of(CoefficientOfThermalExpansion value) => value.PerKelvin;
+    public static double Of(TemperatureDelta value) => value.Kelvins;
     public static double Millimeters(Length value) => value.Millimeters;
     public static double Radians(Angle value) => value.Degrees * RadiansPerDegree;
     public static double ToRadians(double degrees) => degrees * RadiansPerDegree;
@@ -33,8 +34,11 @@ internal static class Si
     public static Pressure Pressure(double pascals) => UnitsNet.Pressure.FromPascals(pascals);
     public static Angle Angle(double degrees) => UnitsNet.Angle.FromDegrees(degrees);
     public static Angle AngleFromRadians(double radians) => UnitsNet.Angle.FromDegrees(radians / RadiansPerDegree);
+    public static RotationalStiffness RotationalStiffness(double newtonMetersPerRadian) =>
+        UnitsNet.RotationalStiffness.FromNewtonMetersPerRadian(newtonMetersPerRadian);
     public static Duration Duration(double seconds) => UnitsNet.Duration.FromSeconds(seconds);
     public static RotationalSpeed RotationalSpeed(double degreesPerSecond) => UnitsNet.RotationalSpeed.FromDegreesPerSecond(degreesPerSecond);
+    public static TemperatureDelta TemperatureDelta(double kelvins) => UnitsNet.TemperatureDelta.FromKelvins(kelvins);
     public static Ratio Ratio(double fraction) => UnitsNet.Ratio.FromDecimalFractions(fraction);
 
     /// <summary>Without boxing: the JIT keeps one branch per closed type, on both targets and ahead of time.</summary>

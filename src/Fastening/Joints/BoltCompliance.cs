@@ -144,7 +144,7 @@ public sealed partial class BoltCompliance
         return BoltComplianceEquations.ResilienceOfStiffnessEquation.Step(work, stiffness);
     }
 
-    private double TwistOf(Derivation? work)
+    internal double TwistOf(Derivation? work)
     {
         double twist = 0;
         foreach (BoltSection section in _grip)
