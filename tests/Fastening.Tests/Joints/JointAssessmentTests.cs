@@ -54,7 +54,7 @@ public class JointAssessmentTests
         double force = Ring(39_000, 0.85).Under(12_000).Bolt;
         double area = ScrewThread.Parse("M12").StressArea.SquareMeters, d0 = ScrewThread.Parse("M12").StressDiameter.Meters;
         double tau = AssessedJoint.Model.BreakdownAt(AssessedJoint.Model.TorqueFor(Force.FromKilonewtons(39))) is { } parts
-            ? (parts.Pitch + parts.ThreadFriction).NewtonMeters / (Math.PI * d0 * d0 * d0 / 12) / 2
+            ? (parts.PitchTorque + parts.ThreadFrictionTorque).NewtonMeters / (Math.PI * d0 * d0 * d0 / 12) / 2
             : 0;
         Verify(assessment.Of(JointCheckKind.WorkingStress), Math.Sqrt(Math.Pow(force / area, 2) + 3 * tau * tau), 640e6, 0.85);
         Verify(assessment.Of(JointCheckKind.HeadPressure), force / (Math.PI / 4 * (16.6 * 16.6 - 13.5 * 13.5) * 1e-6), 700e6, 0.85);
