@@ -2,7 +2,7 @@ using Fastening.Equations;
 
 namespace Fastening.Published.Tests;
 
-/// <summary>Companion to a machine-design textbook (no. 764), threaded joints: the core or stress area that a preloaded bolt needs under a load.</summary>
+/// <summary>Companion to a machine-design textbook (no. 764), threaded joints: the area that a preloaded bolt needs under a load; in both examples the joint has opened.</summary>
 public sealed class MachineDesignCompanion : PublishedSource
 {
     public override IReadOnlyList<PublishedTable> Tables { get; } =
