@@ -28,7 +28,7 @@ internal sealed class DiagramPicture(JointDiagram diagram)
 {
     private const double Left = 96, Right = 700, Top = 24, Bottom = 400;
 
-    private readonly double _widest = 1.1 * diagram.Separation.Deformation.Micrometers, _highest = 1.12 * diagram.Separation.Force.Kilonewtons;
+    private readonly double _widest = 1.28 * diagram.Separation.Deformation.Micrometers, _highest = 1.12 * diagram.Separation.Force.Kilonewtons;
     private readonly StringBuilder _svg = new();
 
     public string ToSvg()
