@@ -87,7 +87,7 @@ internal readonly record struct JointWarming(double Resilience, double BoltGrowt
         if (HasOtherMaterials(joint.Bolt) && Math.Abs(bolt - parts) > 1e-6 * parts)
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"The sections of the bolt, of several materials, are {bolt * 1e3:G6} mm long, the parts {parts * 1e3:G6} mm thick; they must agree."),
+                FormattableString.Invariant($"The bolt's sections of several materials are {bolt * 1e3:G6} mm long, the parts {parts * 1e3:G6} mm; they must agree."),
                 nameof(temperatures));
         }
     }
