@@ -45,6 +45,21 @@ public class RotationScatterTests
         Assert.InRange(preload, band.Minimum.Newtons * (1 - 1e-12), band.Maximum.Newtons * (1 + 1e-12));
     }
 
+    [Property]
+    public void The_band_is_reached_at_its_corners(AnyTurnedJoint any)
+    {
+        var low = new FrictionCoefficients(any.ThreadFriction, any.BearingFriction);
+        var high = new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction * 1.3);
+        ToleranceWindow<Angle> turn = ToleranceWindow.FromPercent(any.Tightening.ElasticRotation * 0.7, 5, 6);
+        ToleranceWindow<Torque> snug = ToleranceWindow.FromPercent(any.Tightening.SnugTorque, 4, 3);
+        PreloadRange band = any.Tightening.PreloadRangeAt(turn, snug, new FrictionRange(low, high)).Range;
+        double gainPerRadian = any.Lead / (2 * Math.PI * (any.BoltCompliancePerEal + any.SleeveCompliancePerEal));
+        Close.To(
+            any.Model.WithFriction(high).PreloadAt(snug.Lower).Newtons + turn.Lower.Radians * gainPerRadian, band.Minimum.Newtons, 1e-10);
+        Close.To(
+            any.Model.WithFriction(low).PreloadAt(snug.Upper).Newtons + turn.Upper.Radians * gainPerRadian, band.Maximum.Newtons, 1e-10);
+    }
+
     [Fact]
     public void Uncertainty_agrees_with_a_million_trials()
     {
