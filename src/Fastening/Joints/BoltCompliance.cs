@@ -36,6 +36,7 @@ public sealed partial class BoltCompliance
         foreach (BoltSection section in grip) GripMeters += section.SiLength;
         MetersPerNewton = ResilienceOf(null);
         TwistRadiansPerNewtonMeter = TwistOf(null);
+        ExpansionPerKelvin = ExpansionOf();
     }
 
     /// <summary>The thread.</summary>
@@ -69,6 +70,9 @@ public sealed partial class BoltCompliance
     public bool IsTapped => _tappedMaterial is not null;
 
     internal double GripMeters { get; }
+
+    /// <summary>Σ l_i α_i over the grip, metres per kelvin; null when the expansion of a section is unknown.</summary>
+    internal double? ExpansionPerKelvin { get; }
 
     /// <summary>The bolt screwed into a tapped part: 0.33 d of the part's material in place of the nut (VDI 2230-1:2015 §5.1.1, from memory).</summary>
     /// <param name="material">Material of the tapped part.</param>
@@ -150,6 +154,17 @@ public sealed partial class BoltCompliance
         }
 
         return twist;
+    }
+
+    private double? ExpansionOf()
+    {
+        double? sum = 0;
+        foreach (BoltSection section in _grip)
+        {
+            sum += (section.Material ?? Material).ThermalExpansion is CoefficientOfThermalExpansion alpha ? section.SiLength * Si.Of(alpha) : null;
+        }
+
+        return sum;
     }
 
     private double NominalArea(Derivation? work) => BoltComplianceEquations.NominalAreaEquation.Step(work, Si.Of(Thread.NominalDiameter));

@@ -31,6 +31,7 @@ public sealed partial class ClampedStack
         foreach (ClampedLayer layer in layers) GripMeters += layer.SiThickness;
         MetersPerNewton = ResilienceOf(null);
         RangeNotes = NotesOf();
+        ExpansionPerKelvin = ExpansionOf();
     }
 
     /// <summary>How the compliance was found.</summary>
@@ -59,6 +60,9 @@ public sealed partial class ClampedStack
 
     internal double GripMeters { get; }
 
+    /// <summary>Σ l_i α_i, metres per kelvin; null when the expansion of a layer is unknown.</summary>
+    internal double? ExpansionPerKelvin { get; }
+
     /// <summary>The work behind <see cref="MetersPerNewton"/>.</summary>
     /// <returns>The steps; the last is the resilience δ_P.</returns>
     public Derivation DeriveResilience()
@@ -84,6 +88,17 @@ public sealed partial class ClampedStack
         double stiffness = ClampedPartsEquations.WilemanStiffnessEquation.Step(
             work, _layers[0].Modulus, _wilemanDiameter, Fit!.Coefficient, Fit.Exponent, GripMeters);
         return ClampedPartsEquations.ResilienceOfStiffnessEquation.Step(work, stiffness);
+    }
+
+    private double? ExpansionOf()
+    {
+        double? sum = 0;
+        foreach (ClampedLayer layer in _layers)
+        {
+            sum += layer.Material.ThermalExpansion is CoefficientOfThermalExpansion alpha ? layer.SiThickness * Si.Of(alpha) : null;
+        }
+
+        return sum;
     }
 
     private ReadOnlyCollection<string> NotesOf()
