@@ -1,0 +1,79 @@
+using Fastening.Equations;
+
+namespace Fastening;
+
+/// <summary>From torque and friction to preload: one function for the estimate, the draws and the corners.</summary>
+internal sealed class PreloadChain
+{
+    private const double NewtonsPerKilonewton = 1e3;
+
+    private readonly TorqueSide _torque;
+    private readonly FrictionSide _friction;
+    private readonly BandInput _prevailing;
+    private readonly List<BandInput> _inputs = [];
+
+    public PreloadChain(TorqueSide torque, FrictionSide friction, BandInput prevailing, double frictionCorrelation)
+    {
+        _torque = torque;
+        _friction = friction;
+        _prevailing = prevailing;
+        double perTorque = Middle > 0 ? PreloadSensitivityEquations.PreloadPerTorque(friction.Middle) : 0;
+        torque.AddTo(_inputs, perTorque / NewtonsPerKilonewton);
+        friction.AddTo(_inputs, Middle / NewtonsPerKilonewton);
+        prevailing.AddTo(_inputs, -perTorque / NewtonsPerKilonewton);
+        Budget = MakeBudget(frictionCorrelation);
+    }
+
+    /// <summary>Preload with every input in the middle of its limits, in newtons.</summary>
+    public double Middle => TorqueEquations.Preload(_torque.Middle, _prevailing.Middle, _friction.Middle);
+
+    /// <summary>The budget of the preload in kilonewtons, with analytic sensitivities; inputs without scatter take no part.</summary>
+    public UncertaintyBudget Budget { get; }
+
+    /// <summary>u_κ/κ, from the friction's part in the budget: F goes with 1/κ.</summary>
+    public double RelativeArmUncertainty
+    {
+        get
+        {
+            int[] places = [.. Enumerable.Range(0, _inputs.Count).Where(i => _friction.Has(_inputs[i].Name))];
+            double variance = places.Sum(i => places.Sum(j => Budget.Correlations[i, j] * Part(i) * Part(j)));
+            return Middle > 0 ? Math.Sqrt(Math.Max(0, variance)) * NewtonsPerKilonewton / Middle : 0;
+
+            double Part(int i) => Budget.Inputs[i].Sensitivity!.Value * Budget.Inputs[i].StandardUncertainty;
+        }
+    }
+
+    /// <summary>Every input at the end that lowers or raises the preload, by the signs of the sensitivities; in newtons.</summary>
+    public (double Low, double High) WorstCase()
+    {
+        (double lowTorque, double highTorque) = _torque.WorstCase();
+        (double lowArm, double highArm) = _friction.WorstCase();
+        return (TorqueEquations.Preload(lowTorque, _prevailing.High, highArm), TorqueEquations.Preload(highTorque, _prevailing.Low, lowArm));
+    }
+
+    /// <summary>Change of the preload, in newtons, when one input goes from limit to limit and the others stay in the middle.</summary>
+    public double Swing(string name)
+    {
+        string[] names = [.. _inputs.Select(input => input.Name)];
+        int place = Array.IndexOf(names, name);
+        return Math.Abs(At(_inputs[place].Limits.High) - At(_inputs[place].Limits.Low));
+
+        double At(double limit)
+        {
+            double[] values = [.. Budget.Inputs.Select(input => input.Value)];
+            values[place] = limit;
+            return Preload(new InputValues(values, names));
+        }
+    }
+
+    private UncertaintyBudget MakeBudget(double frictionCorrelation)
+    {
+        UncertaintyBudget budget = UncertaintyBudget.Of(
+            "preload", "kN", x => Preload(x) / NewtonsPerKilonewton, [.. _inputs.Select(input => input.Contribution!)]);
+        (string thread, string bearing) = FrictionSide.OfCoefficients.Names;
+        bool both = _inputs.Exists(input => input.Name == thread) && _inputs.Exists(input => input.Name == bearing);
+        return both && frictionCorrelation != 0 ? budget.WithKnownCorrelations((thread, bearing, frictionCorrelation)) : budget;
+    }
+
+    private double Preload(InputValues x) => TorqueEquations.Preload(_torque.Of(x), _prevailing.Of(x), _friction.Of(x));
+}
