@@ -23,8 +23,18 @@ internal sealed class BandInput(string name, double low, double high, ScatterSha
     /// <summary>As an input of the budget; only once it has a place there.</summary>
     public UncertaintyContribution? Contribution { get; private set; }
 
-    /// <summary>SI value of a draw.</summary>
-    public double Of(in InputValues x) => _place < 0 ? _middle * siPerUnit : x[_place] * siPerUnit;
+    /// <summary>SI values of a block of draws.</summary>
+    public void Fill(double[] columns, Span<double> values)
+    {
+        if (_place < 0)
+        {
+            values.Fill(Middle);
+            return;
+        }
+
+        ReadOnlySpan<double> column = columns.AsSpan(_place * InputSampler.Rows, values.Length);
+        for (int i = 0; i < values.Length; i++) values[i] = column[i] * siPerUnit;
+    }
 
     /// <summary>Takes a place in the budget; the sensitivity is per SI unit. A constant takes none, unless it must.</summary>
     public void AddTo(List<BandInput> budget, double sensitivityPerSi, bool always = false)

@@ -8,8 +8,8 @@ internal abstract class FrictionSide
 {
     public abstract double Middle { get; }
 
-    /// <summary>κ of one draw, in metres.</summary>
-    public abstract double Of(in InputValues x);
+    /// <summary>κ of a block of draws, in metres.</summary>
+    public abstract void Fill(double[] columns, Span<double> arms);
 
     public abstract (double Low, double High) WorstCase();
 
@@ -25,7 +25,11 @@ internal abstract class FrictionSide
 
         public override double Middle => Arm(_factor.Middle);
 
-        public override double Of(in InputValues x) => Arm(Math.Max(_factor.Of(x), Domains.NutFactor.Low));
+        public override void Fill(double[] columns, Span<double> arms)
+        {
+            _factor.Fill(columns, arms);
+            for (int i = 0; i < arms.Length; i++) arms[i] = Arm(Math.Max(arms[i], Domains.NutFactor.Low));
+        }
 
         public override (double Low, double High) WorstCase() => (Arm(_factor.Low), Arm(_factor.High));
 
@@ -44,7 +48,7 @@ internal abstract class FrictionSide
         private readonly TorqueForm _form;
         private readonly double _pitch;
         private readonly double _radius;
-        private readonly double _diameter;
+        private readonly double _radiusPerDiameter;
         private readonly BandInput _thread;
         private readonly BandInput _bearing;
         private readonly BandInput _bearingDiameter;
@@ -55,10 +59,11 @@ internal abstract class FrictionSide
             _form = model.Convention.Form;
             _pitch = model.Thread.PitchSi;
             _radius = model.Bearing.FrictionRadius(null);
-            _diameter = Si.Of(model.Bearing.EffectiveDiameter);
+            double diameter = Si.Of(model.Bearing.EffectiveDiameter);
+            _radiusPerDiameter = _radius / diameter;
             _thread = new("µ_th", range.Low.Thread, range.High.Thread, shape);
             _bearing = new("µ_b", range.Low.Bearing, range.High.Bearing, shape);
-            _bearingDiameter = new("D_b (mm)", 1e3 * _diameter - diameterError, 1e3 * _diameter + diameterError, ScatterShape.Rectangular, 1e-3);
+            _bearingDiameter = new("D_b (mm)", 1e3 * diameter - diameterError, 1e3 * diameter + diameterError, ScatterShape.Rectangular, 1e-3);
         }
 
         public static (string Thread, string Bearing) Names => ("µ_th", "µ_b");
@@ -66,7 +71,14 @@ internal abstract class FrictionSide
         public override double Middle => Arm(_thread.Middle, _bearing.Middle, _bearingDiameter.Middle);
 
         /// <summary>A draw of a normal friction below zero counts as no friction.</summary>
-        public override double Of(in InputValues x) => Arm(Math.Max(_thread.Of(x), 0), Math.Max(_bearing.Of(x), 0), _bearingDiameter.Of(x));
+        public override void Fill(double[] columns, Span<double> arms)
+        {
+            Span<double> bearings = stackalloc double[InputSampler.Rows], diameters = stackalloc double[InputSampler.Rows];
+            _thread.Fill(columns, arms);
+            _bearing.Fill(columns, bearings.Slice(0, arms.Length));
+            _bearingDiameter.Fill(columns, diameters.Slice(0, arms.Length));
+            for (int i = 0; i < arms.Length; i++) arms[i] = Arm(Math.Max(arms[i], 0), Math.Max(bearings[i], 0), diameters[i]);
+        }
 
         public override (double Low, double High) WorstCase() =>
             (Arm(_thread.Low, _bearing.Low, _bearingDiameter.Low), Arm(_thread.High, _bearing.High, _bearingDiameter.High));
@@ -77,13 +89,13 @@ internal abstract class FrictionSide
             double perBearing = PreloadSensitivityEquations.PreloadPerBearingFriction(preload, _radius, arm);
             _thread.AddTo(budget, PreloadSensitivityEquations.PreloadPerThreadFriction(preload, ThreadRadius(_thread.Middle), arm));
             _bearing.AddTo(budget, perBearing);
-            _bearingDiameter.AddTo(budget, perBearing * _bearing.Middle / _diameter);
+            _bearingDiameter.AddTo(budget, perBearing * _bearing.Middle / _bearingDiameter.Middle);
         }
 
         public override bool Has(string input) => input == _thread.Name || input == _bearing.Name || input == _bearingDiameter.Name;
 
         private double Arm(double thread, double bearing, double bearingDiameter) =>
-            TorqueEquations.TorqueArm(ThreadArm(thread), bearing * (_radius * (bearingDiameter / _diameter)));
+            TorqueEquations.TorqueArm(ThreadArm(thread), bearing * (_radiusPerDiameter * bearingDiameter));
 
         private double ThreadArm(double friction) => _form switch
         {

@@ -41,8 +41,11 @@ internal sealed class InputSampler
         double middle = input.Value, u = input.StandardUncertainty, a = input.HalfWidth, flat = input.FlatShare, freedom = input.DegreesOfFreedom;
         switch (input.Distribution)
         {
+            case UncertaintyDistribution.Normal when double.IsInfinity(freedom):
+                random.FillNormal(column, middle, u);
+                break;
             case UncertaintyDistribution.Rectangular:
-                for (int i = 0; i < column.Length; i++) column[i] = middle + a * (2 * random.Uniform() - 1);
+                random.FillUniform(column, middle, a);
                 break;
             case UncertaintyDistribution.Triangular:
                 for (int i = 0; i < column.Length; i++) column[i] = middle + a * (random.Uniform() + random.Uniform() - 1);
@@ -58,20 +61,15 @@ internal sealed class InputSampler
                 for (int i = 0; i < column.Length; i++) column[i] = middle + a * Math.Cos(Math.PI * random.Uniform());
                 break;
             default:
-                for (int i = 0; i < column.Length; i++) column[i] = middle + u * random.Normal() * Spread(random, freedom);
+                random.FillNormal(column, 0, 1);
+                for (int i = 0; i < column.Length; i++) column[i] = middle + u * column[i] / Math.Sqrt(random.ChiSquareOverFreedom(freedom));
                 break;
         }
     }
 
-    private static double Spread(RandomStream random, double freedom) =>
-        double.IsInfinity(freedom) ? 1 : 1 / Math.Sqrt(random.ChiSquareOverFreedom(freedom));
-
     private void FillCorrelated(RandomStream random, double[] columns, int rows)
     {
-        foreach (int place in _correlated)
-        {
-            for (int row = 0; row < rows; row++) columns[place * Rows + row] = random.Normal();
-        }
+        foreach (int place in _correlated) random.FillNormal(columns.AsSpan(place * Rows, rows), 0, 1);
 
         Mix(_correlated, _correlatedRoot, columns, rows);
         foreach (int place in _correlated)
@@ -84,15 +82,12 @@ internal sealed class InputSampler
 
     private void FillJoint(RandomStream random, int[] places, double[,] root, double[] columns, int rows)
     {
-        foreach (int place in places)
-        {
-            for (int row = 0; row < rows; row++) columns[place * Rows + row] = random.Normal();
-        }
+        foreach (int place in places) random.FillNormal(columns.AsSpan(place * Rows, rows), 0, 1);
 
         Mix(places, root, columns, rows);
         for (int row = 0; row < rows; row++)
         {
-            double spread = Spread(random, _inputs[places[0]].DegreesOfFreedom);
+            double spread = 1 / Math.Sqrt(random.ChiSquareOverFreedom(_inputs[places[0]].DegreesOfFreedom));
             foreach (int place in places)
             {
                 ref double value = ref columns[place * Rows + row];

@@ -26,7 +26,7 @@ public readonly struct InputValues
     /// <param name="index">Place, from 0.</param>
     /// <returns>The value.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such place.</exception>
-    public double this[int index] => (uint)index < (uint)Count
+    public double this[int index] => _names is not null && (uint)index < (uint)_names.Length
         ? _values[_offset + index * _stride]
         : throw new ArgumentOutOfRangeException(nameof(index), $"index is {index}; it must be at least 0 and less than {Count}.");
 

@@ -48,11 +48,12 @@ internal sealed class MonteCarloRun(UncertaintyBudget budget, MonteCarlo setting
         {
             int rows = Math.Min(InputSampler.Rows, end - first);
             _sampler.Fill(random, columns, rows);
+            Span<double> values = _values.AsSpan(first, rows);
+            if (budget.Columns is { } whole) whole.Evaluate(columns, values);
+            else for (int row = 0; row < rows; row++) values[row] = function(new InputValues(columns, _names, row, InputSampler.Rows));
             for (int row = 0; row < rows; row++)
             {
-                double value = function(new InputValues(columns, _names, row, InputSampler.Rows));
-                if (value - value != 0) Refuse(value, columns, row);
-                _values[first + row] = value;
+                if (values[row] - values[row] != 0) Refuse(values[row], columns, row);
             }
         }
 

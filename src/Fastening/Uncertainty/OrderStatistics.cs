@@ -1,115 +1,110 @@
+using System.Buffers;
+
 namespace Fastening;
 
 /// <summary>
-/// The draws in order, as far as they are asked for: sorted into buckets once, and within a bucket only when a rank falls into it.
-/// Both coverage intervals of a million draws need the tails alone.
+/// The draws in order, as far as they are asked for. A regular sample tells roughly where a rank lies; only the draws about it are gathered
+/// and sorted, and counted to be sure. Both coverage intervals of a million draws need the tails alone.
 /// </summary>
 internal sealed class OrderStatistics
 {
-    private const int Buckets = 2048;
-    private const int Samples = 4096;
+    private const int Samples = 8192;
 
+    private readonly object _finding = new();
     private readonly double[] _values;
     private readonly int _threads;
-    private readonly double _low;
-    private readonly double _high;
-    private readonly double _scale;
-    private readonly int[] _starts;
+    private readonly double[] _sample;
     private (double[] Lowest, double[] Highest) _tails = ([], []);
 
     public OrderStatistics(double[] values, int threads)
     {
         _values = values;
         _threads = threads;
-        (_low, _high) = Body();
-        double width = _high - _low;
-        _scale = width > 0 && (Buckets - 2) / width is var scale && !double.IsInfinity(scale) ? scale : 0;
-        _starts = Count();
+        int step = Math.Max(1, values.Length / Samples);
+        _sample = new double[values.Length / step];
+        for (int i = 0; i < _sample.Length; i++) _sample[i] = values[i * step];
+        Array.Sort(_sample);
     }
-
-    public int Length => _values.Length;
 
     /// <summary>The value of a rank, from 0.</summary>
     public double this[int rank]
     {
         get
         {
-            int bucket = Array.BinarySearch(_starts, rank);
-            if (bucket < 0) bucket = ~bucket - 1;
-            while (_starts[bucket + 1] == _starts[bucket]) bucket++;
-            double[] members = Members(bucket, bucket);
-            return members[rank - _starts[bucket]];
+            for (double margin = 4; ; margin *= 4)
+            {
+                (double low, double high) = Around(rank, margin);
+                (double[] between, int below) = Gather(low, high, _values.Length / 16);
+                if (rank >= below && rank < below + between.Length) return between[rank - below];
+            }
         }
     }
 
     /// <summary>The lowest and the highest values, so many each, in rising order; kept for the next question about the same probability.</summary>
     public (double[] Lowest, double[] Highest) Tails(int count)
     {
-        lock (_starts)
+        lock (_finding)
         {
-            if (_tails.Lowest.Length != count) _tails = FindTails(count);
-            return _tails;
+            if (_tails.Lowest.Length == count) return _tails;
+            double[] lowest = [], highest = [];
+            Parallel.Invoke(
+                new ParallelOptions { MaxDegreeOfParallelism = _threads },
+                () => lowest = Lowest(count),
+                () => highest = Highest(count));
+            return _tails = (lowest, highest);
         }
     }
 
-    private (double[] Lowest, double[] Highest) FindTails(int count)
+    private double[] Lowest(int count)
     {
-        int last = 0, first = Buckets - 1;
-        while (_starts[last + 1] < count) last++;
-        while (Length - _starts[first] < count) first--;
-        double[] lowest = [], highest = [];
-        int lastBucket = last, firstBucket = first;
-        Parallel.Invoke(
-            new ParallelOptions { MaxDegreeOfParallelism = _threads },
-            () => lowest = Members(0, lastBucket),
-            () => highest = Members(firstBucket, Buckets - 1));
-        return (lowest.AsSpan(0, count).ToArray(), highest.AsSpan(highest.Length - count).ToArray());
-    }
-
-    /// <summary>Limits that hold all but the outliers, from a regular sample: far outliers must not crowd the rest into one bucket.</summary>
-    private (double Low, double High) Body()
-    {
-        int step = Math.Max(1, _values.Length / Samples);
-        double[] sample = new double[_values.Length / step];
-        for (int i = 0; i < sample.Length; i++) sample[i] = _values[i * step];
-        Array.Sort(sample);
-        int cut = sample.Length / 1000;
-        return (sample[cut], sample[sample.Length - 1 - cut]);
-    }
-
-    private int BucketOf(double value)
-    {
-        if (value < _low) return 0;
-        return value > _high ? Buckets - 1 : Math.Min(1 + (int)((value - _low) * _scale), Buckets - 2);
-    }
-
-    private int[] Count()
-    {
-        int parts = Math.Min(_threads, 64);
-        int[][] counts = [.. Enumerable.Range(0, parts).Select(_ => new int[Buckets])];
-        Parallel.For(0, parts, new ParallelOptions { MaxDegreeOfParallelism = _threads }, part =>
+        for (double margin = 4; ; margin *= 4)
         {
-            int[] own = counts[part];
-            int end = (int)((long)(part + 1) * _values.Length / parts);
-            for (int i = (int)((long)part * _values.Length / parts); i < end; i++) own[BucketOf(_values[i])]++;
-        });
-
-        var starts = new int[Buckets + 1];
-        for (int bucket = 0; bucket < Buckets; bucket++) starts[bucket + 1] = starts[bucket] + counts.Sum(own => own[bucket]);
-        return starts;
+            (double[] found, _) = Gather(double.NegativeInfinity, Around(count, margin).High, count);
+            if (found.Length >= count) return found.AsSpan(0, count).ToArray();
+        }
     }
 
-    private double[] Members(int first, int last)
+    private double[] Highest(int count)
     {
-        double[] members = new double[_starts[last + 1] - _starts[first]];
-        int count = 0;
+        for (double margin = 4; ; margin *= 4)
+        {
+            (double[] found, _) = Gather(Around(_values.Length - count, margin).Low, double.PositiveInfinity, count);
+            if (found.Length >= count) return found.AsSpan(found.Length - count).ToArray();
+        }
+    }
+
+    /// <summary>Values of the sample so many of its standard deviations of rank below and above a rank.</summary>
+    private (double Low, double High) Around(int rank, double margin)
+    {
+        double share = (double)rank / _values.Length, place = share * _sample.Length;
+        double width = margin * Math.Sqrt(_sample.Length * share * (1 - share)) + margin;
+        int low = (int)(place - width), high = (int)(place + width);
+        return (low >= 0 ? _sample[low] : double.NegativeInfinity, high < _sample.Length ? _sample[high] : double.PositiveInfinity);
+    }
+
+    /// <summary>The values from low to high in rising order, and how many lie below them.</summary>
+    private (double[] Between, int Below) Gather(double low, double high, int expected)
+    {
+        double[] found = ArrayPool<double>.Shared.Rent(expected + expected / 4 + 1024);
+        int count = 0, below = 0;
         foreach (double value in _values)
         {
-            int bucket = BucketOf(value);
-            if (bucket >= first && bucket <= last) members[count++] = value;
+            if (value < low) below++;
+            if (value < low || value > high) continue;
+            if (count == found.Length) found = Larger(found);
+            found[count++] = value;
         }
 
-        Array.Sort(members);
-        return members;
+        double[] sorted = BucketSort.Sorted(found.AsSpan(0, count));
+        ArrayPool<double>.Shared.Return(found);
+        return (sorted, below);
+    }
+
+    private static double[] Larger(double[] full)
+    {
+        double[] larger = ArrayPool<double>.Shared.Rent(2 * full.Length);
+        full.CopyTo(larger, 0);
+        ArrayPool<double>.Shared.Return(full);
+        return larger;
     }
 }

@@ -3,7 +3,7 @@ using Fastening.Equations;
 namespace Fastening;
 
 /// <summary>From torque and friction to preload: one function for the estimate, the draws and the corners.</summary>
-internal sealed class PreloadChain
+internal sealed class PreloadChain : IColumnFunction
 {
     private const double NewtonsPerKilonewton = 1e3;
 
@@ -62,18 +62,36 @@ internal sealed class PreloadChain
         {
             double[] values = [.. Budget.Inputs.Select(input => input.Value)];
             values[place] = limit;
-            return Preload(new InputValues(values, names));
+            return Kilonewtons(new InputValues(values, names)) * NewtonsPerKilonewton;
         }
+    }
+
+    /// <summary>Preloads of a block of draws, in kilonewtons.</summary>
+    public void Evaluate(double[] columns, Span<double> results)
+    {
+        Span<double> arms = stackalloc double[InputSampler.Rows], prevailing = stackalloc double[InputSampler.Rows];
+        _torque.Fill(columns, results);
+        _friction.Fill(columns, arms.Slice(0, results.Length));
+        _prevailing.Fill(columns, prevailing.Slice(0, results.Length));
+        for (int i = 0; i < results.Length; i++) results[i] = TorqueEquations.Preload(results[i], prevailing[i], arms[i]) / NewtonsPerKilonewton;
     }
 
     private UncertaintyBudget MakeBudget(double frictionCorrelation)
     {
         UncertaintyBudget budget = UncertaintyBudget.Of(
-            "preload", "kN", x => Preload(x) / NewtonsPerKilonewton, [.. _inputs.Select(input => input.Contribution!)]);
+            "preload", "kN", Kilonewtons, [.. _inputs.Select(input => input.Contribution!)]).WithColumns(this);
         (string thread, string bearing) = FrictionSide.OfCoefficients.Names;
         bool both = _inputs.Exists(input => input.Name == thread) && _inputs.Exists(input => input.Name == bearing);
         return both && frictionCorrelation != 0 ? budget.WithKnownCorrelations((thread, bearing, frictionCorrelation)) : budget;
     }
 
-    private double Preload(InputValues x) => TorqueEquations.Preload(_torque.Of(x), _prevailing.Of(x), _friction.Of(x));
+    /// <summary>One draw, by the same way as a block of them.</summary>
+    private double Kilonewtons(InputValues x)
+    {
+        double[] columns = new double[_inputs.Count * InputSampler.Rows];
+        for (int i = 0; i < _inputs.Count; i++) columns[i * InputSampler.Rows] = x[i];
+        Span<double> one = stackalloc double[1];
+        Evaluate(columns, one);
+        return one[0];
+    }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Fastening;
 
 /// <summary>
@@ -26,36 +28,63 @@ internal sealed class RandomStream
         _d = Scramble(ref state);
     }
 
-    public ulong Next()
-    {
-        ulong result = Rotate(_a + _d, 23) + _a;
-        ulong shifted = _b << 17;
-        _c ^= _a;
-        _d ^= _b;
-        _b ^= _c;
-        _a ^= _d;
-        _c ^= shifted;
-        _d = Rotate(_d, 45);
-        return result;
-    }
+    public ulong Next() => Step(ref _a, ref _b, ref _c, ref _d);
 
     /// <summary>Above 0 and below 1: both ends have no quantile in an unbounded distribution.</summary>
-    public double Uniform() => ((Next() >> 11) + 0.5) * Unit;
+    public double Uniform() => ((long)(Next() >> 11) + 0.5) * Unit;
+
+    /// <summary>Fills with middle + half × (a number between −1 and 1). The state stays in registers.</summary>
+    public void FillUniform(Span<double> numbers, double middle, double half)
+    {
+        ulong a = _a, b = _b, c = _c, d = _d;
+        for (int i = 0; i < numbers.Length; i++)
+        {
+            numbers[i] = middle + half * (((long)(Step(ref a, ref b, ref c, ref d) >> 11) + 0.5) * (2 * Unit) - 1);
+        }
+
+        (_a, _b, _c, _d) = (a, b, c, d);
+    }
+
+    /// <summary>Fills with middle + deviation × a standard normal number.</summary>
+    public void FillNormal(Span<double> numbers, double middle, double deviation)
+    {
+        double[] ratios = Ratios, edges = Edges;
+        ulong a = _a, b = _b, c = _c, d = _d;
+        for (int i = 0; i < numbers.Length; i++)
+        {
+            ulong bits = Step(ref a, ref b, ref c, ref d);
+            int layer = (int)(bits & (Layers - 1));
+            double side = ((long)(bits >> 11) + 0.5) * (2 * Unit) - 1;
+            if (Math.Abs(side) < ratios[layer])
+            {
+                numbers[i] = middle + deviation * (side * edges[layer]);
+                continue;
+            }
+
+            (_a, _b, _c, _d) = (a, b, c, d);
+            numbers[i] = middle + deviation * Outside(side, layer);
+            (a, b, c, d) = (_a, _b, _c, _d);
+        }
+
+        (_a, _b, _c, _d) = (a, b, c, d);
+    }
 
     public double Normal()
     {
-        while (true)
-        {
-            ulong bits = Next();
-            int layer = (int)(bits & (Layers - 1));
-            double side = 2 * ((bits >> 11) + 0.5) * Unit - 1;
-            if (Math.Abs(side) < Ratios[layer]) return side * Edges[layer];
-            if (layer == 0) return Tail(side < 0);
-            double x = side * Edges[layer];
-            double below = Math.Exp(-0.5 * (Edges[layer] * Edges[layer] - x * x));
-            double above = Math.Exp(-0.5 * (Edges[layer + 1] * Edges[layer + 1] - x * x));
-            if (above + Uniform() * (below - above) < 1) return x;
-        }
+        ulong bits = Next();
+        int layer = (int)(bits & (Layers - 1));
+        double side = ((long)(bits >> 11) + 0.5) * (2 * Unit) - 1;
+        return Math.Abs(side) < Ratios[layer] ? side * Edges[layer] : Outside(side, layer);
+    }
+
+    /// <summary>The one number in a hundred that is not inside its layer at once: the tail, the wedge, or another try.</summary>
+    private double Outside(double side, int layer)
+    {
+        if (layer == 0) return Tail(side < 0);
+        double x = side * Edges[layer];
+        double below = Math.Exp(-0.5 * (Edges[layer] * Edges[layer] - x * x));
+        double above = Math.Exp(-0.5 * (Edges[layer + 1] * Edges[layer + 1] - x * x));
+        return above + Uniform() * (below - above) < 1 ? x : Normal();
     }
 
     /// <summary>χ² over its degrees of freedom, by Marsaglia and Tsang's gamma method (2000); ν is 1 or more.</summary>
@@ -98,6 +127,20 @@ internal sealed class RandomStream
         }
 
         return edges;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static ulong Step(ref ulong a, ref ulong b, ref ulong c, ref ulong d)
+    {
+        ulong result = Rotate(a + d, 23) + a;
+        ulong shifted = b << 17;
+        c ^= a;
+        d ^= b;
+        b ^= c;
+        a ^= d;
+        c ^= shifted;
+        d = Rotate(d, 45);
+        return result;
     }
 
     private static ulong Rotate(ulong value, int bits) => (value << bits) | (value >> (64 - bits));

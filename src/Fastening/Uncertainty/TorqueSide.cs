@@ -9,8 +9,8 @@ internal abstract class TorqueSide
 {
     public abstract double Middle { get; }
 
-    /// <summary>Torque at the fastener for one draw, in newton-metres.</summary>
-    public abstract double Of(in InputValues x);
+    /// <summary>Torques at the fastener for a block of draws, in newton-metres.</summary>
+    public abstract void Fill(double[] columns, Span<double> torques);
 
     /// <summary>The lowest and the highest torque at the fastener that the limits allow.</summary>
     public abstract (double Low, double High) WorstCase();
@@ -24,7 +24,7 @@ internal abstract class TorqueSide
 
         public override double Middle => _torque.Middle;
 
-        public override double Of(in InputValues x) => _torque.Of(x);
+        public override void Fill(double[] columns, Span<double> torques) => _torque.Fill(columns, torques);
 
         public override (double Low, double High) WorstCase() => (_torque.Low, _torque.High);
 
@@ -62,8 +62,14 @@ internal abstract class TorqueSide
 
         public override double Middle => WrenchEquations.FastenerTorque(_setting.Middle, _wrench.TorqueRatio);
 
-        public override double Of(in InputValues x) =>
-            WrenchEquations.FastenerTorque(_setting.Of(x), _isFixed ? _wrench.TorqueRatio : Ratio(x)) / (1 + _deviation.Of(x));
+        public override void Fill(double[] columns, Span<double> torques)
+        {
+            Span<double> deviations = stackalloc double[InputSampler.Rows], ratios = stackalloc double[InputSampler.Rows];
+            _setting.Fill(columns, torques);
+            _deviation.Fill(columns, deviations.Slice(0, torques.Length));
+            FillRatios(columns, ratios.Slice(0, torques.Length));
+            for (int i = 0; i < torques.Length; i++) torques[i] = WrenchEquations.FastenerTorque(torques[i], ratios[i]) / (1 + deviations[i]);
+        }
 
         public override (double Low, double High) WorstCase()
         {
@@ -86,15 +92,20 @@ internal abstract class TorqueSide
             }
         }
 
-        private double Ratio(in InputValues x)
+        private void FillRatios(double[] columns, Span<double> ratios)
         {
-            double lever = _lever.Of(x), pull = _pull.Of(x), ratio = 1;
+            ratios.Fill(_isFixed ? _wrench.TorqueRatio : 1);
+            if (_isFixed) return;
+            Span<double> levers = stackalloc double[InputSampler.Rows], pulls = stackalloc double[InputSampler.Rows];
+            Span<double> lengths = stackalloc double[InputSampler.Rows], angles = stackalloc double[InputSampler.Rows];
+            _lever.Fill(columns, levers.Slice(0, ratios.Length));
+            _pull.Fill(columns, pulls.Slice(0, ratios.Length));
             foreach ((BandInput length, BandInput angle) in _adapters)
             {
-                ratio = WrenchEquations.TorqueRatio(ratio, length.Of(x), angle.Of(x), lever, pull);
+                length.Fill(columns, lengths.Slice(0, ratios.Length));
+                angle.Fill(columns, angles.Slice(0, ratios.Length));
+                for (int i = 0; i < ratios.Length; i++) ratios[i] = WrenchEquations.TorqueRatio(ratios[i], lengths[i], angles[i], levers[i], pulls[i]);
             }
-
-            return ratio;
         }
 
         /// <summary>

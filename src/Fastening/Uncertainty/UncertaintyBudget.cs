@@ -80,6 +80,9 @@ public sealed partial class UncertaintyBudget
 
     internal UncertaintyContribution[] InputArray => _inputs;
 
+    /// <summary>The same function for many draws at once; null when there is only the one for a single draw.</summary>
+    internal IColumnFunction? Columns { get; private init; }
+
     /// <summary>A budget of a measurement function.</summary>
     /// <param name="result">Name of the result.</param>
     /// <param name="unit">Its unit, as a label; may be empty.</param>
@@ -132,7 +135,7 @@ public sealed partial class UncertaintyBudget
     /// <exception cref="ArgumentOutOfRangeException">A coefficient is outside −1 to 1.</exception>
     /// <example><code>budget.WithCorrelations(("µ_th", "µ_b", 0.5))</code></example>
     public UncertaintyBudget WithCorrelations(params IReadOnlyList<(string First, string Second, double Coefficient)> correlations) =>
-        new(Result, Unit, Function, _inputs, Correlations.With(correlations, known: false), Order, _isLinear);
+        new(Result, Unit, Function, _inputs, Correlations.With(correlations, known: false), Order, _isLinear) { Columns = Columns };
 
     /// <summary>The same budget with correlations that are known, between inputs whose standard uncertainties were found independently.</summary>
     /// <param name="correlations">Names of two inputs and their coefficient r, −1 to 1; a pair already stated is replaced.</param>
@@ -141,7 +144,7 @@ public sealed partial class UncertaintyBudget
     /// <exception cref="ArgumentException">An input is unknown or comes from joint readings, or the coefficients contradict each other.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A coefficient is outside −1 to 1.</exception>
     public UncertaintyBudget WithKnownCorrelations(params IReadOnlyList<(string First, string Second, double Coefficient)> correlations) =>
-        new(Result, Unit, Function, _inputs, Correlations.With(correlations, known: true), Order, _isLinear);
+        new(Result, Unit, Function, _inputs, Correlations.With(correlations, known: true), Order, _isLinear) { Columns = Columns };
 
     /// <summary>The same budget, expanded to a stated order.</summary>
     /// <param name="order">First order only, or second-order terms too.</param>
@@ -154,7 +157,7 @@ public sealed partial class UncertaintyBudget
             Guard.RefuseAgainst(nameof(order), (double)order, "a value of UncertaintyOrder");
         }
 
-        return new(Result, Unit, Function, _inputs, Correlations, order, _isLinear);
+        return new(Result, Unit, Function, _inputs, Correlations, order, _isLinear) { Columns = Columns };
     }
 
     /// <summary>Coverage factor k = t((1 + p)/2, ν), with ν_eff truncated to the whole number below (JCGM 100:2008 G.6.4, H.1.6).</summary>
@@ -202,6 +205,9 @@ public sealed partial class UncertaintyBudget
         double scale = Math.Sqrt(mine.CovarianceWith(mine)) * Math.Sqrt(its.CovarianceWith(its));
         return scale > 0 ? mine.CovarianceWith(its) / scale : 0;
     }
+
+    internal UncertaintyBudget WithColumns(IColumnFunction columns) =>
+        new(Result, Unit, Function, _inputs, Correlations, Order, _isLinear) { Columns = columns };
 
     private static UncertaintyContribution[] Check(IReadOnlyList<UncertaintyContribution> inputs)
     {
