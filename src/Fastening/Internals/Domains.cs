@@ -5,6 +5,7 @@ internal static class Domains
 {
     public static readonly Interval Length = new(1e-6, 1e3);
     public static readonly Interval LengthOrZero = new(0, 1e3);
+    public static readonly Interval Area = new(1e-12, 1e6);
     public static readonly Interval Torque = new(0, 1e7);
     public static readonly Interval PositiveTorque = new(1e-6, 1e7);
     public static readonly Interval Force = new(0, 1e9);
@@ -22,6 +23,9 @@ internal static class Domains
     public static readonly Interval SeatAngle = new(1, 180);
     public static readonly Interval Friction = new(0, 2);
     public static readonly Interval NutFactor = new(1e-4, 10);
+    public static readonly Interval ToolWindUp = new(0, 360);
+    public static readonly Interval RelativeUncertainty = new(0, 1);
+    public static readonly Interval ShareBelowOne = new(0, 1, lowOpen: true, highOpen: true);
     public static readonly Interval Utilisation = new(0, 1, lowOpen: true);
     public static readonly Interval Accuracy = new(0, 0.5);
     public static readonly Interval Percent = new(0, 1e6);

@@ -18,7 +18,8 @@ public class HouseRuleTests
         ["Friction"] = ["Threads"],
         ["Tightening"] = ["Threads", "Materials", "Friction"],
         ["Wrenches"] = ["Tolerances"],
-        ["Rotation"] = ["Tightening", "Tolerances"],
+        ["Joints"] = ["Threads", "Materials"],
+        ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Wrenches", "Threads", "Materials", "Friction"],
     };
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "Fastening");
