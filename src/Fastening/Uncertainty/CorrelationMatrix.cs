@@ -48,7 +48,7 @@ internal sealed class CorrelationMatrix
         bool[,] knownToo = (bool[,])_known.Clone();
         foreach ((string first, string second, double coefficient) in Guard.NotNull(correlations))
         {
-            int i = IndexOf(first), j = IndexOf(second);
+            int i = IndexOf(first, nameof(correlations)), j = IndexOf(second, nameof(correlations));
             if (i == j) throw new ArgumentException($"{first} is correlated with itself, 1; state pairs of different inputs.", nameof(correlations));
             Guard.Check(coefficient, Domains.Correlation, "", nameof(correlations));
             stated[i, j] = stated[j, i] = coefficient;
@@ -86,13 +86,13 @@ internal sealed class CorrelationMatrix
         return root;
     }
 
-    private int IndexOf(string name)
+    private int IndexOf(string name, string parameter)
     {
         int index = Array.FindIndex(_inputs, input => input.Name == name);
-        if (index < 0) throw new ArgumentException($"correlations name {name}, which is no input.", "correlations");
+        if (index < 0) throw new ArgumentException($"{parameter} name {name}, which is no input.", parameter);
         if (_inputs[index].Joint is not null)
         {
-            throw new ArgumentException($"{name} comes from joint readings, which hold its correlations.", "correlations");
+            throw new ArgumentException($"{name} comes from joint readings, which hold its correlations.", parameter);
         }
 
         return index;

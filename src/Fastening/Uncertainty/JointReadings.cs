@@ -5,20 +5,20 @@ namespace Fastening;
 /// <summary>Readings of one or more inputs, taken together: means, and the covariances of the means (JCGM 100:2008 §4.2, §5.2.3).</summary>
 internal sealed class JointReadings
 {
-    public JointReadings(IReadOnlyList<double>[] columns)
+    public JointReadings(IReadOnlyList<double>[] columns, string parameter)
     {
-        if (columns.Length == 0) throw new ArgumentException("inputs has no input; it must have one or more.", "inputs");
+        if (columns.Length == 0) throw new ArgumentException($"{parameter} is empty; it must have one input or more.", parameter);
         foreach (IReadOnlyList<double> readings in columns)
         {
-            Guard.NotNull(readings);
-            if (readings.Count < 2) throw new ArgumentException($"readings has {readings.Count} elements; a standard deviation needs 2 or more.", nameof(readings));
+            Guard.NotNull(readings, parameter);
+            if (readings.Count < 2) throw new ArgumentException($"{parameter} has {readings.Count} readings; a standard deviation needs 2 or more.", parameter);
             if (readings.Count != columns[0].Count)
             {
                 throw new ArgumentException(
-                    $"readings has {readings.Count} elements; read together there must be as many as of the first input, {columns[0].Count}.", nameof(readings));
+                    $"{parameter} has {readings.Count} readings of one input; read together there must be as many as of the first, {columns[0].Count}.", parameter);
             }
 
-            foreach (double reading in readings) Guard.Check(reading, Domains.Number, "", nameof(readings));
+            foreach (double reading in readings) Guard.Check(reading, Domains.Number, "", parameter);
         }
 
         Count = columns[0].Count;

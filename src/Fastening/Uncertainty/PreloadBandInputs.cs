@@ -88,6 +88,7 @@ public sealed class PreloadBandInputs
         PrevailingHigh = source.PrevailingHigh;
         BearingDiameterError = source.BearingDiameterError;
         Errors = source.Errors;
+        Rotation = source.Rotation;
     }
 
     /// <summary>How the torque scatters between its limits.</summary>
@@ -106,6 +107,8 @@ public sealed class PreloadBandInputs
     private double BearingDiameterError { get; init; }
 
     private GeometryErrors Errors { get; init; }
+
+    private RotationGain? Rotation { get; init; }
 
     /// <summary>The same with a shape of the torque: of a window, between its limits; of a wrench, within ± its accuracy.</summary>
     /// <param name="shape">The shape.</param>
@@ -192,8 +195,30 @@ public sealed class PreloadBandInputs
         return new(this) { Errors = Errors with { Pull = degrees } };
     }
 
+    /// <summary>
+    /// The same as the snugging before a rotation: the torque stated here is then the snug torque, and the preload is F_snug + θ/r, as far
+    /// as the elastic line goes. Ask for the probability of exceeding <see cref="RotationTightening.ElasticLimit"/>.
+    /// </summary>
+    /// <param name="tightening">The joint, with bolt twist and tool wind-up if they count; its own snug torque is not used, the friction in its
+    /// twist is taken as known.</param>
+    /// <param name="rotation">Rotation past snug with its limits; the target is not used.</param>
+    /// <param name="complianceError">Limit of the error of δ_S + δ_P, either side, 0 % to 50 %, rectangular.</param>
+    /// <param name="shape">How the rotation scatters between its limits.</param>
+    /// <returns>New inputs.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    public PreloadBandInputs WithRotation(
+        RotationTightening tightening, ToleranceWindow<Angle> rotation, Ratio complianceError, ScatterShape shape)
+    {
+        Guard.NotNull(tightening);
+        Guard.Check(Guard.NotNull(rotation).Lower, Domains.Rotation, nameof(rotation));
+        Guard.Check(rotation.Upper, Domains.Rotation, nameof(rotation));
+        double error = Guard.Check(complianceError, Domains.Accuracy);
+        return new(this) { Rotation = new RotationGain(tightening, rotation, error, Guard.NotNull(shape)) };
+    }
+
     internal PreloadChain Chain() => new(
-        _torque(this), _friction(this), new BandInput("prevailing torque (N·m)", PrevailingLow, PrevailingHigh, ScatterShape.Rectangular), FrictionCorrelation);
+        _torque(this), _friction(this), new BandInput("prevailing torque (N·m)", PrevailingLow, PrevailingHigh, ScatterShape.Rectangular), Rotation, FrictionCorrelation);
 
     private static Func<PreloadBandInputs, TorqueSide> Window(ToleranceWindow<Torque> torqueAtFastener)
     {

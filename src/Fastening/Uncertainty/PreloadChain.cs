@@ -10,34 +10,40 @@ internal sealed class PreloadChain : IColumnFunction
     private readonly TorqueSide _torque;
     private readonly FrictionSide _friction;
     private readonly BandInput _prevailing;
+    private readonly RotationGain? _rotation;
     private readonly List<BandInput> _inputs = [];
 
-    public PreloadChain(TorqueSide torque, FrictionSide friction, BandInput prevailing, double frictionCorrelation)
+    public PreloadChain(TorqueSide torque, FrictionSide friction, BandInput prevailing, RotationGain? rotation, double frictionCorrelation)
     {
         _torque = torque;
         _friction = friction;
         _prevailing = prevailing;
-        double perTorque = Middle > 0 ? PreloadSensitivityEquations.PreloadPerTorque(friction.Middle) : 0;
+        _rotation = rotation;
+        double perTorque = Snug > 0 ? PreloadSensitivityEquations.PreloadPerTorque(friction.Middle) : 0;
         torque.AddTo(_inputs, perTorque / NewtonsPerKilonewton);
-        friction.AddTo(_inputs, Middle / NewtonsPerKilonewton);
+        friction.AddTo(_inputs, Snug / NewtonsPerKilonewton);
         prevailing.AddTo(_inputs, -perTorque / NewtonsPerKilonewton);
+        rotation?.AddTo(_inputs, 1 / NewtonsPerKilonewton);
         Budget = MakeBudget(frictionCorrelation);
     }
 
     /// <summary>Preload with every input in the middle of its limits, in newtons.</summary>
-    public double Middle => TorqueEquations.Preload(_torque.Middle, _prevailing.Middle, _friction.Middle);
+    public double Middle => Snug + (_rotation?.Middle ?? 0);
 
     /// <summary>The budget of the preload in kilonewtons, with analytic sensitivities; inputs without scatter take no part.</summary>
     public UncertaintyBudget Budget { get; }
 
-    /// <summary>u_κ/κ, from the friction's part in the budget: F goes with 1/κ.</summary>
+    /// <summary>Preload by torque alone: all of it, or that at the snug torque.</summary>
+    private double Snug => TorqueEquations.Preload(_torque.Middle, _prevailing.Middle, _friction.Middle);
+
+    /// <summary>u_κ/κ, from the friction's part in the budget: the preload by torque goes with 1/κ.</summary>
     public double RelativeArmUncertainty
     {
         get
         {
             int[] places = [.. Enumerable.Range(0, _inputs.Count).Where(i => _friction.Has(_inputs[i].Name))];
             double variance = places.Sum(i => places.Sum(j => Budget.Correlations[i, j] * Part(i) * Part(j)));
-            return Middle > 0 ? Math.Sqrt(Math.Max(0, variance)) * NewtonsPerKilonewton / Middle : 0;
+            return Snug > 0 ? Math.Sqrt(Math.Max(0, variance)) * NewtonsPerKilonewton / Snug : 0;
 
             double Part(int i) => Budget.Inputs[i].Sensitivity!.Value * Budget.Inputs[i].StandardUncertainty;
         }
@@ -48,7 +54,8 @@ internal sealed class PreloadChain : IColumnFunction
     {
         (double lowTorque, double highTorque) = _torque.WorstCase();
         (double lowArm, double highArm) = _friction.WorstCase();
-        return (TorqueEquations.Preload(lowTorque, _prevailing.High, highArm), TorqueEquations.Preload(highTorque, _prevailing.Low, lowArm));
+        (double lowGain, double highGain) = _rotation?.WorstCase() ?? (0, 0);
+        return (TorqueEquations.Preload(lowTorque, _prevailing.High, highArm) + lowGain, TorqueEquations.Preload(highTorque, _prevailing.Low, lowArm) + highGain);
     }
 
     /// <summary>Change of the preload, in newtons, when one input goes from limit to limit and the others stay in the middle.</summary>
@@ -74,6 +81,10 @@ internal sealed class PreloadChain : IColumnFunction
         _friction.Fill(columns, arms.Slice(0, results.Length));
         _prevailing.Fill(columns, prevailing.Slice(0, results.Length));
         for (int i = 0; i < results.Length; i++) results[i] = TorqueEquations.Preload(results[i], prevailing[i], arms[i]) / NewtonsPerKilonewton;
+        if (_rotation is null) return;
+        Span<double> gains = arms.Slice(0, results.Length);
+        _rotation.Fill(columns, gains);
+        for (int i = 0; i < results.Length; i++) results[i] += gains[i] / NewtonsPerKilonewton;
     }
 
     private UncertaintyBudget MakeBudget(double frictionCorrelation)

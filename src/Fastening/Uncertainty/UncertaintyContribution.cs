@@ -143,7 +143,7 @@ public sealed class UncertaintyContribution
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its domain.</exception>
     public static UncertaintyContribution FromReadings(string name, IReadOnlyList<double> readings)
     {
-        var one = new JointReadings([Guard.NotNull(readings)]);
+        var one = new JointReadings([Guard.NotNull(readings)], nameof(readings));
         return new(name, UncertaintyDistribution.Readings, one.Means[0], Math.Sqrt(one.Covariance[0, 0])) { DegreesOfFreedom = one.DegreesOfFreedom };
     }
 
@@ -158,7 +158,7 @@ public sealed class UncertaintyContribution
     public static IReadOnlyList<UncertaintyContribution> FromJointReadings(
         params IReadOnlyList<(string Name, IReadOnlyList<double> Readings)> inputs)
     {
-        var joint = new JointReadings([.. Guard.NotNull(inputs).Select(input => input.Readings)]);
+        var joint = new JointReadings([.. Guard.NotNull(inputs).Select(input => input.Readings)], nameof(inputs));
         return Array.AsReadOnly(inputs.Select((input, i) => new UncertaintyContribution(
             input.Name, UncertaintyDistribution.JointReadings, joint.Means[i], Math.Sqrt(joint.Covariance[i, i]))
         {
