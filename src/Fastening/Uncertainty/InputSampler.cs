@@ -28,12 +28,12 @@ internal sealed class InputSampler
         })];
     }
 
-    /// <summary>Fills the first rows of every column; input i begins at i × <see cref="Rows"/>.</summary>
-    public void Fill(RandomStream random, double[] columns, int rows)
+    /// <summary>Fills every column whole, also where fewer draws are left: a longer run then begins with the draws of a shorter one.</summary>
+    public void Fill(RandomStream random, double[] columns)
     {
-        foreach (int i in _independent) Fill(random, _inputs[i], columns.AsSpan(i * Rows, rows));
-        if (_correlated.Length > 0) FillCorrelated(random, columns, rows);
-        foreach ((int[] places, double[,] root) in _joint) FillJoint(random, places, root, columns, rows);
+        foreach (int i in _independent) Fill(random, _inputs[i], columns.AsSpan(i * Rows, Rows));
+        if (_correlated.Length > 0) FillCorrelated(random, columns);
+        foreach ((int[] places, double[,] root) in _joint) FillJoint(random, places, root, columns);
     }
 
     private static void Fill(RandomStream random, UncertaintyContribution input, Span<double> column)
@@ -67,25 +67,25 @@ internal sealed class InputSampler
         }
     }
 
-    private void FillCorrelated(RandomStream random, double[] columns, int rows)
+    private void FillCorrelated(RandomStream random, double[] columns)
     {
-        foreach (int place in _correlated) random.FillNormal(columns.AsSpan(place * Rows, rows), 0, 1);
+        foreach (int place in _correlated) random.FillNormal(columns.AsSpan(place * Rows, Rows), 0, 1);
 
-        Mix(_correlated, _correlatedRoot, columns, rows);
+        Mix(_correlated, _correlatedRoot, columns);
         foreach (int place in _correlated)
         {
             UncertaintyContribution input = _inputs[place];
-            Span<double> column = columns.AsSpan(place * Rows, rows);
-            for (int row = 0; row < rows; row++) column[row] = input.Value + FromNormal(input, column[row]);
+            Span<double> column = columns.AsSpan(place * Rows, Rows);
+            for (int row = 0; row < Rows; row++) column[row] = input.Value + FromNormal(input, column[row]);
         }
     }
 
-    private void FillJoint(RandomStream random, int[] places, double[,] root, double[] columns, int rows)
+    private void FillJoint(RandomStream random, int[] places, double[,] root, double[] columns)
     {
-        foreach (int place in places) random.FillNormal(columns.AsSpan(place * Rows, rows), 0, 1);
+        foreach (int place in places) random.FillNormal(columns.AsSpan(place * Rows, Rows), 0, 1);
 
-        Mix(places, root, columns, rows);
-        for (int row = 0; row < rows; row++)
+        Mix(places, root, columns);
+        for (int row = 0; row < Rows; row++)
         {
             double spread = 1 / Math.Sqrt(random.ChiSquareOverFreedom(_inputs[places[0]].DegreesOfFreedom));
             foreach (int place in places)
@@ -97,11 +97,11 @@ internal sealed class InputSampler
     }
 
     /// <summary>Times the lower triangle, the last input first so that each still finds the unmixed values before it.</summary>
-    private static void Mix(int[] places, double[,] root, double[] columns, int rows)
+    private static void Mix(int[] places, double[,] root, double[] columns)
     {
         for (int i = places.Length - 1; i >= 0; i--)
         {
-            for (int row = 0; row < rows; row++)
+            for (int row = 0; row < Rows; row++)
             {
                 double sum = 0;
                 for (int j = 0; j <= i; j++) sum += root[i, j] * columns[places[j] * Rows + row];

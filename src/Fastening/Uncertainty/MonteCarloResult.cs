@@ -51,7 +51,7 @@ public sealed class MonteCarloResult
         double place = Guard.Check(probability, Domains.Share) * (Draws - 1);
         int below = Math.Min((int)place, Draws - 2);
         double low = _ordered.Value[below], high = _ordered.Value[below + 1];
-        return low + (place - below) * (high - low);
+        return (1 - (place - below)) * low + (place - below) * high;
     }
 
     /// <summary>The interval with as many draws below as above it: from y(r) to y(r + q), r = ⌊(M − q + 1)/2⌋.</summary>

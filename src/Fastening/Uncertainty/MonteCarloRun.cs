@@ -47,7 +47,7 @@ internal sealed class MonteCarloRun(UncertaintyBudget budget, MonteCarlo setting
         for (int first = start; first < end; first += InputSampler.Rows)
         {
             int rows = Math.Min(InputSampler.Rows, end - first);
-            _sampler.Fill(random, columns, rows);
+            _sampler.Fill(random, columns);
             Span<double> values = _values.AsSpan(first, rows);
             if (budget.Columns is { } whole) whole.Evaluate(columns, values);
             else for (int row = 0; row < rows; row++) values[row] = function(new InputValues(columns, _names, row, InputSampler.Rows));

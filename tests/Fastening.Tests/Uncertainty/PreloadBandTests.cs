@@ -194,7 +194,7 @@ public class PreloadBandTests
     public void The_same_in_a_culture_with_decimal_commas() => CommaCulture.Run(() =>
     {
         string text = PreloadBand.Evaluate(new PreloadBandInputs(M16, Window, Friction), Quick).ToString();
-        Assert.Matches(@"^worst case 42\.\d+ … 82\.\d+ kN \(α_A 1\.9\d\); 95 % of joints \d\d\.\d+ … \d\d\.\d+ kN \(α_A 1\.\d\d\); µ_b dominates$", text);
+        Assert.Matches(@"^worst case \d\d\.\d+ … \d\d\.\d+ kN \(α_A \d\.\d\d\); 95 % of joints \d\d\.\d+ … \d\d\.\d+ kN \(α_A \d\.\d\d\); µ_b dominates$", text);
     });
 
     private static PreloadBandInputs WithEverything(PreloadBandInputs inputs) => inputs
