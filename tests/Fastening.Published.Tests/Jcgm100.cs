@@ -64,8 +64,9 @@ public sealed class Jcgm100 : PublishedSource
         {
             "uc_pct" => y.StandardUncertainty,
             "nu_eff" => y.EffectiveDegreesOfFreedom,
-            "t95" => y.CoverageFactor(0.95),
-            "U95_pct" => y.ExpandedUncertainty(0.95),
+            // ν_eff is 18.99, which the text rounds to 19 rather than truncates.
+            "t95" => y.InterpolatedCoverageFactor(0.95),
+            "U95_pct" => y.ExpandedUncertaintyWithFactor(y.InterpolatedCoverageFactor(0.95)),
             _ => null,
         };
     }

@@ -55,6 +55,18 @@ public sealed class Jcgm101 : PublishedSource
         Assert.InRange(draws.StandardUncertainty * 1e6, u - 1.5, u + 1.5);
     }
 
+    /// <summary>Mean and variance of the mass by the integrals of 1/ρ and 1/ρ² over rectangular densities; sampling error of 4·10⁶ draws.</summary>
+    [Fact]
+    public void Mass_by_draws_is_the_mass_by_integrals()
+    {
+        static double Mean(double low, double high) => Math.Log(high / low) / (high - low);
+        double meanOfSquare = 1 / (7000.0 * 9000) + 1 / (7950.0 * 8050) - 2 * Mean(7000, 9000) * Mean(7950, 8050);
+        double exact = Math.Sqrt(0.05 * 0.05 + 0.02 * 0.02 + 100_001.234 * 100_001.234 * (0.1 * 0.1 / 3) * meanOfSquare);
+        Assert.InRange(MassDraws.Value.Mean, 1.234 - 4.5 * exact / 2000, 1.234 + 4.5 * exact / 2000);
+        Assert.InRange(MassDraws.Value.StandardUncertainty, exact * (1 - 4.5 / 2000 / Math.Sqrt(2)), exact * (1 + 4.5 / 2000 / Math.Sqrt(2)));
+        Assert.Equal(0.0754, exact, 4);
+    }
+
     private static UncertaintyBudget Sum(Func<string, int, UncertaintyContribution> input) =>
         UncertaintyBudget.Of("Y", "", x => x[0] + x[1] + x[2] + x[3], [.. Enumerable.Range(1, 4).Select(i => input($"X{i}", i))]);
 

@@ -33,7 +33,6 @@ internal static partial class Samples
             new(typeof(IReadOnlyList<UncertaintyContribution>), inputs.Select(input => input.WithSensitivity(1)).ToArray()),
             new(typeof(IReadOnlyList<(string, string, double)>), correlations),
             new(typeof(IReadOnlyList<(string, IReadOnlyList<double>)>), joint),
-            new(typeof(ToleranceWindow<Angle>), ToleranceWindow.FromLimits(Angle.FromDegrees(55), Angle.FromDegrees(65))),
         ];
     }
 

@@ -186,7 +186,7 @@ public class UncertaintyBudgetTests
             "F", "kN", x => x["M"] / x["κ"], UncertaintyContribution.Normal("M", 150, 3), UncertaintyContribution.Rectangular("κ", 2.6, 0.4));
         string[] lines = budget.ToMarkdown().Split('\n');
         Assert.Equal("F = 57.6923077 kN, u_c = 5.253 kN, ν_eff ∞", lines[0]);
-        Assert.Equal("| κ | 2.6 | 0.2309 | rectangular | ∞ | -22.19 | -5.125 | 95.2 % |", lines[4]);
+        Assert.Equal("| κ | 2.6 | 0.2309 | rectangular | ∞ | -22.19 | -5.124 | 95.2 % |", lines[4]);
         Assert.Equal("| M | 150 | 3 | normal | ∞ | 0.3846 | 1.154 | 4.8 % |", lines[5]);
         Assert.Contains("κ dominates and is rectangular", budget.ToString(), StringComparison.Ordinal);
         Assert.Contains("input  value", budget.ToString(), StringComparison.Ordinal);
