@@ -27,6 +27,9 @@ public sealed class SymbolUnit
     /// <summary>Metre, printed in millimetres.</summary>
     public static SymbolUnit Length { get; } = new("m", "mm", 1e3, length: 1);
 
+    /// <summary>Metre (growth, embedding), printed in micrometres.</summary>
+    public static SymbolUnit Deflection { get; } = new("m", "µm", 1e6, length: 1);
+
     /// <summary>Square metre, printed in square millimetres.</summary>
     public static SymbolUnit Area { get; } = new("m²", "mm²", 1e6, length: 2);
 
@@ -68,6 +71,12 @@ public sealed class SymbolUnit
 
     /// <summary>One per metre, printed per millimetre.</summary>
     public static SymbolUnit PerLength { get; } = new("1/m", "1/mm", 1e-3, length: -1);
+
+    /// <summary>Kelvin, as a difference.</summary>
+    public static SymbolUnit TemperatureChange { get; } = new("K", "K", 1);
+
+    /// <summary>One per kelvin, printed in micrometres per metre and kelvin.</summary>
+    public static SymbolUnit ThermalExpansion { get; } = new("1/K", "µm/(m·K)", 1e6);
 
     /// <summary>Second.</summary>
     public static SymbolUnit Time { get; } = new("s", "s", 1, time: 1);

@@ -44,4 +44,15 @@ internal static class Domains
     public static readonly Interval Draws = new(1000, 1e8);
     public static readonly Interval Threads = new(1, 1024);
     public static readonly Interval SignificantDigits = new(1, 4);
+    public static readonly Interval LoadIntroduction = new(0, 1);
+    public static readonly Interval PositiveForce = new(1e-3, 1e9);
+    public static readonly Interval AxialLoad = new(-1e9, 1e9);
+    public static readonly Interval Embedding = new(0, 0.01);
+    public static readonly Interval Count = new(0, 100);
+    public static readonly Interval CountFromOne = new(1, 100);
+    public static readonly Interval FrictionAboveZero = new(1e-4, 2);
+    public static readonly Interval PartialFactor = new(0.1, 10);
+    public static readonly Interval TemperatureChange = new(-300, 3000);
+    public static readonly Interval ModulusRatio = new(0.05, 3);
+    public static readonly Interval Safety = new(1, 1000);
 }

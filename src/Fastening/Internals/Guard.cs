@@ -81,6 +81,13 @@ internal static class Guard
         return perKelvin;
     }
 
+    public static double Check(TemperatureDelta value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double kelvins = Si.Of(value);
+        if (!domain.Contains(kelvins)) Refuse(name, value, domain, 1, "K");
+        return kelvins;
+    }
+
     public static double Check(double value, in Interval domain, string unit = "", [CallerArgumentExpression(nameof(value))] string name = "")
     {
         if (!domain.Contains(value)) RefuseNumber(name, value, domain, unit);

@@ -23,6 +23,7 @@ internal static class Si
     public static double Of(CoefficientOfThermalExpansion value) => value.PerKelvin;
     public static double Of(TorquePerLength value) => value.NewtonMetersPerMeter;
     public static double Of(RotationalStiffness value) => value.NewtonMetersPerRadian;
+    public static double Of(TemperatureDelta value) => value.Kelvins;
     public static double Millimeters(Length value) => value.Millimeters;
     public static double Radians(Angle value) => value.Degrees * RadiansPerDegree;
     public static double ToRadians(double degrees) => degrees * RadiansPerDegree;
@@ -39,6 +40,7 @@ internal static class Si
         UnitsNet.RotationalStiffness.FromNewtonMetersPerRadian(newtonMetersPerRadian);
     public static Duration Duration(double seconds) => UnitsNet.Duration.FromSeconds(seconds);
     public static RotationalSpeed RotationalSpeed(double degreesPerSecond) => UnitsNet.RotationalSpeed.FromDegreesPerSecond(degreesPerSecond);
+    public static TemperatureDelta TemperatureDelta(double kelvins) => UnitsNet.TemperatureDelta.FromKelvins(kelvins);
     public static Ratio Ratio(double fraction) => UnitsNet.Ratio.FromDecimalFractions(fraction);
 
     /// <summary>Without boxing: the JIT keeps one branch per closed type, on both targets and ahead of time.</summary>

@@ -18,7 +18,7 @@ public class HouseRuleTests
         ["Friction"] = ["Threads"],
         ["Tightening"] = ["Threads", "Materials", "Friction"],
         ["Wrenches"] = ["Tolerances"],
-        ["Joints"] = ["Threads", "Materials"],
+        ["Joints"] = ["Threads", "Materials", "Friction", "Tightening"],
         ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Wrenches", "Threads", "Materials", "Friction"],
         ["Uncertainty"] = ["Threads", "Materials", "Friction", "Tightening", "Wrenches", "Tolerances", "Joints", "Rotation"],
     };

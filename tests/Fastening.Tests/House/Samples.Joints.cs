@@ -24,6 +24,7 @@ internal static partial class Samples
             new(typeof(ClampedStack), parts),
             new(typeof(WilemanFit), WilemanFit.Steel),
             new(typeof(Joint), new Joint(bolt, parts)),
+            .. JointDuties(new Joint(bolt, parts)),
         ];
     }
 
@@ -31,5 +32,6 @@ internal static partial class Samples
     [
         new((typeof(Length), "bearingDiameter"), Length.FromMillimeters(22)),
         new((typeof(Area), "area"), Area.FromSquareMillimeters(120)),
+        .. JointDutyNames(),
     ];
 }

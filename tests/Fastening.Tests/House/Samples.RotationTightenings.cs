@@ -20,7 +20,6 @@ internal static partial class Samples
         yield return new(typeof(RotationTightening), tightening);
         yield return new(typeof(PublishedRotation), published);
         yield return new(typeof(ToleranceWindow<Angle>), ToleranceWindow.FromLimits(Angle.FromDegrees(28), Angle.FromDegrees(33)));
-        yield return new(typeof(PreloadRange), PreloadScatter.FromPercent(20).RangeAround(Force.FromKilonewtons(14)));
         yield return new(typeof(StructuralTightening), StructuralTightening.TorqueMethod(PropertyClass.Parse("8.8"), thread, 0.13));
     }
 

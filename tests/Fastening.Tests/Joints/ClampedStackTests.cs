@@ -81,14 +81,16 @@ public class ClampedStackTests
         foreach (Func<AnyStack, ClampedStack> method in new Func<AnyStack, ClampedStack>[] { s => s.Frusta, s => s.WideFrusta })
         {
             double stiffness = 1 / method(stack).MetersPerNewton;
-            Assert.True(1 / method(stack with { LayersMm = [.. stack.LayersMm.Select(t => t * 1.01)] }).MetersPerNewton < stiffness);
+            Assert.True(method(stack.OfOnePlate with { LayersMm = [stack.GripMm * 1.01] }).Stiffness < method(stack.OfOnePlate).Stiffness);
             Assert.True(1 / method(stack with { HoleMm = stack.HoleMm * 1.01 }).MetersPerNewton < stiffness);
             Assert.True(1 / method(stack with { BearingMm = stack.BearingMm * 1.01 }).MetersPerNewton >= stiffness);
             Close.To(3 * stiffness, 1 / method(stack with { ModuliGpa = [.. stack.ModuliGpa.Select(e => 3 * e)] }).MetersPerNewton, 1e-11);
         }
 
-        // Beyond its range, in long grips of wide parts, the cone of VDI 2230 opens faster than the grip grows.
-        if (stack.Vdi.IsInRange) Assert.True((stack with { LayersMm = [.. stack.LayersMm.Select(t => t * 1.01)] }).Vdi.Stiffness < stack.Vdi.Stiffness);
+        // Beyond its range, in long grips of wide parts, the cone of VDI 2230 opens faster than the grip grows. Of several layers a soft one
+        // may move to where the cone is wider, so that only a plate is sure to lose stiffness.
+        AnyStack plate = stack.OfOnePlate;
+        if (plate.Vdi.IsInRange) Assert.True((plate with { LayersMm = [plate.GripMm * 1.01] }).Vdi.Stiffness < plate.Vdi.Stiffness);
         Assert.True((stack with { OuterMm = stack.OuterMm * 1.01 }).Vdi.Stiffness >= stack.Vdi.Stiffness);
         Assert.True((stack with { OuterMm = stack.OuterMm * 1.01 }).Frusta.Stiffness >= stack.Frusta.Stiffness);
     }
