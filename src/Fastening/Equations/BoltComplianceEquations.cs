@@ -5,12 +5,12 @@ namespace Fastening.Equations;
 public static class BoltComplianceEquations
 {
     /// <summary>Elastic resilience of a straight section.</summary>
-    public static double SectionResilience(double l_i, double E_Y, double A_0) => l_i / (E_Y * A_0);
+    public static double SectionResilience(double l_i, double E_Y, double A_i) => l_i / (E_Y * A_i);
 
-    /// <summary>δ_i = l_i/(E A_0).</summary>
+    /// <summary>δ_i = l_i/(E A_i).</summary>
     public static Equation<Func<double, double, double, double>> SectionResilienceEquation { get; } = Equation.Define(
-        SectionResilience, "bolt.section-resilience", Symbols.SectionResilience, "l_i/(E_Y*A_0)", "VDI 2230-1:2015 §5.1.1; Hooke's law",
-        Symbols.SectionLength, Symbols.YoungsModulus, Symbols.SectionArea);
+        SectionResilience, "bolt.section-resilience", Symbols.SectionResilience, "l_i/(E_Y*A_i)", "VDI 2230-1:2015 §5.1.1; Hooke's law",
+        Symbols.SectionLength, Symbols.YoungsModulus, Symbols.BoltSectionArea);
 
     /// <summary>Length that stands for head, engaged thread or nut.</summary>
     public static double SubstitutionLength(double c_l, double d) => c_l * d;
@@ -28,12 +28,19 @@ public static class BoltComplianceEquations
         BoltResilience, "bolt.resilience", Symbols.BoltResilience, "delta_0 + delta_i", "VDI 2230-1:2015 §5.1.1: springs in series",
         Symbols.ResilienceBefore, Symbols.SectionResilience);
 
-    /// <summary>Diameter of the round section of an area.</summary>
-    public static double RoundDiameter(double A_0) => Math.Sqrt(4 * A_0 / Math.PI);
+    /// <summary>Cross-section of a round section.</summary>
+    public static double SectionArea(double d_l) => Math.PI / 4 * (d_l * d_l);
 
-    /// <summary>d_0 = √(4 A_0/π).</summary>
+    /// <summary>A_i = (π/4) d_l².</summary>
+    public static Equation<Func<double, double>> SectionAreaEquation { get; } = Equation.Define(
+        SectionArea, "bolt.section-area", Symbols.BoltSectionArea, "pi/4*d_l^2", "geometry", Symbols.BoltSectionDiameter);
+
+    /// <summary>Diameter of the round section of an area.</summary>
+    public static double RoundDiameter(double A_i) => Math.Sqrt(4 * A_i / Math.PI);
+
+    /// <summary>d_l = √(4 A_i/π).</summary>
     public static Equation<Func<double, double>> RoundDiameterEquation { get; } = Equation.Define(
-        RoundDiameter, "bolt.round-diameter", Symbols.SectionDiameter, "sqrt(4*A_0/pi)", "geometry", Symbols.SectionArea);
+        RoundDiameter, "bolt.round-diameter", Symbols.BoltSectionDiameter, "sqrt(4*A_i/pi)", "geometry", Symbols.BoltSectionArea);
 
     /// <summary>Stiffness of shank and thread in series, neither head nor nut.</summary>
     public static double TextbookStiffness(double A_N, double A_s, double E_Y, double l_t, double l_d) => A_N * A_s * E_Y / (A_N * l_t + A_s * l_d);

@@ -5,6 +5,12 @@ public static partial class Symbols
     /// <summary>Length of a section of the bolt, or thickness of a piece of the clamped parts.</summary>
     public static Symbol SectionLength { get; } = new("l_i", SymbolUnit.Length, "length of the section", 1e-4, 1);
 
+    /// <summary>Diameter of a section of the bolt.</summary>
+    public static Symbol BoltSectionDiameter { get; } = new("d_l", SymbolUnit.Length, "diameter of the section", 7e-4, 0.2);
+
+    /// <summary>Cross-section of a section of the bolt.</summary>
+    public static Symbol BoltSectionArea { get; } = new("A_i", SymbolUnit.Area, "cross-section of the section", 3e-7, 0.03);
+
     /// <summary>Length of a part of the bolt that stands for head, nut or engaged thread, per nominal diameter.</summary>
     public static Symbol SubstitutionFactor { get; } = new("c_l", SymbolUnit.Ratio, "substitution length per nominal diameter", 0.2, 0.6);
 

@@ -131,14 +131,14 @@ public sealed partial class BoltCompliance
         double delta = Method == BoltComplianceMethod.Vdi2230 ? AddSubstitute(work, 0, HeadFactor, NominalArea(work), Material) : 0;
         foreach (BoltSection section in _grip) delta = AddPiece(work, delta, section.SiLength, section.AreaOf(work), section.Material ?? Material);
         if (Method == BoltComplianceMethod.SectionsOnly) return delta;
-        double rootArea = StressEquations.SectionAreaEquation.Step(work, Thread.Geometry.RootDiameter);
+        double rootArea = BoltComplianceEquations.SectionAreaEquation.Step(work, Thread.Geometry.RootDiameter);
         delta = AddSubstitute(work, delta, EngagedThreadFactor, rootArea, Material);
         return AddSubstitute(work, delta, IsTapped ? TappedPartFactor : NutFactor, NominalArea(work), _tappedMaterial ?? Material);
     }
 
     private double TextbookResilience(Derivation? work)
     {
-        double nominal = BoltComplianceEquations.NominalAreaEquation.Step(work, Si.Of(Thread.NominalDiameter));
+        double nominal = NominalArea(work);
         double stressed = ThreadEquations.StressAreaEquation.Step(work, Thread.Geometry.StressDiameter);
         double stiffness = BoltComplianceEquations.TextbookStiffnessEquation.Step(work, nominal, stressed, Si.Of(Material.YoungsModulus), _freeThread, _shank);
         return BoltComplianceEquations.ResilienceOfStiffnessEquation.Step(work, stiffness);
@@ -167,7 +167,7 @@ public sealed partial class BoltCompliance
         return sum;
     }
 
-    private double NominalArea(Derivation? work) => StressEquations.SectionAreaEquation.Step(work, Si.Of(Thread.NominalDiameter));
+    private double NominalArea(Derivation? work) => BoltComplianceEquations.NominalAreaEquation.Step(work, Si.Of(Thread.NominalDiameter));
 
     private double AddSubstitute(Derivation? work, double before, double factor, double area, ElasticMaterial material) =>
         AddPiece(work, before, BoltComplianceEquations.SubstitutionLengthEquation.Step(work, factor, Si.Of(Thread.NominalDiameter)), area, material);

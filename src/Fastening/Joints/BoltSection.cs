@@ -67,9 +67,9 @@ public sealed class BoltSection
     public override string ToString() => FormattableString.Invariant($"{_length * 1e3:0.###} mm of {_area * 1e6:0.###} mm²")
         + (Material is null ? "" : ", " + Material.Name);
 
-    internal static BoltSection Round(double length, double diameter) => new(length, diameter, StressEquations.SectionArea(diameter), null);
+    internal static BoltSection Round(double length, double diameter) => new(length, diameter, BoltComplianceEquations.SectionArea(diameter), null);
 
-    internal double AreaOf(Derivation? work) => _diameter is double d ? StressEquations.SectionAreaEquation.Step(work, d) : _area;
+    internal double AreaOf(Derivation? work) => _diameter is double d ? BoltComplianceEquations.SectionAreaEquation.Step(work, d) : _area;
 
     internal double DiameterOf(Derivation? work) => _diameter ?? BoltComplianceEquations.RoundDiameterEquation.Step(work, _area);
 }

@@ -1,3 +1,4 @@
+using System.Collections.ObjectModel;
 using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
@@ -100,7 +101,7 @@ public sealed partial class ClampedStack
         return sum;
     }
 
-    private IReadOnlyList<string> NotesOf()
+    private ReadOnlyCollection<string> NotesOf()
     {
         var notes = new List<string>();
         if (_cone is not null) _cone.AddNotes(notes, GripMeters);

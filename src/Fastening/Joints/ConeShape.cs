@@ -58,7 +58,7 @@ internal sealed class ConeShape(double bearing, double hole, double? outer, doub
     {
         double height = grip / (3 - _coefficient);
         double delta = AddCone(work, 0, layers, height, angle);
-        return form == JointForm.ThroughBolt ? AddCone(work, delta, layers.Reverse(), height, angle) : delta;
+        return form == JointForm.ThroughBolt ? AddCone(work, delta, Enumerable.Reverse(layers), height, angle) : delta;
     }
 
     private double AddCone(Derivation? work, double delta, IEnumerable<ClampedLayer> layers, double height, double angle)

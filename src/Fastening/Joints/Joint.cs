@@ -13,8 +13,6 @@ namespace Fastening;
 /// Angle further = joint.RotationFor(Force.FromKilonewtons(40));     // from snug, to gain 40 kN</code></example>
 public sealed partial class Joint
 {
-    private static readonly Interval RotationDomain = Domains.Rotation;
-
     /// <summary>A joint.</summary>
     /// <param name="bolt">The bolt.</param>
     /// <param name="parts">What it clamps.</param>
@@ -55,7 +53,7 @@ public sealed partial class Joint
     /// <param name="rotation">The rotation.</param>
     /// <returns>The preload.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is outside its domain.</exception>
-    public Force PreloadGainAt(Angle rotation) => Si.Force(PreloadGainOf(null, Si.ToRadians(Guard.Check(rotation, RotationDomain))));
+    public Force PreloadGainAt(Angle rotation) => Si.Force(PreloadGainOf(null, Si.ToRadians(Guard.Check(rotation, Domains.Rotation))));
 
     /// <summary>The work behind <see cref="RotationFor"/>.</summary>
     /// <param name="preloadGain">The preload to gain.</param>
@@ -75,7 +73,7 @@ public sealed partial class Joint
     public Derivation DerivePreloadGainAt(Angle rotation)
     {
         var work = new Derivation("Preload gained by rotation");
-        PreloadGainOf(work, Si.ToRadians(Guard.Check(rotation, RotationDomain)));
+        PreloadGainOf(work, Si.ToRadians(Guard.Check(rotation, Domains.Rotation)));
         return work.KeepWhatCounts();
     }
 
@@ -91,15 +89,18 @@ public sealed partial class Joint
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"{Bolt}; {Parts}; Φ_K {LoadFactor:G3}");
 
-    internal double ResilienceOf(Derivation? work) => JointEquations.ResilienceEquation.Step(work, Bolt.ResilienceOf(work), Parts.ResilienceOf(work));
+    internal double ResilienceOf(Derivation? work) => JointEquations.ResilienceEquation.Step(work, BoltOf(work), PartsOf(work));
 
-    internal double LoadFactorOf(Derivation? work) => JointEquations.LoadFactorEquation.Step(work, Bolt.ResilienceOf(work), Parts.ResilienceOf(work));
+    internal double LoadFactorOf(Derivation? work) => JointEquations.LoadFactorEquation.Step(work, BoltOf(work), PartsOf(work));
 
-    private double RotationOf(Derivation? work, double gain) =>
-        JointEquations.RotationEquation.Step(work, gain, work is null ? MetersPerNewton : ResilienceOf(work), LeadOf(work));
+    private double RotationOf(Derivation? work, double gain) => JointEquations.RotationEquation.Step(work, gain, ResilienceOf(work), LeadOf(work));
 
     private double PreloadGainOf(Derivation? work, double radians) =>
-        JointEquations.PreloadGainEquation.Step(work, radians, LeadOf(work), work is null ? MetersPerNewton : ResilienceOf(work));
+        JointEquations.PreloadGainEquation.Step(work, radians, LeadOf(work), ResilienceOf(work));
+
+    private double BoltOf(Derivation? work) => work is null ? Bolt.MetersPerNewton : Bolt.ResilienceOf(work);
+
+    private double PartsOf(Derivation? work) => work is null ? Parts.MetersPerNewton : Parts.ResilienceOf(work);
 
     private double LeadOf(Derivation? work) => Bolt.Thread.Derive(work).Lead;
 
