@@ -44,10 +44,13 @@ public sealed class ShigleyJoints : PublishedSource
     private static double? PrestressedBolt(PublishedRow row, string output)
     {
         double mean = ThreadEquations.TextbookMeanDiameter(row["d_in"], Math.Sqrt(4 / Math.PI * row["Ar_in2"]));
+        double share = JointEquations.LoadFactor(1 / row["kb_Mlbf_in"], 1 / row["km_Mlbf_in"]);
         double leadAngle = ThreadEquations.LeadAngleAtMeanDiameter(1 / 16.0, row.Values.Single(value => value.Output == "dm_in").Number);
         return output switch
         {
-            "C" => JointEquations.LoadFactor(1 / row["kb_Mlbf_in"], 1 / row["km_Mlbf_in"]),
+            "C" => share,
+            "sigma_i_kpsi" => StressEquations.TensileStress(row["Fi_lbf"], row["At_in2"]) / 1000,
+            "sigma_b_kpsi" => StressEquations.TensileStress(LoadShareEquations.BoltForce(row["Fi_lbf"], share, row["P_lbf"]), row["At_in2"]) / 1000,
             "T_K_lbfin" => TorquePreloadModel.FromNutFactor(row["K"], Length.FromInches(row["d_in"]))
                 .TorqueFor(Force.FromPoundsForce(row["Fi_lbf"])).PoundForceInches,
             "dm_in" => mean,
@@ -70,8 +73,22 @@ public sealed class ShigleyJoints : PublishedSource
             "kb_Mlbf_in" => MegaPoundsPerInch(bolt.Stiffness),
             "km_Mlbf_in" => MegaPoundsPerInch(parts.Stiffness),
             "C" => new Joint(bolt, parts).LoadFactor,
+            "N_exact" => row["load_factor"] / FactorsOf(row, new Joint(bolt, parts), 1).Overload,
+            "N" => Math.Ceiling(row["load_factor"] / FactorsOf(row, new Joint(bolt, parts), 1).Overload),
+            "nL" => FactorsOf(row, new Joint(bolt, parts), 6).Overload,
+            "np" => FactorsOf(row, new Joint(bolt, parts), 6).Yielding,
+            "n0" => FactorsOf(row, new Joint(bolt, parts), 6).Separation,
             _ => null,
         };
+    }
+
+    /// <summary>Preload 0.75 of the proof load, the load shared by the bolts.</summary>
+    private static ShigleyFactors FactorsOf(PublishedRow row, Joint joint, int bolts)
+    {
+        var proof = Pressure.FromPoundsForcePerSquareInch(row["Sp_kpsi"] * 1000);
+        var strength = new BoltStrength(1.5 * proof, proof, proof);
+        return joint.ShigleyFactorsAt(
+            PreloadLimit.ReusableJoint(strength, joint.Bolt.Thread).Preload, Force.FromPoundsForce(row["P_total_kip"] * 1000 / bolts), strength);
     }
 
     private static double? MetricCapScrew(PublishedRow row, string output)
@@ -79,13 +96,16 @@ public sealed class ShigleyJoints : PublishedSource
         double d = row["d_mm"];
         ScrewThread thread = ScrewThread.Parse("M12");
         ClampedStack parts = ClampedStack.ShigleyFrusta(thread, [MetricLayer(20, 207), MetricLayer(6, 100)]);
+        double share = JointEquations.LoadFactor(1 / row["kb_MN_m"], parts.MetersPerNewton * 1e6);
         return output switch
         {
             "k1" => MetricFrustum(d, 207, 13, 18),
             "k2" => MetricFrustum(d, 207, 7, 24.9),
             "k3" => MetricFrustum(d, 100, 6, 18),
             "km" => parts.Stiffness.NewtonsPerMeter / 1e6,
-            "C" => JointEquations.LoadFactor(1 / row["kb_MN_m"], parts.MetersPerNewton * 1e6),
+            "C" => share,
+            "n" => LoadShareEquations.OverloadFactor(
+                MaterialEquations.ProofLoad(row["Sp_MPa"], row["At_mm2"]), row["Fi_kN"] * 1000, share, row["P_kN"] * 1000),
             _ => null,
         };
     }

@@ -9,6 +9,7 @@ public sealed class Vdi2230Joints : PublishedSource
     public override IReadOnlyList<PublishedTable> Tables { get; } =
     [
         new("vdi-subst", Substitution),
+        new("vdi-fz", Embedded),
         new("vdi-m12-88", (row, _) => AssemblyStress.PermittedPreload(
             TorquePreloadModel.FromFriction(
                 ScrewThread.IsoMetric(Length.FromMillimeters(row["d"]), Length.FromMillimeters(row["P"])),
@@ -16,6 +17,17 @@ public sealed class Vdi2230Joints : PublishedSource
                 FrictionCoefficients.Uniform(row["mu_G"])),
             new BoltStrength(Strength(row), Strength(row), Strength(row)), utilisation: 0.9).Kilonewtons),
     ];
+
+    /// <summary>One surface pair at a time, in micrometres.</summary>
+    private static double? Embedded(PublishedRow row, string output)
+    {
+        SurfaceRoughness roughness = output.StartsWith("Rz<10", StringComparison.Ordinal) ? SurfaceRoughness.RzBelow10
+            : output.StartsWith("10", StringComparison.Ordinal) ? SurfaceRoughness.Rz10To40
+            : SurfaceRoughness.Rz40To160;
+        EmbeddingLoad load = output.Contains("[axial]", StringComparison.Ordinal) ? EmbeddingLoad.Axial : EmbeddingLoad.Shear;
+        int Is(string surface) => output.EndsWith($"[{surface}]", StringComparison.Ordinal) ? 1 : 0;
+        return Embedding.ForRoughness(roughness, load, Is("thread"), Is("head_or_nut"), Is("interface")).Total.Micrometers;
+    }
 
     private static Pressure Strength(PublishedRow row) => Pressure.FromMegapascals(row["Rp02_MPa"]);
 

@@ -13,11 +13,11 @@ public static class PreloadLossEquations
         Symbols.EngagedThreads, Symbols.ThreadEmbedding, Symbols.BearingFaces, Symbols.BearingFaceEmbedding);
 
     /// <summary>Flattening of all surfaces together.</summary>
-    public static double Embedding(double f_b, double N_i, double f_i) => f_b + N_i * f_i;
+    public static double TotalEmbedding(double f_b, double N_i, double f_i) => f_b + N_i * f_i;
 
     /// <summary>f_Z = f_b + N_i f_i.</summary>
-    public static Equation<Func<double, double, double, double>> EmbeddingEquation { get; } = Equation.Define(
-        Embedding, "joint.embedding", Symbols.Embedding, "f_b + N_i*f_i", "VDI 2230-1:2015 Table 5",
+    public static Equation<Func<double, double, double, double>> TotalEmbeddingEquation { get; } = Equation.Define(
+        TotalEmbedding, "joint.embedding", Symbols.Embedding, "f_b + N_i*f_i", "VDI 2230-1:2015 Table 5",
         Symbols.FaceEmbedding, Symbols.InnerInterfaces, Symbols.InterfaceEmbedding);
 
     /// <summary>Preload lost by embedding.</summary>

@@ -45,10 +45,10 @@ public static class SlipEquations
         Symbols.DesignPretension, Symbols.AppliedTension);
 
     /// <summary>Design slip resistance of one preloaded bolt.</summary>
-    public static double SlipResistance(double k_s, double n_f, double mu_T, double F_c, double gamma_M) => k_s * n_f * mu_T * F_c / gamma_M;
+    public static double DesignSlipResistance(double k_s, double n_f, double mu_T, double F_c, double gamma_M) => k_s * n_f * mu_T * F_c / gamma_M;
 
     /// <summary>F_sRd = k_s n_f µ_T F_c/γ_M.</summary>
-    public static Equation<Func<double, double, double, double, double, double>> SlipResistanceEquation { get; } = Equation.Define(
-        SlipResistance, "slip.resistance", Symbols.SlipResistance, "k_s*n_f*mu_T*F_c/gamma_M", "EN 1993-1-8:2005 §3.9.1 eqs. (3.6), (3.7) (from memory)",
+    public static Equation<Func<double, double, double, double, double, double>> DesignSlipResistanceEquation { get; } = Equation.Define(
+        DesignSlipResistance, "slip.resistance", Symbols.SlipResistance, "k_s*n_f*mu_T*F_c/gamma_M", "EN 1993-1-8:2005 §3.9.1 eqs. (3.6), (3.7) (from memory)",
         Symbols.HoleFactor, Symbols.FrictionPlanes, Symbols.InterfaceFriction, Symbols.PretensionLeft, Symbols.PartialFactor);
 }

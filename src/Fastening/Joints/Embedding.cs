@@ -75,7 +75,7 @@ public sealed class Embedding
         {
             (double thread, double face, double inner) = EmbeddingTable.Of(Roughness, Load);
             double faces = PreloadLossEquations.FaceEmbeddingEquation.Step(work, Threads, thread, BearingFaces, face);
-            return PreloadLossEquations.EmbeddingEquation.Step(work, faces, Interfaces, inner);
+            return PreloadLossEquations.TotalEmbeddingEquation.Step(work, faces, Interfaces, inner);
         }
     }
 }

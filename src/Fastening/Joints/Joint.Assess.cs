@@ -22,15 +22,15 @@ public sealed partial class Joint
         Guard.NotNull(duty);
         Guard.NotNull(assembly);
         Guard.NotNull(capacity);
-        RefuseOtherThread(capacity.Bolt?.Model.Thread, "tightening model");
-        RefuseOtherThread(capacity.Engagement?.Engagement.Thread, "engaged thread");
+        RefuseOtherThread(capacity, capacity.Bolt?.Model.Thread, "tightening model");
+        RefuseOtherThread(capacity, capacity.Engagement?.Engagement.Thread, "engaged thread");
         return new JointAssessment(new JointChecks(this, duty, assembly, capacity), capacity.HasNut && !Bolt.IsTapped);
     }
 
-    private void RefuseOtherThread(ScrewThread? thread, string what)
+    private void RefuseOtherThread(JointCapacity capacity, ScrewThread? thread, string what)
     {
         if (thread is null || IsLike(thread.Diameter, Bolt.Thread.Diameter) && IsLike(thread.PitchSi, Bolt.Thread.PitchSi)) return;
-        throw new ArgumentException($"The {what} of the capacity is {thread}, the bolt of the joint is {Bolt.Thread}.", "capacity");
+        throw new ArgumentException($"The {what} of the capacity is {thread}, the bolt of the joint is {Bolt.Thread}.", nameof(capacity));
     }
 
     private static bool IsLike(double one, double other) => Math.Abs(one - other) <= 1e-9 * other;

@@ -1,6 +1,5 @@
 using System.Text;
 using Fastening.Internals;
-using UnitsNet;
 
 namespace Fastening;
 

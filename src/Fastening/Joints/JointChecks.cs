@@ -1,6 +1,5 @@
 using Fastening.Equations;
 using Fastening.Internals;
-using UnitsNet;
 
 namespace Fastening;
 

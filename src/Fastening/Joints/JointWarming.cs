@@ -1,6 +1,5 @@
 using Fastening.Equations;
 using Fastening.Internals;
-using UnitsNet;
 
 namespace Fastening;
 
@@ -49,15 +48,34 @@ internal readonly record struct JointWarming(double Resilience, double BoltGrowt
         return false;
     }
 
-    private static double Grow(Derivation? work, double before, double length, ElasticMaterial material, double rise)
+    /// <summary>The first material whose expansion is not known; null when all are.</summary>
+    private static ElasticMaterial? UnknownExpansion(Joint joint)
     {
-        CoefficientOfThermalExpansion expansion = material.ThermalExpansion ?? throw new ArgumentException(
-            $"The thermal expansion of {material.Name} is unknown; give a material that has one.", "temperatures");
-        return PreloadLossEquations.FreeGrowthEquation.Step(work, before, length, Si.Of(expansion), rise);
+        BoltCompliance bolt = joint.Bolt;
+        for (int i = 0; i < bolt.Sections.Count; i++)
+        {
+            ElasticMaterial material = bolt.Sections[i].Material ?? bolt.Material;
+            if (material.ThermalExpansion is null) return material;
+        }
+
+        for (int i = 0; i < joint.Parts.Layers.Count; i++)
+        {
+            if (joint.Parts.Layers[i].Material.ThermalExpansion is null) return joint.Parts.Layers[i].Material;
+        }
+
+        return null;
     }
+
+    private static double Grow(Derivation? work, double before, double length, ElasticMaterial material, double rise) =>
+        PreloadLossEquations.FreeGrowthEquation.Step(work, before, length, Si.Of(material.ThermalExpansion!.Value), rise);
 
     private static void RefuseMismatch(Joint joint, JointTemperatures temperatures)
     {
+        if (UnknownExpansion(joint) is ElasticMaterial material)
+        {
+            throw new ArgumentException($"The thermal expansion of {material.Name} is unknown; give a material that has one.", nameof(temperatures));
+        }
+
         int layers = joint.Parts.Layers.Count;
         if (temperatures.LayerCount != 1 && temperatures.LayerCount != layers)
         {

@@ -64,6 +64,6 @@ public sealed class SlipResistance
     private double Compute(Derivation? work)
     {
         double left = SlipEquations.PretensionLeftEquation.Step(work, _pretension, _tension);
-        return SlipEquations.SlipResistanceEquation.Step(work, _holeFactor, _planes, _slipFactor, left, _partialFactor);
+        return SlipEquations.DesignSlipResistanceEquation.Step(work, _holeFactor, _planes, _slipFactor, left, _partialFactor);
     }
 }

@@ -8,6 +8,7 @@ namespace Fastening.Tests.Joints;
 /// </summary>
 /// <param name="Bolt">Sections of the bolt, from the head on.</param>
 /// <param name="Layers">Layers, from the head on; as thick together as the bolt is long.</param>
+/// <param name="BoltGpa">Modulus of the bolt.</param>
 /// <param name="BoltExpansion">Expansion of the bolt.</param>
 /// <param name="HoleMm">Hole of the sleeves.</param>
 /// <param name="OutsideMm">Outside of the sleeves.</param>
