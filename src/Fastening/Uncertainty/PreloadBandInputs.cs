@@ -108,7 +108,7 @@ public sealed class PreloadBandInputs
 
     private GeometryErrors Errors { get; init; }
 
-    private RotationGain? Rotation { get; init; }
+    private Func<RotationGain>? Rotation { get; init; }
 
     /// <summary>The same with a shape of the torque: of a window, between its limits; of a wrench, within ± its accuracy.</summary>
     /// <param name="shape">The shape.</param>
@@ -214,11 +214,12 @@ public sealed class PreloadBandInputs
         Guard.Check(Guard.NotNull(rotation).Lower, Domains.Rotation, nameof(rotation));
         Guard.Check(rotation.Upper, Domains.Rotation, nameof(rotation));
         double error = Guard.Check(complianceError, Domains.Accuracy);
-        return new(this) { Rotation = new RotationGain(tightening, rotation, error, Guard.NotNull(shape)) };
+        Guard.NotNull(shape);
+        return new(this) { Rotation = () => new RotationGain(tightening, rotation, error, shape) };
     }
 
     internal PreloadChain Chain() => new(
-        _torque(this), _friction(this), new BandInput("prevailing torque (N·m)", PrevailingLow, PrevailingHigh, ScatterShape.Rectangular), Rotation, FrictionCorrelation);
+        _torque(this), _friction(this), new BandInput("prevailing torque (N·m)", PrevailingLow, PrevailingHigh, ScatterShape.Rectangular), Rotation?.Invoke(), FrictionCorrelation);
 
     private static Func<PreloadBandInputs, TorqueSide> Window(ToleranceWindow<Torque> torqueAtFastener)
     {

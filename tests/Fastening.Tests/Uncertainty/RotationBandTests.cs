@@ -37,6 +37,18 @@ public class RotationBandTests
     }
 
     [Fact]
+    public void Inputs_that_share_a_rotation_do_not_disturb_each_other()
+    {
+        var quick = new MonteCarlo().WithDraws(1000);
+        PreloadBand first = PreloadBand.Evaluate(Inputs(5), quick);
+        PreloadBandInputs shared = Inputs(5);
+        PreloadBand before = PreloadBand.Evaluate(shared, quick);
+        PreloadBand.Evaluate(shared.WithPrevailingRange(Torque.FromNewtonMeters(1), Torque.FromNewtonMeters(2)).WithBearingDiameterError(Length.FromMillimeters(0.1)), quick);
+        Assert.Equal(first.Nominal.Kilonewtons, before.Budget.WithOrder(UncertaintyOrder.First).Estimate, 9);
+        Assert.Equal(first.Draws.Values.ToArray(), quick.Run(before.Budget).Values.ToArray());
+    }
+
+    [Fact]
     public void Rotation_scatters_less_than_torque_for_the_same_preload()
     {
         PreloadBand byRotation = PreloadBand.Evaluate(Inputs(5));
