@@ -8,7 +8,7 @@ namespace Fastening;
 /// </summary>
 internal sealed class OrderStatistics
 {
-    private const int Samples = 8192;
+    private const int Samples = 4096;
 
     private readonly object _finding = new();
     private readonly double[] _values;

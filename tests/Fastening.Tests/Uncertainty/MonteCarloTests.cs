@@ -82,7 +82,7 @@ public class MonteCarloTests
     [InlineData(150_000, 0.9999)]
     public void Intervals_are_those_of_the_sorted_draws(int draws, double p)
     {
-        Func<InputValues, double>[] functions = [x => x[0], x => Math.Round(x[0], 1), x => x[0] / x[1], x => 3, x => Math.Pow(x[0] / x[1], 9)];
+        Func<InputValues, double>[] functions = [x => x[0], x => Math.Round(x[0], 1), x => x[0] / x[1], x => 3, x => Math.Pow(x[0] / x[1], 9), x => -Math.Abs(x[0]), x => Math.Abs(x[0])];
         foreach (Func<InputValues, double> function in functions)
         {
             MonteCarloResult result = new MonteCarlo().WithDraws(draws).Run(UncertaintyBudget.Of(
