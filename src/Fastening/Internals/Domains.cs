@@ -32,6 +32,18 @@ internal static class Domains
     public static readonly Interval PercentBelow = new(0, 100);
     public static readonly Interval Sample = new(-1e10, 1e10);
     public static readonly Interval Factor = new(1e-9, 1e9);
+    public static readonly Interval Number = new(-1e50, 1e50);
+    public static readonly Interval Uncertainty = new(0, 1e50);
+    public static readonly Interval CoverageFactor = new(0, 100, lowOpen: true);
+    public static readonly Interval CoverageProbability = new(0.001, 0.999999);
+    public static readonly Interval DegreesOfFreedom = new(1, 1e9);
+    public static readonly Interval RelativeDoubt = new(1e-4, 0.7);
+    public static readonly Interval Correlation = new(-1, 1);
+    public static readonly Interval Share = new(0, 1);
+    public static readonly Interval AngleError = new(0, 45);
+    public static readonly Interval Draws = new(1000, 1e8);
+    public static readonly Interval Threads = new(1, 1024);
+    public static readonly Interval SignificantDigits = new(1, 4);
     public static readonly Interval LoadIntroduction = new(0, 1);
     public static readonly Interval PositiveForce = new(1e-3, 1e9);
     public static readonly Interval AxialLoad = new(-1e9, 1e9);
@@ -43,5 +55,4 @@ internal static class Domains
     public static readonly Interval TemperatureChange = new(-300, 3000);
     public static readonly Interval ModulusRatio = new(0.05, 3);
     public static readonly Interval Safety = new(1, 1000);
-    public static readonly Interval Share = new(0, 1);
 }

@@ -17,6 +17,8 @@ public sealed class NutFactorModel : TorquePreloadModel
     internal NutFactorModel(double nutFactor, double diameter, double prevailing)
         : base(TorqueEquations.NutFactorArm(nutFactor, diameter), prevailing, diameter) => _nutFactor = nutFactor;
 
+    internal double DiameterSi => Diameter;
+
     /// <summary>The same model with a prevailing torque.</summary>
     /// <param name="prevailingTorque">Prevailing torque, measured in the tightening sense.</param>
     /// <returns>A new model.</returns>

@@ -24,7 +24,7 @@ public sealed class PublishedRow
     /// <summary>Every row of every data file, in their order.</summary>
     public static IReadOnlyList<PublishedRow> All { get; } =
     [
-        .. new[] { "threads", "bolt-strength", "torque-preload", "assembly-stress", "preload-scatter", "adapters", "joint-stiffness", "rotation", "errata" }
+        .. new[] { "threads", "bolt-strength", "torque-preload", "assembly-stress", "preload-scatter", "adapters", "joint-stiffness", "rotation", "measurement", "errata" }
             .SelectMany(file => Read(file + ".json")).Select(row => new PublishedRow(row)),
     ];
 
@@ -41,6 +41,9 @@ public sealed class PublishedRow
 
     /// <summary>A numeric input; the unit is in its name.</summary>
     public double this[string input] => _inputs.GetProperty(input).GetDouble();
+
+    /// <summary>An input that is a list of numbers.</summary>
+    public double[] Numbers(string input) => [.. _inputs.GetProperty(input).EnumerateArray().Select(number => number.GetDouble())];
 
     public string Text(string input) => _inputs.GetProperty(input).GetString()!;
 

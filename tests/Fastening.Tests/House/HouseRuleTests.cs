@@ -20,6 +20,7 @@ public class HouseRuleTests
         ["Wrenches"] = ["Tolerances"],
         ["Joints"] = ["Threads", "Materials", "Friction", "Tightening"],
         ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Wrenches", "Threads", "Materials", "Friction"],
+        ["Uncertainty"] = ["Threads", "Materials", "Friction", "Tightening", "Wrenches", "Tolerances", "Joints", "Rotation"],
     };
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "Fastening");

@@ -1,0 +1,26 @@
+namespace Fastening;
+
+/// <summary>An interval that holds the result with a stated probability.</summary>
+/// <example><code>CoverageInterval interval = result.ShortestInterval(0.95);
+/// Console.WriteLine(interval);     // 47.9 … 71.2 (95 %)</code></example>
+public sealed class CoverageInterval
+{
+    internal CoverageInterval(double low, double high, double coverageProbability)
+    {
+        Low = low;
+        High = high;
+        CoverageProbability = coverageProbability;
+    }
+
+    /// <summary>Lower end, in the unit of the result.</summary>
+    public double Low { get; }
+
+    /// <summary>Upper end, in the unit of the result.</summary>
+    public double High { get; }
+
+    /// <summary>The probability.</summary>
+    public double CoverageProbability { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{Low:G6} … {High:G6} ({CoverageProbability * 100:0.####} %)");
+}

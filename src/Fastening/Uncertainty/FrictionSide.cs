@@ -1,0 +1,117 @@
+using Fastening.Equations;
+using Fastening.Internals;
+
+namespace Fastening;
+
+/// <summary>Torque per unit preload κ, and how it scatters.</summary>
+internal abstract class FrictionSide
+{
+    public abstract double Middle { get; }
+
+    /// <summary>κ of a block of draws, in metres.</summary>
+    public abstract void Fill(double[] columns, Span<double> arms);
+
+    public abstract (double Low, double High) WorstCase();
+
+    public abstract void AddTo(List<BandInput> budget, double preload);
+
+    /// <summary>Whether an input of the budget is one of these.</summary>
+    public abstract bool Has(string input);
+
+    /// <summary>From a nut factor.</summary>
+    internal sealed class OfNutFactor(double low, double high, double diameter, ScatterShape shape) : FrictionSide
+    {
+        private readonly BandInput _factor = new("K", low, high, shape);
+
+        public override double Middle => Arm(_factor.Middle);
+
+        public override void Fill(double[] columns, Span<double> arms)
+        {
+            _factor.Fill(columns, arms);
+            for (int i = 0; i < arms.Length; i++) arms[i] = Arm(Math.Max(arms[i], Domains.NutFactor.Low));
+        }
+
+        public override (double Low, double High) WorstCase() => (Arm(_factor.Low), Arm(_factor.High));
+
+        public override void AddTo(List<BandInput> budget, double preload) =>
+            _factor.AddTo(budget, PreloadSensitivityEquations.PreloadPerNutFactor(preload, _factor.Middle));
+
+        public override bool Has(string input) => input == _factor.Name;
+
+        private double Arm(double factor) => TorqueEquations.NutFactorArm(factor, diameter);
+    }
+
+    /// <summary>From two coefficients of friction and the effective diameter of the bearing surface.</summary>
+    internal sealed class OfCoefficients : FrictionSide
+    {
+        private readonly InclinedPlane _plane;
+        private readonly TorqueForm _form;
+        private readonly double _pitch;
+        private readonly double _radius;
+        private readonly double _radiusPerDiameter;
+        private readonly BandInput _thread;
+        private readonly BandInput _bearing;
+        private readonly BandInput _bearingDiameter;
+
+        public OfCoefficients(FrictionTorqueModel model, FrictionRange range, ScatterShape shape, double diameterError)
+        {
+            _plane = InclinedPlane.Of(null, model.Thread, model.Convention);
+            _form = model.Convention.Form;
+            _pitch = model.Thread.PitchSi;
+            _radius = model.Bearing.FrictionRadius(null);
+            double diameter = Si.Of(model.Bearing.EffectiveDiameter);
+            _radiusPerDiameter = _radius / diameter;
+            _thread = new("µ_th", range.Low.Thread, range.High.Thread, shape);
+            _bearing = new("µ_b", range.Low.Bearing, range.High.Bearing, shape);
+            _bearingDiameter = new("D_b (mm)", 1e3 * diameter - diameterError, 1e3 * diameter + diameterError, ScatterShape.Rectangular, 1e-3);
+        }
+
+        public static (string Thread, string Bearing) Names => ("µ_th", "µ_b");
+
+        public override double Middle => Arm(_thread.Middle, _bearing.Middle, _bearingDiameter.Middle);
+
+        /// <summary>A draw of a normal friction below zero counts as no friction.</summary>
+        public override void Fill(double[] columns, Span<double> arms)
+        {
+            Span<double> bearings = stackalloc double[InputSampler.Rows], diameters = stackalloc double[InputSampler.Rows];
+            _thread.Fill(columns, arms);
+            _bearing.Fill(columns, bearings.Slice(0, arms.Length));
+            _bearingDiameter.Fill(columns, diameters.Slice(0, arms.Length));
+            for (int i = 0; i < arms.Length; i++) arms[i] = Arm(Math.Max(arms[i], 0), Math.Max(bearings[i], 0), diameters[i]);
+        }
+
+        public override (double Low, double High) WorstCase() =>
+            (Arm(_thread.Low, _bearing.Low, _bearingDiameter.Low), Arm(_thread.High, _bearing.High, _bearingDiameter.High));
+
+        public override void AddTo(List<BandInput> budget, double preload)
+        {
+            double arm = Middle;
+            double perBearing = PreloadSensitivityEquations.PreloadPerBearingFriction(preload, _radius, arm);
+            _thread.AddTo(budget, PreloadSensitivityEquations.PreloadPerThreadFriction(preload, ThreadRadius(_thread.Middle), arm));
+            _bearing.AddTo(budget, perBearing);
+            _bearingDiameter.AddTo(budget, perBearing * _bearing.Middle / _bearingDiameter.Middle);
+        }
+
+        public override bool Has(string input) => input == _thread.Name || input == _bearing.Name || input == _bearingDiameter.Name;
+
+        private double Arm(double thread, double bearing, double bearingDiameter) =>
+            TorqueEquations.TorqueArm(ThreadArm(thread), bearing * (_radiusPerDiameter * bearingDiameter));
+
+        private double ThreadArm(double friction) => _form switch
+        {
+            TorqueForm.Printed => TorqueEquations.PrintedThreadArm(_pitch, friction, _plane.Diameter),
+            TorqueForm.PrintedIso16047 => TorqueEquations.IsoPrintedThreadArm(_plane.PitchArm, friction, _plane.Diameter),
+            TorqueForm.Linear => TorqueEquations.LinearThreadArm(_plane.PitchArm, _plane.FlankFactor, friction, _plane.Diameter),
+            _ when _plane.Jams(friction) => double.PositiveInfinity,
+            _ => TorqueEquations.ExactThreadArm(_plane.FlankFactor, friction, _plane.Diameter, _plane.Slope),
+        };
+
+        private double ThreadRadius(double friction) => _form switch
+        {
+            TorqueForm.Printed => FrictionTestEquations.PrintedThreadRadius(_plane.Diameter),
+            TorqueForm.PrintedIso16047 => FrictionTestEquations.IsoPrintedThreadRadius(_plane.Diameter),
+            TorqueForm.Linear => FrictionTestEquations.ThreadRadius(_plane.FlankFactor, _plane.Diameter),
+            _ => PreloadSensitivityEquations.ExactThreadRadius(_plane.FlankFactor, friction, _plane.Diameter, _plane.Slope),
+        };
+    }
+}

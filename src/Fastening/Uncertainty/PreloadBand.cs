@@ -1,0 +1,123 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>The preload that a joint really gets: worst case and statistical side by side, and the input that makes it so.</summary>
+/// <remarks>
+/// Worst case: every input at its bad limit. Statistical: Monte Carlo (JCGM 101:2008), always; the preload goes with 1/κ, so that its
+/// distribution is skewed and first order hides overload once u_κ/κ passes 0.05. Yield, embedding and relaxation are not part of it.
+/// </remarks>
+/// <example><code>PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(model, wrench, Torque.FromNewtonMeters(150), frictionRange));
+/// double risk = band.ProbabilityBelow(Force.FromKilonewtons(45));
+/// Console.WriteLine(band);</code></example>
+public sealed class PreloadBand
+{
+    /// <summary>Relative standard uncertainty of torque per preload up to which first order is good enough (formula: bias u², ends of the band).</summary>
+    private const double FirstOrderLimit = 0.05;
+
+    private const double Coverage = 0.95;
+
+    private readonly double _nominal;
+
+    private PreloadBand(PreloadChain chain, MonteCarloResult draws)
+    {
+        Budget = chain.Budget;
+        Draws = draws;
+        _nominal = chain.Middle;
+        (double low, double high) = chain.WorstCase();
+        WorstCase = new PreloadRange(low, high);
+        Statistical = Range(draws.SymmetricInterval(Coverage));
+        ShortestStatistical = Range(draws.ShortestInterval(Coverage));
+        RelativeArmUncertainty = chain.RelativeArmUncertainty;
+        Influences = Array.AsReadOnly(Budget.Rows.Select(row => new PreloadInfluence(row.Input.Name, row.Weight, chain.Swing(row.Input.Name))).ToArray());
+    }
+
+    /// <summary>Preload with every input in the middle of its limits; neither mean nor median.</summary>
+    public Force Nominal => Si.Force(_nominal);
+
+    /// <summary>Lowest and highest preload with every input at a limit.</summary>
+    public PreloadRange WorstCase { get; }
+
+    /// <summary>The preloads of 95 % of the joints, as many below as above; its tightening factor is the statistical α_A.</summary>
+    public PreloadRange Statistical { get; }
+
+    /// <summary>The shortest range that holds the preloads of 95 % of the joints.</summary>
+    public PreloadRange ShortestStatistical { get; }
+
+    /// <summary>Mean of the preload over many joints.</summary>
+    public Force Mean => Kilonewtons(Draws.Mean);
+
+    /// <summary>The preload that half of the joints exceed.</summary>
+    public Force Median => Kilonewtons(Draws.Median);
+
+    /// <summary>Standard deviation of the preload over many joints.</summary>
+    public Force StandardDeviation => Kilonewtons(Draws.StandardUncertainty);
+
+    /// <summary>Relative standard uncertainty of torque per preload, u_κ/κ.</summary>
+    public double RelativeArmUncertainty { get; }
+
+    /// <summary>Whether the first-order figures of <see cref="Budget"/> would have been good enough: u_κ/κ is at most 0.05.</summary>
+    public bool IsFirstOrderEnough => RelativeArmUncertainty <= FirstOrderLimit;
+
+    /// <summary>The inputs by their share of the variance, the dominating one first.</summary>
+    public IReadOnlyList<PreloadInfluence> Influences { get; }
+
+    /// <summary>The input that makes most of the scatter.</summary>
+    public PreloadInfluence Dominating => Influences[0];
+
+    /// <summary>The input that moves the preload most from limit to limit.</summary>
+    public PreloadInfluence DominatingWorstCase => Influences.OrderByDescending(influence => influence.Swing).First();
+
+    /// <summary>The budget after the GUM, with analytic sensitivities, in kilonewtons.</summary>
+    public UncertaintyBudget Budget { get; }
+
+    /// <summary>The draws behind the statistical figures, in kilonewtons.</summary>
+    public MonteCarloResult Draws { get; }
+
+    /// <summary>The band of a million draws.</summary>
+    /// <param name="inputs">What scatters.</param>
+    /// <returns>The band.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="inputs"/> is null.</exception>
+    public static PreloadBand Evaluate(PreloadBandInputs inputs) => Evaluate(inputs, new MonteCarlo());
+
+    /// <summary>The band of a stated Monte Carlo run.</summary>
+    /// <param name="inputs">What scatters.</param>
+    /// <param name="monteCarlo">Number of draws, seed, threads.</param>
+    /// <returns>The band.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static PreloadBand Evaluate(PreloadBandInputs inputs, MonteCarlo monteCarlo)
+    {
+        PreloadChain chain = Guard.NotNull(inputs).Chain();
+        return new PreloadBand(chain, Guard.NotNull(monteCarlo).Run(chain.Budget));
+    }
+
+    /// <summary>The preloads of a stated share of the joints, as many below as above.</summary>
+    /// <param name="coverageProbability">The share, 0.001 to 0.999999.</param>
+    /// <returns>Lowest and highest preload.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageProbability"/> is outside its domain, or too near to 1 for the number of draws.</exception>
+    public PreloadRange StatisticalRange(double coverageProbability) => Range(Draws.SymmetricInterval(coverageProbability));
+
+    /// <summary>Probability that a joint falls short of a required preload.</summary>
+    /// <param name="required">The preload that the joint needs.</param>
+    /// <returns>0 to 1. Where it is 0, it is below 3/M with 95 % confidence, M being the number of draws: 3 in a million.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="required"/> is outside its domain.</exception>
+    public double ProbabilityBelow(Force required) => Draws.ProbabilityBelow(Guard.Check(required, Domains.Force) / 1e3);
+
+    /// <summary>Probability that a bolt exceeds a permitted preload.</summary>
+    /// <param name="permitted">The preload that the bolt may have.</param>
+    /// <returns>0 to 1. Where it is 0, it is below 3/M with 95 % confidence, M being the number of draws: 3 in a million.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="permitted"/> is outside its domain.</exception>
+    public double ProbabilityAbove(Force permitted) => Draws.ProbabilityAbove(Guard.Check(permitted, Domains.Force) / 1e3);
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        $"worst case {WorstCase}{Factor(WorstCase)}; 95 % of joints {Statistical}{Factor(Statistical)}; {Dominating.Name} dominates";
+
+    private static string Factor(PreloadRange range) =>
+        range.TighteningFactor is double factor ? FormattableString.Invariant($" (α_A {factor:0.00})") : "";
+
+    private static PreloadRange Range(CoverageInterval kilonewtons) => new(kilonewtons.Low * 1e3, kilonewtons.High * 1e3);
+
+    private static Force Kilonewtons(double value) => Si.Force(value * 1e3);
+}

@@ -1,0 +1,76 @@
+using System.Globalization;
+using System.Text;
+
+namespace Fastening;
+
+/// <content>The table of a budget, the heaviest input first; the same in every culture.</content>
+public sealed partial class UncertaintyBudget
+{
+    /// <summary>What the figures do not say by themselves: a lost first order, a shifted mean, a dominating input that is not normal.</summary>
+    public IReadOnlyList<string> Remarks
+    {
+        get
+        {
+            var remarks = new List<string>();
+            double u = StandardUncertainty, second = StandardUncertaintyToSecondOrder;
+            if (second > 1.05 * u) remarks.Add($"second-order terms would raise u_c from {Short(u)} to {Short(second)}: WithOrder(UncertaintyOrder.Second)");
+            if (_evaluation.Value.SecondOrderShare > 1e-9) remarks.Add("second-order terms count: the result is not normal");
+            if (Math.Abs(MeanShift) > 0.05 * u && u > 0) remarks.Add($"the mean lies {Short(MeanShift)} beside the estimate");
+            if (_evaluation.Value.Unknown.Count > 0) remarks.Add($"no second differences about {string.Join(", ", _evaluation.Value.Unknown)}");
+            if (Rows[0].Weight > 0.5 && Rows[0].Input.Distribution is not (UncertaintyDistribution.Normal or UncertaintyDistribution.Readings or UncertaintyDistribution.JointReadings))
+            {
+                remarks.Add($"{Rows[0].Input.Name} dominates and is {UncertaintyContribution.Describe(Rows[0].Input.Distribution)}: for a coverage interval use MonteCarlo");
+            }
+
+            if (WhyNoDegreesOfFreedom is string reason) remarks.Add($"no effective degrees of freedom: {reason}");
+            return remarks.AsReadOnly();
+        }
+    }
+
+    /// <summary>The result and a row for each input, as plain text.</summary>
+    public override string ToString()
+    {
+        string[][] rows = [["input", "value", "u", "distribution", "ν", "c", "c·u", "weight"], .. Rows.Select(Cells)];
+        int[] widths = [.. Enumerable.Range(0, rows[0].Length).Select(column => rows.Max(row => row[column].Length))];
+        var text = new StringBuilder(Summary).Append('\n');
+        foreach (string[] row in rows)
+        {
+            text.Append(string.Join("  ", row.Select((cell, column) => column is 0 or 3 ? cell.PadRight(widths[column]) : cell.PadLeft(widths[column]))).TrimEnd());
+            text.Append('\n');
+        }
+
+        foreach (string remark in Remarks) text.Append("! ").Append(remark).Append('\n');
+        return text.ToString();
+    }
+
+    /// <summary>The result and a row for each input, as a Markdown table.</summary>
+    public string ToMarkdown()
+    {
+        var text = new StringBuilder(Summary).Append("\n\n| input | value | u | distribution | ν | c | c·u | weight |\n|---|---:|---:|---|---:|---:|---:|---:|\n");
+        foreach (UncertaintyBudgetRow row in Rows) text.Append("| ").Append(string.Join(" | ", Cells(row))).Append(" |\n");
+        foreach (string remark in Remarks) text.Append("\n* ").Append(remark);
+        return Remarks.Count > 0 ? text.Append('\n').ToString() : text.ToString();
+    }
+
+    private string Summary =>
+        $"{Result} = {Long(Estimate)}{(Unit.Length == 0 ? "" : " " + Unit)}, u_c = {Short(StandardUncertainty)}{(Unit.Length == 0 ? "" : " " + Unit)}, "
+        + $"ν_eff {(EffectiveDegreesOfFreedom is double freedom ? Freedom(freedom) : "not defined")}";
+
+    private static string[] Cells(UncertaintyBudgetRow row) =>
+    [
+        row.Input.Name,
+        Long(row.Input.Value),
+        Short(row.Input.StandardUncertainty),
+        UncertaintyContribution.Describe(row.Input.Distribution),
+        Freedom(row.Input.DegreesOfFreedom),
+        Short(row.Sensitivity),
+        Short(row.Part),
+        (row.Weight * 100).ToString("0.0", CultureInfo.InvariantCulture) + " %",
+    ];
+
+    private static string Freedom(double value) => double.IsInfinity(value) ? "∞" : value.ToString("0.#", CultureInfo.InvariantCulture);
+
+    private static string Short(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
+
+    private static string Long(double value) => value.ToString("G9", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,224 @@
+using Fastening.Internals;
+
+namespace Fastening;
+
+/// <summary>One input of a measurement: its best value, its standard uncertainty, and the distribution behind it.</summary>
+/// <remarks>
+/// JCGM 100:2008 (GUM) §4.2 (Type A) and §4.3 (Type B); divisors √3 rectangular, √6 triangular, √2 arcsine, k normal and
+/// a·√((1 + β²)/6) trapezoidal. Values are plain numbers, all in units that fit the measurement function.
+/// </remarks>
+/// <example><code>UncertaintyContribution reference = UncertaintyContribution.Normal("l_s", 50_000_623, 25).WithDegreesOfFreedom(18);   // nm
+/// UncertaintyContribution expansion = UncertaintyContribution.Rectangular("α", 11.5e-6, 2e-6);                       // 1/K</code></example>
+public sealed class UncertaintyContribution
+{
+    private UncertaintyContribution(string name, UncertaintyDistribution distribution, double value, double uncertainty)
+    {
+        if (Guard.NotNull(name).Length == 0) throw new ArgumentException("name is empty; an input needs a name.", nameof(name));
+        Name = name;
+        Distribution = distribution;
+        Value = value;
+        StandardUncertainty = uncertainty;
+        DegreesOfFreedom = double.PositiveInfinity;
+    }
+
+    private UncertaintyContribution(UncertaintyContribution source)
+        : this(source.Name, source.Distribution, source.Value, source.StandardUncertainty)
+    {
+        HalfWidth = source.HalfWidth;
+        FlatShare = source.FlatShare;
+        DegreesOfFreedom = source.DegreesOfFreedom;
+        Sensitivity = source.Sensitivity;
+        Joint = source.Joint;
+        Place = source.Place;
+    }
+
+    /// <summary>The name by which the measurement function and the table know the input.</summary>
+    public string Name { get; }
+
+    /// <summary>Best value: the mean of the distribution.</summary>
+    public double Value { get; }
+
+    /// <summary>Standard uncertainty u, in the unit of the value.</summary>
+    public double StandardUncertainty { get; }
+
+    /// <summary>The distribution.</summary>
+    public UncertaintyDistribution Distribution { get; }
+
+    /// <summary>Degrees of freedom ν of the standard uncertainty; positive infinity when it is known exactly.</summary>
+    public double DegreesOfFreedom { get; private init; }
+
+    /// <summary>Sensitivity coefficient ∂f/∂x as it was given; null when it is to be found by differences.</summary>
+    public double? Sensitivity { get; private init; }
+
+    internal double HalfWidth { get; private init; }
+
+    internal double FlatShare { get; private init; }
+
+    internal JointReadings? Joint { get; private init; }
+
+    internal int Place { get; private init; }
+
+    /// <summary>A normal input by its standard uncertainty.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="value">Best value.</param>
+    /// <param name="standardUncertainty">Standard uncertainty u, 0 or more.</param>
+    /// <returns>The input.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
+    public static UncertaintyContribution Normal(string name, double value, double standardUncertainty) => new(
+        name, UncertaintyDistribution.Normal, Guard.Check(value, Domains.Number), Guard.Check(standardUncertainty, Domains.Uncertainty));
+
+    /// <summary>A normal input by the expanded uncertainty of a certificate.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="value">Best value.</param>
+    /// <param name="expandedUncertainty">Expanded uncertainty U, 0 or more.</param>
+    /// <param name="coverageFactor">Its coverage factor k, above 0 to 100; certificates print it, mostly 2.</param>
+    /// <returns>The input, u = U/k.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
+    /// <example><code>UncertaintyContribution.FromCertificate("torque transducer", value: 0, expandedUncertainty: 0.2, coverageFactor: 2)</code></example>
+    public static UncertaintyContribution FromCertificate(string name, double value, double expandedUncertainty, double coverageFactor) => new(
+        name,
+        UncertaintyDistribution.Normal,
+        Guard.Check(value, Domains.Number),
+        Guard.Check(expandedUncertainty, Domains.Uncertainty) / Guard.Check(coverageFactor, Domains.CoverageFactor));
+
+    /// <summary>Anything within ± <paramref name="halfWidth"/> alike: u = a/√3.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="value">Middle of the interval.</param>
+    /// <param name="halfWidth">Half its width a, 0 or more.</param>
+    /// <returns>The input.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
+    public static UncertaintyContribution Rectangular(string name, double value, double halfWidth) =>
+        Bounded(name, UncertaintyDistribution.Rectangular, Guard.Check(value, Domains.Number), Guard.Check(halfWidth, Domains.Uncertainty), 1);
+
+    /// <summary>Within ± <paramref name="halfWidth"/>, most often in the middle: u = a/√6.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="value">Middle of the interval.</param>
+    /// <param name="halfWidth">Half its width a, 0 or more.</param>
+    /// <returns>The input.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
+    public static UncertaintyContribution Triangular(string name, double value, double halfWidth) =>
+        Bounded(name, UncertaintyDistribution.Triangular, Guard.Check(value, Domains.Number), Guard.Check(halfWidth, Domains.Uncertainty), 0);
+
+    /// <summary>Within ± <paramref name="halfWidth"/>, most often at the ends: u = a/√2.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="value">Middle of the interval.</param>
+    /// <param name="halfWidth">Half its width a, 0 or more.</param>
+    /// <returns>The input.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
+    public static UncertaintyContribution Arcsine(string name, double value, double halfWidth) =>
+        Bounded(name, UncertaintyDistribution.Arcsine, Guard.Check(value, Domains.Number), Guard.Check(halfWidth, Domains.Uncertainty), 0);
+
+    /// <summary>Within ± <paramref name="halfWidth"/>, alike in the middle and less often towards the ends: u = a√((1 + β²)/6).</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="value">Middle of the interval.</param>
+    /// <param name="halfWidth">Half its width a, 0 or more.</param>
+    /// <param name="flatShare">β: width of the flat top over the width of the whole, 0 (triangular) to 1 (rectangular).</param>
+    /// <returns>The input.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
+    public static UncertaintyContribution Trapezoidal(string name, double value, double halfWidth, double flatShare) => Bounded(
+        name,
+        UncertaintyDistribution.Trapezoidal,
+        Guard.Check(value, Domains.Number),
+        Guard.Check(halfWidth, Domains.Uncertainty),
+        Guard.Check(flatShare, Domains.Share));
+
+    /// <summary>The mean of repeated readings (Type A): u = s/√n with ν = n − 1.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="readings">Two readings or more, taken independently under the same conditions.</param>
+    /// <returns>The input.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or there are fewer than two readings.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A reading is outside its domain.</exception>
+    public static UncertaintyContribution FromReadings(string name, IReadOnlyList<double> readings)
+    {
+        var one = new JointReadings([Guard.NotNull(readings)], nameof(readings));
+        return new(name, UncertaintyDistribution.Readings, one.Means[0], Math.Sqrt(one.Covariance[0, 0])) { DegreesOfFreedom = one.DegreesOfFreedom };
+    }
+
+    /// <summary>The means of several inputs read together, time after time: their uncertainties, ν = n − 1, and their correlations.</summary>
+    /// <param name="inputs">Names and readings; the first readings belong together, the second, and so on.</param>
+    /// <returns>One input per name, in their order. In a budget they count as one component, exactly (JCGM 100:2008 H.2).</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">A name is empty, there are fewer than two readings, or not as many of each input.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A reading is outside its domain.</exception>
+    /// <example><code>UncertaintyBudget resistance = UncertaintyBudget.Of("R", "Ω", x => x["V"] / x["I"] * Math.Cos(x["φ"]),
+    ///     UncertaintyContribution.FromJointReadings(("V", volts), ("I", amperes), ("φ", radians)));</code></example>
+    public static IReadOnlyList<UncertaintyContribution> FromJointReadings(
+        params IReadOnlyList<(string Name, IReadOnlyList<double> Readings)> inputs)
+    {
+        var joint = new JointReadings([.. Guard.NotNull(inputs).Select(input => input.Readings)], nameof(inputs));
+        return Array.AsReadOnly(inputs.Select((input, i) => new UncertaintyContribution(
+            input.Name, UncertaintyDistribution.JointReadings, joint.Means[i], Math.Sqrt(joint.Covariance[i, i]))
+        {
+            DegreesOfFreedom = joint.DegreesOfFreedom,
+            Joint = joint,
+            Place = i,
+        }).ToArray());
+    }
+
+    /// <summary>The same input with the degrees of freedom of its standard uncertainty.</summary>
+    /// <param name="degreesOfFreedom">ν, 1 or more; it need not be whole. Without this call it is infinite, except for readings.</param>
+    /// <returns>A new input. Monte Carlo then draws a normal input as Student's t; bounded inputs keep their limits.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="degreesOfFreedom"/> is outside its domain.</exception>
+    /// <exception cref="InvalidOperationException">The input comes from readings, which have their own.</exception>
+    public UncertaintyContribution WithDegreesOfFreedom(double degreesOfFreedom)
+    {
+        Guard.Check(degreesOfFreedom, Domains.DegreesOfFreedom);
+        if (Distribution is UncertaintyDistribution.Readings or UncertaintyDistribution.JointReadings)
+        {
+            throw new InvalidOperationException($"{Name} comes from readings; its degrees of freedom are their number less one.");
+        }
+
+        return new(this) { DegreesOfFreedom = degreesOfFreedom };
+    }
+
+    /// <summary>The same input when its standard uncertainty is itself doubtful: ν = ½(Δu/u)⁻² (JCGM 100:2008 G.4.2).</summary>
+    /// <param name="relativeDoubt">Δu/u, 0.0001 to 0.7: 0.25 says that u may be a quarter off.</param>
+    /// <returns>A new input.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="relativeDoubt"/> is outside its domain.</exception>
+    /// <exception cref="InvalidOperationException">The input comes from readings, which have their own degrees of freedom.</exception>
+    public UncertaintyContribution WithDoubt(double relativeDoubt)
+    {
+        Guard.Check(relativeDoubt, Domains.RelativeDoubt);
+        return WithDegreesOfFreedom(0.5 / (relativeDoubt * relativeDoubt));
+    }
+
+    /// <summary>The same input with its sensitivity coefficient, when a model offers it.</summary>
+    /// <param name="sensitivity">∂f/∂x at the best values.</param>
+    /// <returns>A new input.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="sensitivity"/> is outside its domain.</exception>
+    public UncertaintyContribution WithSensitivity(double sensitivity) => new(this) { Sensitivity = Guard.Check(sensitivity, Domains.Number) };
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"{Name} = {Value:G9}, u {StandardUncertainty:G4}, {Describe(Distribution)}{(double.IsInfinity(DegreesOfFreedom) ? "" : FormattableString.Invariant($", ν {DegreesOfFreedom:0.#}"))}");
+
+    internal static string Describe(UncertaintyDistribution distribution) => distribution switch
+    {
+        UncertaintyDistribution.Normal => "normal",
+        UncertaintyDistribution.Rectangular => "rectangular",
+        UncertaintyDistribution.Triangular => "triangular",
+        UncertaintyDistribution.Arcsine => "arcsine",
+        UncertaintyDistribution.Trapezoidal => "trapezoidal",
+        UncertaintyDistribution.Readings => "readings",
+        _ => "joint readings",
+    };
+
+    private static UncertaintyContribution Bounded(string name, UncertaintyDistribution distribution, double value, double halfWidth, double flatShare)
+    {
+        double divisor = distribution == UncertaintyDistribution.Arcsine ? Math.Sqrt(2) : Math.Sqrt(6 / (1 + flatShare * flatShare));
+        return new(name, distribution, value, halfWidth / divisor) { HalfWidth = halfWidth, FlatShare = flatShare };
+    }
+}
