@@ -42,14 +42,13 @@ internal readonly struct DecisionLimits
         return reading - reading == 0 ? DecisionZone.Reject : DecisionZone.Undefined;
     }
 
+    /// <summary>The zones with fewer questions: what is near a limit holds what is inside, and neither is decided.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public Conformity Classify(double reading) => ConformityOf(ZoneOf(reading), reading);
-
-    public Conformity ConformityOf(DecisionZone zone, double reading) => zone switch
+    public Conformity Classify(double reading)
     {
-        DecisionZone.Accept => Conformity.Within,
-        DecisionZone.Undefined => Conformity.Undefined,
-        DecisionZone.Reject => reading < _insideLow ? Conformity.Below : Conformity.Above,
-        _ => Conformity.Undecidable,
-    };
+        if (reading >= _acceptLow && reading <= _acceptHigh) return Conformity.Within;
+        if (reading >= _nearLow && reading <= _nearHigh) return Conformity.Undecidable;
+        if (reading - reading != 0) return Conformity.Undefined;
+        return reading < _nearLow ? Conformity.Below : Conformity.Above;
+    }
 }

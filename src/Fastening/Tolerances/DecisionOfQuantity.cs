@@ -20,7 +20,7 @@ public sealed class Decision<TQuantity>
         ExpandedUncertainty = expandedUncertainty;
         Rule = rule;
         Zone = limits.ZoneOf(value);
-        Conformity = limits.ConformityOf(Zone, value);
+        Conformity = limits.Classify(value);
         GuardBand = double.IsNaN(bands.Inside) ? null : Si.Make<TQuantity>(bands.Inside);
         AcceptanceWindow = !double.IsNaN(bands.Inside) && window.Limits.Shrink(bands.Inside) is WindowLimits accepted ? new(accepted) : null;
         ProbabilityOfConformity = NormalKnowledge.ProbabilityWithin(window.Limits, value, Si.Of(expandedUncertainty) / 2);

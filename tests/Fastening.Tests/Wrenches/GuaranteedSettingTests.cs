@@ -193,15 +193,27 @@ public class GuaranteedSettingTests
         Assert.Equal("calibrationUncertainty", Assert.Throws<ArgumentOutOfRangeException>(() => Bare.GuaranteedSettings(ToleranceWindow.FromLimits(Nm(1), Nm(2)), Ratio.FromPercent(41))).ParamName);
     }
 
-    /// <summary>A window, accuracy, uncertainty, range and display about the target: about half of them have a setting, each obstacle occurs.</summary>
+    [Fact]
+    public void The_draws_of_these_tests_meet_every_obstacle()
+    {
+        var any = new AnyWrench(420, [(75, 40)], 4);
+        SettingObstacle[] met = [.. Enumerable.Range(0, 600).Select(seed =>
+        {
+            (TorqueWrench wrench, ToleranceWindow<Torque> required, Ratio uncertainty) = Draw(any, new AnyTorque(83), seed);
+            return wrench.GuaranteedSettings(required, uncertainty).Obstacle;
+        })];
+        Assert.All(Enum.GetValues<SettingObstacle>(), obstacle => Assert.True(met.Count(o => o == obstacle) >= 10, $"{obstacle} is rare"));
+    }
+
+    /// <summary>A window, accuracy, uncertainty, range and display about the target.</summary>
     private static (TorqueWrench Wrench, ToleranceWindow<Torque> Required, Ratio Uncertainty) Draw(AnyWrench any, AnyTorque target, int seed)
     {
         var random = new Random(seed);
         double Uniform(double low, double high) => low + (high - low) * random.NextDouble();
-        double atWrench = target.NewtonMeters / any.Wrench.TorqueRatio;
+        double atWrench = target.NewtonMeters / any.Wrench.TorqueRatio, low = Uniform(0.3, 1.2);
         ToleranceWindow<Torque> required = ToleranceWindow.FromPercent(target.Torque, Uniform(1, 9), Uniform(1, 9));
         TorqueWrench wrench = any.Wrench.WithAccuracy(Ratio.FromPercent(Uniform(0, 6)))
-            .WithRange(Nm(atWrench * Uniform(0.1, 1.05)), Nm(atWrench * Uniform(1.06, 4)))
+            .WithRange(Nm(atWrench * low), Nm(atWrench * low * Uniform(1.02, 4)))
             .WithResolution(Nm(Math.Max(2e-6, atWrench * Math.Exp(Uniform(-7, -2.5)))));
         return (wrench, required, Ratio.FromPercent(Uniform(0, 2)));
     }
