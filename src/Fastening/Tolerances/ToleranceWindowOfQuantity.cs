@@ -8,7 +8,7 @@ namespace Fastening;
 /// <remarks>Arithmetic that can leave nothing answers null. Limits are widened by 1e-12 of the largest for <see cref="Classify(TQuantity)"/> only.</remarks>
 /// <example><code>ToleranceWindow&lt;Torque&gt; window = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(48), Torque.FromNewtonMeters(52));
 /// Conformity verdict = window.Classify(Torque.FromNewtonMeters(52.4));   // Above</code></example>
-public sealed class ToleranceWindow<TQuantity>
+public sealed partial class ToleranceWindow<TQuantity>
     where TQuantity : struct, IQuantity
 {
     private const double Bound = 1e16;
@@ -98,6 +98,8 @@ public sealed class ToleranceWindow<TQuantity>
         string upper = Guard.NotNull(unit).Format(Upper, decimals);
         return $"{Number(Target)} ({Number(Lower)} … {Number(Upper)}){upper.Substring(Number(Upper).Length)}";
     }
+
+    internal WindowLimits Limits => _limits;
 
     internal static double Check(TQuantity value, bool fromZero, string name)
     {

@@ -8,17 +8,14 @@ namespace Fastening.Internals;
 /// </summary>
 internal readonly struct WindowLimits
 {
-    private readonly double _lowest;
-    private readonly double _highest;
-
     public WindowLimits(double lower, double target, double upper)
     {
         Lower = lower;
         Target = target;
         Upper = upper;
         double slack = Math.Max(Math.Max(Math.Abs(lower), Math.Abs(upper)), Math.Abs(target)) * Tolerance.Widening;
-        _lowest = lower - slack;
-        _highest = upper + slack;
+        Lowest = lower - slack;
+        Highest = upper + slack;
     }
 
     public double Lower { get; }
@@ -27,13 +24,22 @@ internal readonly struct WindowLimits
 
     public double Upper { get; }
 
+    /// <summary>The lower limit, widened.</summary>
+    public double Lowest { get; }
+
+    /// <summary>The upper limit, widened.</summary>
+    public double Highest { get; }
+
+    /// <summary>Half the width between the limits.</summary>
+    public double HalfWidth => (Upper - Lower) / 2;
+
     /// <summary>A reading that is not finite has no verdict; NaN fails every comparison and ends as the infinities do.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Conformity Classify(double reading)
     {
-        if (reading >= _lowest)
+        if (reading >= Lowest)
         {
-            return reading <= _highest ? Conformity.Within : reading <= double.MaxValue ? Conformity.Above : Conformity.Undefined;
+            return reading <= Highest ? Conformity.Within : reading <= double.MaxValue ? Conformity.Above : Conformity.Undefined;
         }
 
         return reading >= double.MinValue ? Conformity.Below : Conformity.Undefined;
@@ -55,8 +61,8 @@ internal readonly struct WindowLimits
         double last = Math.Floor(Tolerance.SnapToWhole(Upper / step));
 
         // Snapping saves exact decimals; it must not carry a step out of the window.
-        if (first * step < _lowest) first++;
-        if (last * step > _highest) last--;
+        if (first * step < Lowest) first++;
+        if (last * step > Highest) last--;
         if (first > last) return null;
         double target = Math.Min(Math.Max(Math.Round(Target / step), first), last);
         return new WindowLimits(first * step, target * step, last * step);
@@ -64,7 +70,8 @@ internal readonly struct WindowLimits
 
     public WindowLimits? Shrink(double guardBand) => Between(Lower + guardBand, Target, Upper - guardBand);
 
-    private static WindowLimits? Between(double lower, double target, double upper)
+    /// <summary>The limits with the target moved inside; null when they have crossed.</summary>
+    public static WindowLimits? Between(double lower, double target, double upper)
     {
         // Two limits that are the same decimal, reached in two ways, still meet.
         if (lower > upper && lower - upper <= Tolerance.Widening * Math.Max(Math.Abs(lower), Math.Abs(upper))) lower = upper;

@@ -46,7 +46,7 @@ public sealed class TorqueWrench
         Maximum = source?.Maximum;
         Resolution = source?.Resolution;
         Accuracy = source?.Accuracy;
-        _ratio = Ratio(null);
+        _ratio = TorqueRatioOf(null);
         _compliance = Compliance(null);
     }
 
@@ -185,9 +185,21 @@ public sealed class TorqueWrench
     public ToleranceWindow<Torque> DeliveredWindowAt(Torque setting)
     {
         double atFastener = WrenchEquations.FastenerTorque(Guard.Check(setting, Domains.Torque), _ratio);
-        double accuracy = Si.Of(Accuracy ?? throw new InvalidOperationException("No accuracy was stated for this wrench; state it with WithAccuracy."));
+        double accuracy = StatedAccuracy;
         return ToleranceWindow.FromLimits(Si.Torque(atFastener / (1 + accuracy)), Si.Torque(atFastener), Si.Torque(atFastener / (1 - accuracy)));
     }
+
+    /// <summary>The settings at which every torque that the fastener can get lies within the required window, adapters, accuracy and calibration counted.</summary>
+    /// <param name="atFastener">The window that the true torque at the fastener must keep; a lower limit below 0 counts as 0.</param>
+    /// <param name="calibrationUncertainty">Expanded relative uncertainty of the calibration behind the accuracy, 0 % to 40 %; 0 % when the accuracy
+    /// was stated with it counted in.</param>
+    /// <returns>The settings in whole steps of the display and within the range, as far as these were stated; or none, why, and what would make it fit.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="atFastener"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <exception cref="InvalidOperationException">No accuracy was stated: it is not guessed.</exception>
+    /// <example><code>GuaranteedSetting guaranteed = wrench.GuaranteedSettings(window, calibrationUncertainty: Ratio.FromPercent(1));</code></example>
+    public GuaranteedSetting GuaranteedSettings(ToleranceWindow<Torque> atFastener, Ratio calibrationUncertainty) =>
+        GuaranteedSetting.Find(this, atFastener, calibrationUncertainty);
 
     /// <summary>How far the coaxial bars wind up.</summary>
     /// <param name="torque">The torque that the bars carry: the setting for bars at the drive, the fastener's torque for bars beyond the adapters.</param>
@@ -222,7 +234,7 @@ public sealed class TorqueWrench
     {
         double torque = Guard.Check(atFastener, Domains.Torque);
         var work = new Derivation("Wrench setting");
-        WrenchEquations.SettingEquation.Step(work, torque, Ratio(work));
+        WrenchEquations.SettingEquation.Step(work, torque, TorqueRatioOf(work));
         return work.KeepWhatCounts();
     }
 
@@ -234,7 +246,7 @@ public sealed class TorqueWrench
     {
         double torque = Guard.Check(setting, Domains.Torque);
         var work = new Derivation("Torque at the fastener");
-        WrenchEquations.FastenerTorqueEquation.Step(work, torque, Ratio(work));
+        WrenchEquations.FastenerTorqueEquation.Step(work, torque, TorqueRatioOf(work));
         return work.KeepWhatCounts();
     }
 
@@ -250,11 +262,14 @@ public sealed class TorqueWrench
         return work.KeepWhatCounts();
     }
 
+    internal double StatedAccuracy =>
+        Si.Of(Accuracy ?? throw new InvalidOperationException("No accuracy was stated for this wrench; state it with WithAccuracy."));
+
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
         $"lever {_lever * 1e3:0.###} mm{string.Concat(Array.ConvertAll(_adapters, a => " + " + a))}, torque ratio {_ratio:0.####}");
 
-    private double Ratio(Derivation? work)
+    internal double TorqueRatioOf(Derivation? work)
     {
         double ratio = 1;
         foreach (WrenchAdapter adapter in _adapters)

@@ -1,0 +1,56 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>What is known of a quantity before it is measured: a normal distribution N(y0, u0²).</summary>
+/// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
+/// <remarks>For one reading it moves the probability of conformity towards the process; for many items it is the process.</remarks>
+/// <example><code>Prior&lt;Torque&gt; process = Prior.Normal(Torque.FromNewtonMeters(50.2), standardDeviation: Torque.FromNewtonMeters(0.8));</code></example>
+public sealed class Prior<TQuantity>
+    where TQuantity : struct, IQuantity
+{
+    /// <summary>Below this a deviation is a slip, not a spread.</summary>
+    private const double LeastDeviation = 1e-12;
+
+    internal Prior(double mean, double deviation)
+    {
+        MeanSi = mean;
+        DeviationSi = deviation;
+    }
+
+    /// <summary>Mean.</summary>
+    public TQuantity Mean => Si.Make<TQuantity>(MeanSi);
+
+    /// <summary>Standard deviation.</summary>
+    public TQuantity StandardDeviation => Si.Make<TQuantity>(DeviationSi);
+
+    internal double MeanSi { get; }
+
+    internal double DeviationSi { get; }
+
+    /// <summary>What is known after a reading: equations decision.posterior-mean and decision.posterior-deviation.</summary>
+    /// <param name="reading">The reading.</param>
+    /// <param name="standardUncertainty">Standard uncertainty of the reading, greater than 0.</param>
+    /// <returns>The posterior, which is the prior of the next reading.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>Prior&lt;Torque&gt; after = process.After(Torque.FromNewtonMeters(51.7), standardUncertainty: Torque.FromNewtonMeters(0.3));</code></example>
+    public Prior<TQuantity> After(TQuantity reading, TQuantity standardUncertainty)
+    {
+        double value = ToleranceWindow<TQuantity>.Check(reading, fromZero: false, nameof(reading));
+        double measuring = CheckDeviation(standardUncertainty, nameof(standardUncertainty));
+        return new(
+            DecisionEquations.PosteriorMean(MeanSi, DeviationSi, value, measuring), DecisionEquations.PosteriorDeviation(DeviationSi, measuring));
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"normal, mean {Interval.Format(MeanSi, Si.BaseUnit<TQuantity>())}, standard deviation {Interval.Format(DeviationSi, Si.BaseUnit<TQuantity>())}");
+
+    internal static double CheckDeviation(TQuantity value, string name)
+    {
+        double deviation = ToleranceWindow<TQuantity>.Check(value, fromZero: true, name);
+        if (deviation < LeastDeviation) Guard.RefuseAgainst(name, value, "at least 1E-12 of the base unit");
+        return deviation;
+    }
+}

@@ -1,0 +1,74 @@
+using System.Globalization;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace Fastening.Internals;
+
+/// <summary>A guaranteed setting in words, in the unit of the display. What would make it fit is rounded to the safe side.</summary>
+internal static class GuaranteeReason
+{
+    private const int Digits = 6;
+
+    public static string For(GuaranteedSetting found, WrenchChain chain) => found.Obstacle switch
+    {
+        SettingObstacle.None => Fits(found, chain.Wrench),
+        SettingObstacle.Accuracy => $"No setting fits: {Scatter(chain)} the wrench scatters over more than {Limits(found.Required, chain.Wrench)}. {Remedies(found, chain)}",
+        SettingObstacle.Range => $"No setting fits: it would have to lie in {Limits(found.BeforeRounding!, chain.Wrench)}, outside the range of the wrench, "
+            + $"{Show(chain.Wrench.Minimum!.Value, chain.Wrench)} to {Show(chain.Wrench.Maximum!.Value, chain.Wrench)}. {Remedies(found, chain)}",
+        _ => $"No setting fits: no step of the display ({Show(chain.Wrench.Resolution!.Value, chain.Wrench)}) lies in {Limits(chain.WithinRange(found.BeforeRounding!.Limits)!.Value, chain.Wrench)}. {Remedies(found, chain)}",
+    };
+
+    private static string Fits(GuaranteedSetting found, TorqueWrench wrench) =>
+        $"Every setting in {Limits(found.Window!, wrench)} gives the fastener {Outward(found.Delivered!, wrench)}, within the required {Limits(found.Required, wrench)}."
+        + (wrench.Maximum is null ? " The range of the wrench was not stated, so it was not checked." : "")
+        + (wrench.Resolution is null ? " The step of the display was not stated: round inward." : "");
+
+    private static string Scatter(WrenchChain chain) => FormattableString.Invariant(
+        $"with an accuracy of ±{chain.Accuracy * 100:0.###} % and a calibration uncertainty of ±{chain.Uncertainty * 100:0.###} %");
+
+    private static string Remedies(GuaranteedSetting found, WrenchChain chain)
+    {
+        var remedies = new List<string>();
+        if (found.RequiredAccuracy is Ratio accuracy && Si.Of(accuracy) is double better && better < chain.Accuracy)
+        {
+            remedies.Add(FormattableString.Invariant($"an accuracy of ±{Safe(better * 100, Math.Floor):0.#######} % or better"));
+        }
+
+        if (found.Obstacle == SettingObstacle.Range) remedies.Add("a wrench or an adapter that brings these settings into the range");
+        if (found.Obstacle == SettingObstacle.Resolution && found.RequiredResolution is Torque step)
+        {
+            remedies.Add($"a display with steps of {Safe(step, chain.Wrench, Math.Floor)} or finer");
+        }
+
+        if (found.RequiredWindow is ToleranceWindow<Torque> window)
+        {
+            remedies.Add($"a required window that holds {Outward(window, chain.Wrench)}");
+        }
+
+        return remedies.Count == 0 ? "The range holds no step of the display." : $"It would fit with {string.Join(", or with ", remedies)}.";
+    }
+
+    private static string Limits(ToleranceWindow<Torque> window, TorqueWrench wrench) => Limits(window.Limits, wrench);
+
+    private static string Limits(in WindowLimits window, TorqueWrench wrench) => $"{Show(Si.Torque(window.Lower), wrench)} to {Show(Si.Torque(window.Upper), wrench)}";
+
+    private static string Outward(ToleranceWindow<Torque> window, TorqueWrench wrench) =>
+        $"{Safe(window.Lower, wrench, Math.Floor)} to {Safe(window.Upper, wrench, Math.Ceiling)}";
+
+    private static string Show(Torque torque, TorqueWrench wrench) => Safe(torque, wrench, Math.Round);
+
+    /// <summary>In the unit in which the wrench was stated: a person compares with its display.</summary>
+    private static string Safe(Torque torque, TorqueWrench wrench, Func<double, double> round)
+    {
+        TorqueUnit unit = (wrench.Resolution ?? wrench.Minimum ?? torque).Unit;
+        return Interval.Format(Safe(torque.As(unit), round), Torque.GetAbbreviation(unit, CultureInfo.InvariantCulture));
+    }
+
+    /// <summary>To a few digits, rounded down or up.</summary>
+    private static double Safe(double value, Func<double, double> round)
+    {
+        if (value == 0) return 0;
+        double scale = Math.Pow(10, Digits - 1 - Math.Floor(Math.Log10(Math.Abs(value))));
+        return round(Tolerance.SnapToWhole(value * scale)) / scale;
+    }
+}

@@ -1,0 +1,95 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>The settings of a wrench at which the fastener certainly gets a torque within a required window; or none, with the reason and the remedy.</summary>
+/// <remarks>
+/// The whole chain: from S_lo = M_lo (1 + a + W)/ρ to S_hi = M_hi (1 − a − W)/ρ (equations guarantee.lowest-setting and guarantee.highest-setting), then
+/// the range, then whole steps of the display. The accuracy a is that of what the display shows, so the rounding of the display is inside it; where
+/// yours is not, add half a step to it. Not in the chain: the hand off its place, adapters off their angle, a pull out of square.
+/// </remarks>
+/// <example><code>GuaranteedSetting guaranteed = wrench.GuaranteedSettings(window, calibrationUncertainty: Ratio.FromPercent(1));
+/// if (guaranteed.Window is null) Console.WriteLine(guaranteed.Reason);</code></example>
+public sealed class GuaranteedSetting
+{
+    private readonly WrenchChain _chain;
+
+    private GuaranteedSetting(WrenchChain chain, ToleranceWindow<Torque> required)
+    {
+        _chain = chain;
+        Required = required;
+        WindowLimits? exact = chain.Exact;
+        WindowLimits? inRange = chain.WithinRange(exact);
+        WindowLimits? shown = chain.OnDisplay(inRange);
+        BeforeRounding = Wrap(exact);
+        Window = Wrap(shown);
+        Obstacle = exact is null ? SettingObstacle.Accuracy
+            : inRange is null ? SettingObstacle.Range
+            : shown is null ? SettingObstacle.Resolution : SettingObstacle.None;
+        RequiredAccuracy = chain.LargestAccuracy is double accuracy ? Si.Ratio(accuracy) : null;
+        RequiredResolution = inRange is WindowLimits limits && limits.Upper > limits.Lower ? Si.Torque(limits.Upper - limits.Lower) : null;
+        Delivered = shown is WindowLimits settings ? Wrap(chain.DeliveredOver(settings)) : null;
+        RequiredWindow = chain.MostTolerantStep is double step ? Wrap(chain.DeliveredOver(step)) : null;
+        Reason = GuaranteeReason.For(this, chain);
+    }
+
+    /// <summary>The window that the true torque at the fastener must keep.</summary>
+    public ToleranceWindow<Torque> Required { get; }
+
+    /// <summary>The settings, whole steps of the display within the range; its target is the setting for the target of the required window, moved inside. Null: none.</summary>
+    public ToleranceWindow<Torque>? Window { get; }
+
+    /// <summary>The settings before range and display are looked at; null when the wrench scatters over more than the required window.</summary>
+    public ToleranceWindow<Torque>? BeforeRounding { get; }
+
+    /// <summary>The least and greatest torque that the fastener can get over all settings of <see cref="Window"/>; null when there is none.</summary>
+    public ToleranceWindow<Torque>? Delivered { get; }
+
+    /// <summary>Why there is no setting; None when there is one.</summary>
+    public SettingObstacle Obstacle { get; }
+
+    /// <summary>The result in words: one sentence, and when nothing fits what would make it fit.</summary>
+    public string Reason { get; }
+
+    /// <summary>The largest accuracy a with which at least one setting fits, range, display and calibration as they are; null when not even a perfect wrench does.</summary>
+    public Ratio? RequiredAccuracy { get; }
+
+    /// <summary>A display with steps up to this certainly has one that fits, whatever its zero; null when that alone does not help.</summary>
+    public Torque? RequiredResolution { get; }
+
+    /// <summary>The narrowest window, relative to its limits, that this wrench could guarantee here: what the fastener can get at the step
+    /// within the range that bears most; null when the range holds no step.</summary>
+    public ToleranceWindow<Torque>? RequiredWindow { get; }
+
+    /// <summary>The work behind the lower limit of <see cref="BeforeRounding"/>: the last step is the lowest setting, before range and display.</summary>
+    /// <returns>The steps.</returns>
+    public Derivation DeriveLowestSetting()
+    {
+        var work = new Derivation("Lowest guaranteed setting");
+        _chain.LowestSetting(work);
+        return work.KeepWhatCounts();
+    }
+
+    /// <summary>The work behind the upper limit of <see cref="BeforeRounding"/>: the last step is the highest setting, before range and display.</summary>
+    /// <returns>The steps.</returns>
+    public Derivation DeriveHighestSetting()
+    {
+        var work = new Derivation("Highest guaranteed setting");
+        _chain.HighestSetting(work);
+        return work.KeepWhatCounts();
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => Reason;
+
+    internal static GuaranteedSetting Find(TorqueWrench wrench, ToleranceWindow<Torque> atFastener, Ratio calibrationUncertainty)
+    {
+        Guard.Check(Guard.NotNull(atFastener).Upper, Domains.Torque, nameof(atFastener));
+        double uncertainty = Guard.Check(calibrationUncertainty, WrenchChain.CalibrationDomain);
+        return new(new WrenchChain(wrench, atFastener.Limits, uncertainty), atFastener);
+    }
+
+    private static ToleranceWindow<Torque>? Wrap(WindowLimits? limits) => limits is WindowLimits some ? new(some) : null;
+}
