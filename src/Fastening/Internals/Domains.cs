@@ -28,4 +28,9 @@ internal static class Domains
     public static readonly Interval PercentBelow = new(0, 100);
     public static readonly Interval Sample = new(-1e10, 1e10);
     public static readonly Interval Factor = new(1e-9, 1e9);
+    public static readonly Interval SampleCount = new(2, 1e5);
+    public static readonly Interval StandardDeviation = new(1e-12, 1e11);
+    public static readonly Interval SubgroupSize = new(2, 1000);
+    public static readonly Interval Confidence = new(0.5, 0.9999);
+    public static readonly Interval PopulationShare = new(0.5, 0.9999);
 }
