@@ -55,4 +55,9 @@ internal static class Domains
     public static readonly Interval TemperatureChange = new(-300, 3000);
     public static readonly Interval ModulusRatio = new(0.05, 3);
     public static readonly Interval Safety = new(1, 1000);
+    public static readonly Interval SampleCount = new(2, 1e5);
+    public static readonly Interval StandardDeviation = new(1e-12, 1e11);
+    public static readonly Interval SubgroupSize = new(2, 1000);
+    public static readonly Interval Confidence = new(0.5, 0.9999);
+    public static readonly Interval PopulationShare = new(0.5, 0.9999);
 }

@@ -21,6 +21,7 @@ public class HouseRuleTests
         ["Joints"] = ["Threads", "Materials", "Friction", "Tightening"],
         ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Wrenches", "Threads", "Materials", "Friction"],
         ["Uncertainty"] = ["Threads", "Materials", "Friction", "Tightening", "Wrenches", "Tolerances", "Joints", "Rotation"],
+        ["Quality"] = ["Tolerances"],
     };
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "Fastening");

@@ -1,0 +1,79 @@
+using Fastening.Equations;
+using Fastening.Internals;
+
+namespace Fastening;
+
+/// <summary>A capability index as estimated from readings, and how far the true one may be from it.</summary>
+/// <remarks>
+/// The bounds hold for normal readings of a steady process. They are exact but for two cases: Bissell's approximation for the smaller of two
+/// indices (its one-sided 95 % bound at 25 readings covers 94.7 % when one limit is active and 97 % when the process is centred), and a standard
+/// deviation from ranges or from the mean of standard deviations, whose degrees of freedom are equivalent ones.
+/// </remarks>
+/// <example><code>double least = capability.Cpk.LowerBound(0.95);     // the true C_pk is above this, with 95 % confidence</code></example>
+public sealed class CapabilityIndex
+{
+    private readonly int _count;
+
+    internal CapabilityIndex(double value, CapabilityBound boundMethod, int count, double degreesOfFreedom)
+    {
+        Value = value;
+        BoundMethod = boundMethod;
+        DegreesOfFreedom = degreesOfFreedom;
+        _count = count;
+    }
+
+    /// <summary>The index as estimated.</summary>
+    public double Value { get; }
+
+    /// <summary>How its bounds are found.</summary>
+    public CapabilityBound BoundMethod { get; }
+
+    /// <summary>Degrees of freedom of its standard deviation; not whole when they are equivalent ones.</summary>
+    public double DegreesOfFreedom { get; }
+
+    /// <summary>The index that the true one exceeds with a confidence.</summary>
+    /// <param name="confidence">0.5 to 0.9999, one-sided.</param>
+    /// <returns>The lower bound.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its domain.</exception>
+    public double LowerBound(double confidence) => At(Guard.Check(confidence, Domains.Confidence));
+
+    /// <summary>The index that the true one falls short of with a confidence.</summary>
+    /// <param name="confidence">0.5 to 0.9999, one-sided.</param>
+    /// <returns>The upper bound.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its domain.</exception>
+    public double UpperBound(double confidence) => At(1 - Guard.Check(confidence, Domains.Confidence));
+
+    /// <summary>The interval that holds the true index with a confidence.</summary>
+    /// <param name="confidence">0.5 to 0.9999, two-sided.</param>
+    /// <returns>The interval, with half of the rest on either side.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its domain.</exception>
+    public CapabilityInterval Interval(double confidence)
+    {
+        double rest = (1 - Guard.Check(confidence, Domains.Confidence)) / 2;
+        return new(At(1 - rest), At(rest), confidence);
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{Value:0.###}");
+
+    /// <summary>The index that the true one exceeds with a probability.</summary>
+    private double At(double probability) => BoundMethod switch
+    {
+        CapabilityBound.ChiSquared => CapabilityEquations.PotentialBound(
+            Value, ChiSquaredTail.Quantile(1 - probability, DegreesOfFreedom), DegreesOfFreedom),
+        CapabilityBound.Bissell => Value - NormalCurve.Quantile(probability) * BissellDeviation,
+        _ => ByNoncentralT(probability),
+    };
+
+    private double BissellDeviation => CapabilityEquations.BissellDeviation(_count, Value, DegreesOfFreedom);
+
+    /// <summary>The true index C at which 3√n times the estimate is exceeded with the rest of the probability.</summary>
+    private double ByNoncentralT(double probability)
+    {
+        double scale = 3 * Math.Sqrt(_count);
+        return MonotoneRoot.Of(
+            index => probability - NoncentralT.Below(scale * Value, DegreesOfFreedom, scale * index),
+            Value - NormalCurve.Quantile(probability) * BissellDeviation,
+            0.1 * BissellDeviation);
+    }
+}

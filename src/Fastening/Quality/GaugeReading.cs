@@ -1,0 +1,39 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>One reading of a gauge study: which part, by whom.</summary>
+/// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
+/// <example><code>new GaugeReading&lt;Torque&gt;("joint 3", "B", Torque.FromNewtonMeters(50.4))</code></example>
+public sealed class GaugeReading<TQuantity>
+    where TQuantity : struct, IQuantity
+{
+    /// <summary>A reading.</summary>
+    /// <param name="part">The part or joint that was measured.</param>
+    /// <param name="appraiser">Who measured, or with which tool.</param>
+    /// <param name="reading">The reading.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="part"/> or <paramref name="appraiser"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reading"/> is beyond its domain.</exception>
+    public GaugeReading(string part, string appraiser, TQuantity reading)
+    {
+        Part = Guard.NotNull(part);
+        Appraiser = Guard.NotNull(appraiser);
+        ReadingSi = Si.Of(reading);
+        if (!Domains.Sample.Contains(ReadingSi)) Guard.RefuseAgainst(nameof(reading), reading, Domains.Sample.Describe(1, Si.BaseUnit<TQuantity>()));
+    }
+
+    /// <summary>The part or joint.</summary>
+    public string Part { get; }
+
+    /// <summary>Who measured.</summary>
+    public string Appraiser { get; }
+
+    /// <summary>The reading.</summary>
+    public TQuantity Reading => Si.Make<TQuantity>(ReadingSi);
+
+    internal double ReadingSi { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{Part}, {Appraiser}: {ReadingSi:0.######}{Si.BaseUnitSuffix<TQuantity>()}");
+}

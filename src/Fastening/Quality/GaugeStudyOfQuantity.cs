@@ -1,0 +1,81 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>The scatter of a gauge study and where it comes from, each as a standard deviation.</summary>
+/// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
+/// <remarks>Percentages of the study are of its total variation and do not add up to 100: variances do. Equations gauge.*.</remarks>
+/// <example><code>if (study.GaugePercentOf(window) > 30) { /* the wrench cannot judge this window */ }</code></example>
+public sealed class GaugeStudy<TQuantity>
+    where TQuantity : struct, IQuantity
+{
+    private readonly double _repeatability;
+    private readonly double _reproducibility;
+    private readonly double _interaction;
+    private readonly double _gauge;
+    private readonly double _parts;
+    private readonly double _total;
+
+    internal GaugeStudy(double repeatability, double reproducibility, double parts, double interaction = 0, double? chanceOfInteraction = null)
+    {
+        (_repeatability, _reproducibility, _parts, _interaction) = (repeatability, reproducibility, parts, interaction);
+        _gauge = GaugeEquations.GaugeVariation(repeatability, reproducibility);
+        _total = GaugeEquations.TotalVariation(_gauge, parts);
+        ChanceOfInteraction = chanceOfInteraction;
+    }
+
+    /// <summary>Repeatability (equipment variation): one appraiser, one part, again and again.</summary>
+    public TQuantity Repeatability => Si.Make<TQuantity>(_repeatability);
+
+    /// <summary>Reproducibility (appraiser variation), with the interaction where it was counted.</summary>
+    public TQuantity Reproducibility => Si.Make<TQuantity>(_reproducibility);
+
+    /// <summary>The interaction of appraisers and parts inside the reproducibility; zero where it was not counted.</summary>
+    public TQuantity Interaction => Si.Make<TQuantity>(_interaction);
+
+    /// <summary>Repeatability and reproducibility together: the gauge.</summary>
+    public TQuantity Gauge => Si.Make<TQuantity>(_gauge);
+
+    /// <summary>Variation from part to part.</summary>
+    public TQuantity PartVariation => Si.Make<TQuantity>(_parts);
+
+    /// <summary>Total variation of the study.</summary>
+    public TQuantity TotalVariation => Si.Make<TQuantity>(_total);
+
+    /// <summary>Probability that chance alone brings so large an interaction (F test); null for average and range, which does not see it.</summary>
+    public double? ChanceOfInteraction { get; }
+
+    /// <summary>Repeatability in percent of the total variation.</summary>
+    public double RepeatabilityPercent => 100 * _repeatability / _total;
+
+    /// <summary>Reproducibility in percent of the total variation.</summary>
+    public double ReproducibilityPercent => 100 * _reproducibility / _total;
+
+    /// <summary>The gauge in percent of the total variation.</summary>
+    public double GaugePercent => 100 * _gauge / _total;
+
+    /// <summary>Part variation in percent of the total variation.</summary>
+    public double PartPercent => 100 * _parts / _total;
+
+    /// <summary>Number of distinct categories: 1.41 times part variation over gauge, cut to a whole number, at least 1.</summary>
+    public int DistinctCategories => (int)Math.Min(int.MaxValue, Math.Max(1, Math.Floor(GaugeEquations.DistinctCategories(_parts, _gauge))));
+
+    /// <summary>Six standard deviations of the gauge in percent of the width of a window.</summary>
+    /// <param name="window">The window, with limits that differ.</param>
+    /// <returns>The percentage.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="window"/> is null.</exception>
+    /// <exception cref="ArgumentException">The limits are equal.</exception>
+    public double GaugePercentOf(ToleranceWindow<TQuantity> window)
+    {
+        WindowLimits limits = Guard.NotNull(window).Limits;
+        double width = limits.Upper - limits.Lower;
+        if (width < Domains.StandardDeviation.Low) throw new ArgumentException("window has no width; its limits must differ.", nameof(window));
+        return 100 * 6 * _gauge / width;
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"gauge {GaugePercent:0.#} % of the study (repeatability {RepeatabilityPercent:0.#} %, reproducibility {ReproducibilityPercent:0.#} %), {DistinctCategories} categories");
+}

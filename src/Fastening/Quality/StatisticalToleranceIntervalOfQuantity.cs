@@ -1,0 +1,53 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>Limits that hold a share of the population with a confidence.</summary>
+/// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
+/// <example><code>Force least = StatisticalToleranceInterval.Above(sample, populationShare: 0.99, confidence: 0.95).Lower!.Value;</code></example>
+public sealed class StatisticalToleranceInterval<TQuantity>
+    where TQuantity : struct, IQuantity
+{
+    private readonly double? _factorBelow;
+    private readonly double? _factorAbove;
+
+    internal StatisticalToleranceInterval(
+        SampleStatistics<TQuantity> sample, double? factorBelow, double? factorAbove, double populationShare, double confidence)
+    {
+        ReadingColumn.Scattering<TQuantity>(sample.DeviationSi, nameof(sample));
+        Sample = sample;
+        (_factorBelow, _factorAbove, PopulationShare, Confidence) = (factorBelow, factorAbove, populationShare, confidence);
+    }
+
+    /// <summary>Mean minus the factor times the standard deviation; null when the interval is open below.</summary>
+    public TQuantity? Lower => _factorBelow is double factor ? Si.Make<TQuantity>(Sample.MeanSi - factor * Sample.DeviationSi) : null;
+
+    /// <summary>Mean plus the factor times the standard deviation; null when the interval is open above.</summary>
+    public TQuantity? Upper => _factorAbove is double factor ? Si.Make<TQuantity>(Sample.MeanSi + factor * Sample.DeviationSi) : null;
+
+    /// <summary>Standard deviations from the mean to a limit.</summary>
+    public double Factor => _factorBelow ?? _factorAbove!.Value;
+
+    /// <summary>Share p of the population inside.</summary>
+    public double PopulationShare { get; }
+
+    /// <summary>Confidence γ.</summary>
+    public double Confidence { get; }
+
+    /// <summary>The sample.</summary>
+    public SampleStatistics<TQuantity> Sample { get; }
+
+    /// <inheritdoc />
+    public override string ToString()
+    {
+        string unit = Si.BaseUnitSuffix<TQuantity>();
+        string limits = (_factorBelow, _factorAbove) switch
+        {
+            (double below, double above) => FormattableString.Invariant($"{Sample.MeanSi - below * Sample.DeviationSi:G6} … {Sample.MeanSi + above * Sample.DeviationSi:G6}{unit}"),
+            (double below, null) => FormattableString.Invariant($"above {Sample.MeanSi - below * Sample.DeviationSi:G6}{unit}"),
+            _ => FormattableString.Invariant($"below {Sample.MeanSi + Factor * Sample.DeviationSi:G6}{unit}"),
+        };
+        return FormattableString.Invariant($"{limits} holds {PopulationShare * 100:0.##} % with {Confidence * 100:0.##} % confidence");
+    }
+}
