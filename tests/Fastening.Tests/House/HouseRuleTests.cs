@@ -18,6 +18,7 @@ public class HouseRuleTests
         ["Friction"] = ["Threads"],
         ["Tightening"] = ["Threads", "Materials", "Friction"],
         ["Wrenches"] = ["Tolerances"],
+        ["Quality"] = ["Tolerances"],
         ["Rotation"] = ["Tightening", "Tolerances"],
     };
 
