@@ -6,17 +6,12 @@ namespace PumpCover;
 /// <summary>What to set on the wrench for one group of bolts, in whole steps of its display, or why nothing fits.</summary>
 internal sealed record GroupSetting(BoltGroup Group, Torque Exact, ToleranceWindow<Torque>? AtWrench, string? WhyNone)
 {
-    public static GroupSetting For(BoltGroup group, ToleranceWindow<Torque> atFastener)
+    /// <summary>The settings at which the fastener gets no torque that the target could not give it without an adapter.</summary>
+    public static GroupSetting For(BoltGroup group, ToleranceWindow<Torque> mayReachFastener)
     {
-        TorqueWrench wrench = group.Wrench;
-        Torque exact = wrench.SettingFor(atFastener.Target);
-        ToleranceWindow<Torque> wanted = wrench.SettingWindowFor(atFastener);
-        ToleranceWindow<Torque>? inRange = wanted.Intersect(ToleranceWindow.FromLimits(wrench.Minimum!.Value, wrench.Maximum!.Value));
-        ToleranceWindow<Torque>? shown = inRange?.RoundInward(wrench.Resolution!.Value);
-        string? whyNone = shown is not null ? null : inRange is null
-            ? $"the window at the wrench, {Show.Limits(wanted)}, lies outside its range, {Show.Range(wrench)}"
-            : $"no step of the display ({Show.Torque(wrench.Resolution!.Value, wrench)}) lies in the window at the wrench, {Show.Limits(inRange)}";
-        return new GroupSetting(group, exact, shown, whyNone);
+        // The job states no uncertainty of the calibration: it is taken to be in the accuracy.
+        GuaranteedSetting found = group.Wrench.GuaranteedSettings(mayReachFastener, Ratio.Zero);
+        return new GroupSetting(group, group.Wrench.SettingFor(mayReachFastener.Target), found.Window, found.Window is null ? found.Reason : null);
     }
 
     /// <summary>What 10 mm of hand position, 1° of each adapter and 1° of lean of the pull cost at the fastener.</summary>

@@ -11,9 +11,10 @@ internal sealed record TargetTorque(Torque Permitted, Torque Exact, Torque Round
         // The fastener may get this much at the lowest friction…
         Torque permitted = job.Joint.AtLowestFriction.TorqueFor(job.Joint.PermittedPreload);
 
-        // …but a wrench that shows M delivers up to M/(1 − a), and the window permits M up to target × (1 + plus).
-        double accuracy = job.Wrench.Accuracy!.Value.DecimalFractions;
-        Torque exact = permitted * (1 - accuracy) * 100 / (100 + job.TorqueWindow.Plus);
+        // …but a wrench that shows M delivers up to M/(1 − a), and the window permits M up to target × (1 + plus). The job states no uncertainty
+        // of the calibration: it is taken to be in the accuracy.
+        GuaranteedSetting guaranteed = job.Wrench.GuaranteedSettings(ToleranceWindow.FromLimits(Torque.Zero, permitted), Ratio.Zero);
+        Torque exact = guaranteed.BeforeRounding!.Upper * 100 / (100 + job.TorqueWindow.Plus);
 
         // Whole display steps from zero to there; the last one is the target.
         Torque rounded = ToleranceWindow.FromLimits(Torque.Zero, exact).RoundInward(job.Wrench.Resolution!.Value)!.Upper;

@@ -20,10 +20,11 @@ internal sealed class TighteningPlan
         LowestPreload = joint.AtHighestFriction.PreloadAt(LowestTorque);
         HighestPreload = joint.AtLowestFriction.PreloadAt(HighestTorque);
         PreloadAtMostTwist = joint.AtMostTwist.PreloadAt(HighestTorque);
-        Settings = [.. job.Groups.Select(group => GroupSetting.For(group, Window))];
+        ToleranceWindow<Torque> mayReachFastener = ToleranceWindow.FromLimits(LowestTorque, Window.Target, HighestTorque);
+        Settings = [.. job.Groups.Select(group => GroupSetting.For(group, mayReachFastener))];
         JointProblems = [.. FindJointProblems()];
         WrenchProblems = [.. Settings.Where(setting => setting.WhyNone is not null)
-            .Select(setting => $"no setting fits {setting.Group.Name} ({Show.Bolts(setting.Group.Bolts)}): {setting.WhyNone}")];
+            .Select(setting => $"{setting.Group.Name} ({Show.Bolts(setting.Group.Bolts)}): {setting.WhyNone}")];
     }
 
     public Job Job { get; }

@@ -238,7 +238,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
 
     private static string CareOf(GroupSetting setting)
     {
-        if (setting.WhyNone is string why) return $" NO SETTING FITS: {why}.";
+        if (setting.WhyNone is string why) return $" NO SETTING: {why}";
         (Torque hand, IReadOnlyList<Torque> adapters, Torque pull) = setting.Care();
         if (adapters.Count == 0) return "";
         string perAdapter = string.Join(" and ", adapters.Select(change => Show.Torque(change, 2)));

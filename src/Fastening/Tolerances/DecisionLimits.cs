@@ -18,6 +18,16 @@ internal readonly struct DecisionLimits
         _insideHigh = window.Highest;
         _nearLow = window.Lowest - bands.Outside;
         _nearHigh = window.Highest + bands.Outside;
+        double low = window.Lower + bands.Inside, high = window.Upper - bands.Inside;
+        if (low <= high)
+        {
+            // What Shrink would leave, without building it: this is the path of every single decision.
+            double slack = Math.Max(Math.Abs(low), Math.Abs(high)) * Tolerance.Widening;
+            _acceptLow = low - slack;
+            _acceptHigh = high + slack;
+            return;
+        }
+
         WindowLimits? accepted = double.IsNaN(bands.Inside) ? null : window.Shrink(bands.Inside);
         _acceptLow = accepted?.Lowest ?? double.PositiveInfinity;
         _acceptHigh = accepted?.Highest ?? double.NegativeInfinity;

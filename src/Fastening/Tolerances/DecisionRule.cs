@@ -17,13 +17,21 @@ public sealed class DecisionRule
     private static readonly Interval FactorDomain = new(-10, 10);
     private static readonly Interval ProbabilityDomain = new(0.5, 0.999999, lowOpen: true);
 
-    private readonly Func<double, double, GuardBands> _bands;
+    /// <summary>From half width and expanded uncertainty; null for a rule of a factor.</summary>
+    private readonly Func<double, double, GuardBands>? _bands;
 
-    private DecisionRule(string name, Func<double, double, GuardBands> bands, double? factor = null)
+    private readonly double _factor;
+
+    private DecisionRule(string name, Func<double, double, GuardBands> bands)
     {
         Name = name;
         _bands = bands;
-        GuardBandFactor = factor;
+    }
+
+    private DecisionRule(string name, double factor)
+    {
+        Name = name;
+        _factor = factor;
     }
 
     /// <summary>No guard band: a reading inside the limits is accepted, any other rejected. At a limit the risk of being wrong is 50 %.</summary>
@@ -63,7 +71,7 @@ public sealed class DecisionRule
     public string Name { get; }
 
     /// <summary>Guard band over expanded uncertainty, r = w/U; null where it depends on the window.</summary>
-    public double? GuardBandFactor { get; }
+    public double? GuardBandFactor => _bands is null ? _factor : null;
 
     /// <summary>Probability that an item beyond one limit is accepted when its reading lies on the acceptance limit, Φ(−2r), the other limit being far
     /// away and nothing known beforehand; null where it depends on the window.</summary>
@@ -116,16 +124,14 @@ public sealed class DecisionRule
     public override string ToString() => Name;
 
     /// <summary>Without uncertainty every rule decides by the limits.</summary>
-    internal GuardBands BandsFor(in WindowLimits window, double expanded) => expanded == 0 ? default : _bands(window.HalfWidth, expanded);
+    internal GuardBands BandsFor(in WindowLimits window, double expanded)
+    {
+        if (_bands is not null) return expanded == 0 ? default : _bands(window.HalfWidth, expanded);
+        double band = DecisionEquations.GuardBand(_factor, expanded);
+        return new GuardBands(band, band > 0 ? band : 0);
+    }
 
-    private static DecisionRule OfFactor(string name, double factor) => new(
-        name,
-        (_, expanded) =>
-        {
-            double band = DecisionEquations.GuardBand(factor, expanded);
-            return new GuardBands(band, Math.Max(band, 0));
-        },
-        factor);
+    private static DecisionRule OfFactor(string name, double factor) => new(name, factor);
 
     private static DecisionRule OfRatio(string name, Func<double, double> acceptanceFactor) => new(name, (halfWidth, expanded) =>
     {
@@ -133,6 +139,7 @@ public sealed class DecisionRule
 
         // Below a ratio of 1 the uncertainty is wider than the window: a band of U leaves nothing, whatever the rule.
         if (ratio < 1) return new GuardBands(double.NaN, expanded);
+        if (double.IsInfinity(ratio)) return default;
         double band = DecisionEquations.GuardBandOfFactor(acceptanceFactor(ratio), halfWidth);
         return new GuardBands(band, band);
     });

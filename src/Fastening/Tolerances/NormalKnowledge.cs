@@ -17,13 +17,16 @@ internal static class NormalKnowledge
         return NormalCurve.Between((window.Lower - mean) / deviation, (window.Upper - mean) / deviation);
     }
 
-    /// <summary>∫ g_0(η) a(η) dη over a part of the axis: the share of a process that lies there and whose reading is accepted (JCGM 106:2012 §9).</summary>
+    /// <summary>
+    /// ∫ g_0(η) a(η) dη over a part of the axis: the share of a process that lies there and whose reading is accepted (JCGM 106:2012 §9). The variable
+    /// is counted from the mean in standard deviations, so that a narrow process far from zero loses no digits.
+    /// </summary>
     public static double AcceptedShare(double from, double to, in WindowLimits accepted, double mean, double spread, double measuring)
     {
-        WindowLimits window = accepted;
-        double Density(double value) => ProbabilityWithin(window, value, measuring) * NormalCurve.Density((value - mean) / spread) / spread;
+        double ratio = spread / measuring, acceptLow = (accepted.Lower - mean) / measuring, acceptHigh = (accepted.Upper - mean) / measuring;
+        double Density(double z) => NormalCurve.Between(acceptLow - z * ratio, acceptHigh - z * ratio) * NormalCurve.Density(z);
         double sum = 0;
-        double[] cuts = Cuts(from, to, window, mean, spread, measuring);
+        double[] cuts = Cuts((from - mean) / spread, (to - mean) / spread, acceptLow, acceptHigh, ratio);
         for (int i = 1; i < cuts.Length; i++)
         {
             if (cuts[i] > cuts[i - 1]) sum += GaussLegendreRule.Integrate(Density, cuts[i - 1], cuts[i], Order);
@@ -32,15 +35,15 @@ internal static class NormalKnowledge
         return sum;
     }
 
-    private static double[] Cuts(double from, double to, in WindowLimits accepted, double mean, double spread, double measuring)
+    private static double[] Cuts(double from, double to, double acceptLow, double acceptHigh, double ratio)
     {
-        double low = Math.Max(from, mean + Distances[0] * spread), high = Math.Min(to, mean + Distances[Distances.Length - 1] * spread);
+        double low = Math.Max(from, Distances[0]), high = Math.Min(to, Distances[Distances.Length - 1]);
         var cuts = new List<double>(3 * Distances.Length + 2) { low, high };
         foreach (double distance in Distances)
         {
-            cuts.Add(mean + distance * spread);
-            cuts.Add(accepted.Lower + distance * measuring);
-            cuts.Add(accepted.Upper + distance * measuring);
+            cuts.Add(distance);
+            cuts.Add((acceptLow + distance) / ratio);
+            cuts.Add((acceptHigh + distance) / ratio);
         }
 
         return [.. cuts.Where(cut => cut >= low && cut <= high).OrderBy(cut => cut)];

@@ -1,11 +1,13 @@
+using System.Globalization;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace Fastening.Internals;
 
 /// <summary>A guaranteed setting in words, in the unit of the display. What would make it fit is rounded to the safe side.</summary>
 internal static class GuaranteeReason
 {
-    private const int Digits = 5;
+    private const int Digits = 6;
 
     public static string For(GuaranteedSetting found, WrenchChain chain) => found.Obstacle switch
     {
@@ -17,7 +19,7 @@ internal static class GuaranteeReason
     };
 
     private static string Fits(GuaranteedSetting found, TorqueWrench wrench) =>
-        $"Every setting in {Limits(found.Window!, wrench)} gives the fastener {Limits(found.Delivered!, wrench)}, within the required {Limits(found.Required, wrench)}."
+        $"Every setting in {Limits(found.Window!, wrench)} gives the fastener {Outward(found.Delivered!, wrench)}, within the required {Limits(found.Required, wrench)}."
         + (wrench.Maximum is null ? " The range of the wrench was not stated, so it was not checked." : "")
         + (wrench.Resolution is null ? " The step of the display was not stated: round inward." : "");
 
@@ -35,13 +37,12 @@ internal static class GuaranteeReason
         if (found.Obstacle == SettingObstacle.Range) remedies.Add("a wrench or an adapter that brings these settings into the range");
         if (found.Obstacle == SettingObstacle.Resolution && found.RequiredResolution is Torque step)
         {
-            remedies.Add($"a display with steps of {Show(Si.Torque(Safe(Si.Of(step), Math.Floor)), chain.Wrench)} or finer");
+            remedies.Add($"a display with steps of {Safe(step, chain.Wrench, Math.Floor)} or finer");
         }
 
         if (found.RequiredWindow is ToleranceWindow<Torque> window)
         {
-            var outward = new WindowLimits(Safe(window.Limits.Lower, Math.Floor), window.Limits.Target, Safe(window.Limits.Upper, Math.Ceiling));
-            remedies.Add($"a required window that holds {Limits(outward, chain.Wrench)}");
+            remedies.Add($"a required window that holds {Outward(window, chain.Wrench)}");
         }
 
         return remedies.Count == 0 ? "The range holds no step of the display." : $"It would fit with {string.Join(", or with ", remedies)}.";
@@ -51,14 +52,23 @@ internal static class GuaranteeReason
 
     private static string Limits(in WindowLimits window, TorqueWrench wrench) => $"{Show(Si.Torque(window.Lower), wrench)} to {Show(Si.Torque(window.Upper), wrench)}";
 
-    private static string Show(Torque torque, TorqueWrench wrench) =>
-        Guard.Show(torque.ToUnit((wrench.Resolution ?? wrench.Minimum ?? torque).Unit));
+    private static string Outward(ToleranceWindow<Torque> window, TorqueWrench wrench) =>
+        $"{Safe(window.Lower, wrench, Math.Floor)} to {Safe(window.Upper, wrench, Math.Ceiling)}";
+
+    private static string Show(Torque torque, TorqueWrench wrench) => Safe(torque, wrench, Math.Round);
+
+    /// <summary>In the unit in which the wrench was stated: a person compares with its display.</summary>
+    private static string Safe(Torque torque, TorqueWrench wrench, Func<double, double> round)
+    {
+        TorqueUnit unit = (wrench.Resolution ?? wrench.Minimum ?? torque).Unit;
+        return Interval.Format(Safe(torque.As(unit), round), Torque.GetAbbreviation(unit, CultureInfo.InvariantCulture));
+    }
 
     /// <summary>To a few digits, rounded down or up.</summary>
     private static double Safe(double value, Func<double, double> round)
     {
         if (value == 0) return 0;
         double scale = Math.Pow(10, Digits - 1 - Math.Floor(Math.Log10(Math.Abs(value))));
-        return round(value * scale) / scale;
+        return round(Tolerance.SnapToWhole(value * scale)) / scale;
     }
 }

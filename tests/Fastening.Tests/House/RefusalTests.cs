@@ -11,6 +11,8 @@ public class RefusalTests
     private static readonly (Type Type, string Method, string Parameter)[] TakesAnything =
     [
         (typeof(ToleranceWindow<Torque>), "Classify", "reading"),
+        (typeof(ToleranceWindow<Torque>), "ZoneOf", "reading"),
+        (typeof(ToleranceWindow<Torque>), "Decide", "reading"),
         (typeof(WrenchFit), "Has", "warning"),
     ];
 

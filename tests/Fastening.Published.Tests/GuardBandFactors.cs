@@ -1,0 +1,25 @@
+using UnitsNet;
+
+namespace Fastening.Published.Tests;
+
+/// <summary>Deaver, NCSL RP-10, Dobbert: width of the acceptance window over that of the tolerance window.</summary>
+public sealed class GuardBandFactors : PublishedSource
+{
+    public override IReadOnlyList<PublishedTable> Tables { get; } = [new("guardband-factors", (row, output) => Factor(RuleOf(output), row["TUR"]))];
+
+    private static double Factor(DecisionRule rule, double ratio)
+    {
+        Torque uncertainty = Torque.FromNewtonMeters(2), half = uncertainty * ratio, target = Torque.FromNewtonMeters(50);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(target, half, half);
+        ToleranceWindow<Torque> accepted = window.Decide(target, uncertainty, rule).AcceptanceWindow!;
+        return (accepted.Upper - accepted.Lower) / (window.Upper - window.Lower);
+    }
+
+    private static DecisionRule RuleOf(string output) => output switch
+    {
+        "rss" => DecisionRule.RootSumSquare,
+        "one_minus_1_over_TUR" => DecisionRule.FullUncertainty,
+        "rp10" => DecisionRule.NcslRp10,
+        _ => DecisionRule.ManagedRisk,
+    };
+}
