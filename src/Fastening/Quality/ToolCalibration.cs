@@ -28,7 +28,7 @@ public sealed class ToolCalibration
         Tool = Guard.NotNull(tool);
         State = state is CalibrationState.AsFound or CalibrationState.AsLeft
             ? state
-            : throw new ArgumentOutOfRangeException(nameof(state), "state must be AsFound or AsLeft.");
+            : throw new ArgumentOutOfRangeException(nameof(state), $"state is {state:D}; it must be AsFound or AsLeft.");
         Performed = performed;
         Uncertainty = Guard.NotNull(uncertainty);
         _points = [.. Guard.NotNull(points).Select((point, i) => Guard.NotNull(point, $"points[{i}]")).OrderBy(point => point.SiTorque)];

@@ -60,21 +60,21 @@ public sealed class TorqueTool
 
     /// <summary>A tool set to one value: fixed, or adjustable without a scale.</summary>
     /// <param name="name">What the store calls it.</param>
-    /// <param name="toolClass">A class calibrated at the set value.</param>
+    /// <param name="setClass">A class calibrated at the set value.</param>
     /// <param name="setting">The torque it is set to.</param>
     /// <returns>The tool.</returns>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">The class is calibrated over a range.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The torque is outside its domain.</exception>
     /// <example><code>TorqueTool.SetTo("W-3", TorqueToolClass.Parse("II B"), Torque.FromNewtonMeters(24))</code></example>
-    public static TorqueTool SetTo(string name, TorqueToolClass toolClass, Torque setting)
+    public static TorqueTool SetTo(string name, TorqueToolClass setClass, Torque setting)
     {
         Guard.NotNull(name);
-        Guard.NotNull(toolClass);
+        Guard.NotNull(setClass);
         double value = Guard.Check(setting, Domains.PositiveTorque);
-        return toolClass.IsSetToOneValue
-            ? new TorqueTool(name, toolClass, value, value)
-            : throw new ArgumentException($"a tool of class {toolClass.Designation} is calibrated over its range; use TorqueTool.WithRange.", nameof(toolClass));
+        return setClass.IsSetToOneValue
+            ? new TorqueTool(name, setClass, value, value)
+            : throw new ArgumentException($"a tool of class {setClass.Designation} is calibrated over its range; use TorqueTool.WithRange.", nameof(setClass));
     }
 
     /// <inheritdoc />
