@@ -5,7 +5,7 @@ namespace Fastening.Tests.House;
 /// <content>Valid values for quality.</content>
 internal static partial class Samples
 {
-    private static readonly Torque[] AuditReadings = [.. new[] { 49.2, 50.3, 50.9, 49.7, 50.6, 51.1, 49.9, 50.2 }.Select(x => Torque.FromNewtonMeters(x))];
+    private static Torque[] AuditReadings => [.. new[] { 49.2, 50.3, 50.9, 49.7, 50.6, 51.1, 49.9, 50.2 }.Select(x => Torque.FromNewtonMeters(x))];
 
     private static IEnumerable<KeyValuePair<Type, object>> Qualities()
     {

@@ -13,7 +13,8 @@ internal static partial class Samples
 
     /// <summary>One instance per type; windows, units and entered values stand for all quantities with Torque.</summary>
     private static readonly Dictionary<Type, object> Instances = new(
-        [.. Joints(), .. RotationTightenings(), .. Traces(), .. Uncertainties(), .. Decisions(), .. Qualities(), .. Procedures()])
+        Joints().Concat(RotationTightenings()).Concat(Traces()).Concat(Uncertainties()).Concat(Decisions()).Concat(Qualities()).Concat(Calibrations()).Concat(Procedures())
+            .DistinctBy(pair => pair.Key))
     {
         [typeof(ScrewThread)] = M16,
         [typeof(ThreadLimits)] = ThreadLimits.ForMediumFit(M16),
@@ -59,7 +60,8 @@ internal static partial class Samples
 
     /// <summary>Where a parameter's name decides what is valid: what must be larger or smaller than its neighbour.</summary>
     private static readonly Dictionary<(Type, string), object> ByName = new(
-        [.. JointNames(), .. RotationTighteningNames(), .. TraceNames(), .. UncertaintyNames(), .. DecisionNames(), .. QualityNames(), .. ProcedureNames()])
+        JointNames().Concat(RotationTighteningNames()).Concat(TraceNames()).Concat(UncertaintyNames()).Concat(DecisionNames()).Concat(QualityNames()).Concat(CalibrationNames())
+            .Concat(ProcedureNames()).DistinctBy(pair => pair.Key))
     {
         [(typeof(Length), "outer")] = Length.FromMillimeters(22),
         [(typeof(Length), "inner")] = Length.FromMillimeters(17),

@@ -1,0 +1,88 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using MathNet.Numerics.Statistics;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>The readings of the reference device at one torque that the tool was set to or indicated.</summary>
+/// <remarks>The sign of a deviation: positive = the tool delivers less than it says, so it under-tightens.</remarks>
+/// <example><code>CalibrationPoint point = CalibrationPoint.At(Torque.FromNewtonMeters(100),
+///     [Torque.FromNewtonMeters(98.1), Torque.FromNewtonMeters(98.4), Torque.FromNewtonMeters(98.2), Torque.FromNewtonMeters(98.5), Torque.FromNewtonMeters(98.3)]);
+/// Ratio deviation = point.MeanDeviation;     // +1.7 %: it delivers less than it says</code></example>
+public sealed class CalibrationPoint
+{
+    private readonly double[] _references;
+
+    private CalibrationPoint(double torque, double[] references)
+    {
+        SiTorque = torque;
+        _references = references;
+        MeanReference = references.Mean();
+        LeastDeviation = CalibrationEquations.DeviationEquation.Step(null, torque, references.Max());
+        GreatestDeviation = CalibrationEquations.DeviationEquation.Step(null, torque, references.Min());
+        Mean = CalibrationEquations.DeviationEquation.Step(null, torque, MeanReference);
+    }
+
+    /// <summary>Torque that the tool was set to or indicated.</summary>
+    public Torque Torque => Si.Torque(SiTorque);
+
+    /// <summary>What the reference device measured, in the order taken.</summary>
+    public IReadOnlyList<Torque> References => Array.AsReadOnly(Array.ConvertAll(_references, Si.Torque));
+
+    /// <summary>Deviation of every reading, in the order taken; positive = delivers less than it says.</summary>
+    public IReadOnlyList<Ratio> Deviations => Array.AsReadOnly(
+        Array.ConvertAll(_references, reference => Si.Ratio(CalibrationEquations.Deviation(SiTorque, reference))));
+
+    /// <summary>Deviation of the mean of the readings; positive = delivers less than it says.</summary>
+    public Ratio MeanDeviation => Si.Ratio(Mean);
+
+    internal double SiTorque { get; }
+
+    internal double MeanReference { get; }
+
+    internal double Mean { get; }
+
+    /// <summary>Deviation of the reading that delivers most.</summary>
+    internal double LeastDeviation { get; }
+
+    /// <summary>Deviation of the reading that delivers least.</summary>
+    internal double GreatestDeviation { get; }
+
+    internal double StandardDeviation => ArrayStatistics.StandardDeviation(_references);
+
+    internal ReadOnlySpan<double> SiReferences => _references;
+
+    /// <summary>A point from its readings.</summary>
+    /// <param name="torque">Torque that the tool was set to or indicated.</param>
+    /// <param name="references">What the reference device measured, at least two readings.</param>
+    /// <returns>The point.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="references"/> is null.</exception>
+    /// <exception cref="ArgumentException">There are fewer than two readings.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or a reading is not between half and twice the torque of the tool.</exception>
+    /// <example><code>CalibrationPoint.At(Torque.FromNewtonMeters(40), [Torque.FromNewtonMeters(40.3), Torque.FromNewtonMeters(40.1)])</code></example>
+    public static CalibrationPoint At(Torque torque, IReadOnlyList<Torque> references)
+    {
+        double set = Guard.Check(torque, Domains.PositiveTorque);
+        if (Guard.NotNull(references).Count < 2)
+        {
+            throw new ArgumentException($"references has {references.Count} readings; a point of a calibration has at least 2.", nameof(references));
+        }
+
+        double[] si = new double[references.Count];
+        for (int i = 0; i < si.Length; i++)
+        {
+            si[i] = Guard.Check(references[i], Domains.PositiveTorque, $"references[{i}]");
+            if (si[i] < set / 2 || si[i] > set * 2)
+            {
+                Guard.RefuseAgainst($"references[{i}]", references[i], $"between half and twice the torque of the tool, {Guard.Show(torque)}");
+            }
+        }
+
+        return new CalibrationPoint(set, si);
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"{SiTorque:0.###} N·m: deviation {Mean * 100:+0.00;−0.00;0.00} % ({LeastDeviation * 100:+0.00;−0.00;0.00} % to {GreatestDeviation * 100:+0.00;−0.00;0.00} %) of {_references.Length} readings");
+}

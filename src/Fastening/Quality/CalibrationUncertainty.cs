@@ -1,0 +1,149 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>What makes a calibration uncertain, after ISO 6789-2:2017: reference device, resolution, and the ranges found when the conditions were varied.</summary>
+/// <remarks>
+/// Provisional: the components and W' were recalled and not read. Repeatability comes from the readings of the point. A component that is not
+/// stated counts as 0, so state all that apply. Equations <c>calibration.reference-component</c>, <c>calibration.range-component</c>,
+/// <c>calibration.repeatability-component</c>, <c>calibration.combine</c>, <c>calibration.expand</c>.
+/// </remarks>
+/// <example><code>CalibrationUncertainty uncertainty = new CalibrationUncertainty(Ratio.FromPercent(0.5))
+///     .WithResolution(Torque.FromNewtonMeters(0.5))
+///     .WithReproducibility(Torque.FromNewtonMeters(0.3), at: Torque.FromNewtonMeters(40))
+///     .WithOutputDrive(Torque.FromNewtonMeters(0.4), at: Torque.FromNewtonMeters(40));
+/// Ratio expanded = uncertainty.ExpandedAt(point);</code></example>
+public sealed class CalibrationUncertainty
+{
+    private static readonly Interval ReferenceDomain = new(0, 0.1);
+    private static readonly Interval SystematicDomain = new(-0.1, 0.1);
+
+    private readonly double _resolution;
+    private readonly double[] _components;
+    private readonly double _systematic;
+
+    /// <summary>The uncertainty of the reference device alone.</summary>
+    /// <param name="referenceExpanded">Expanded relative uncertainty W_md of the reference device with k = 2, from its certificate; 0 to 10 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its domain.</exception>
+    public CalibrationUncertainty(Ratio referenceExpanded)
+        : this(Guard.Check(referenceExpanded, ReferenceDomain), 0, [], 0)
+    {
+    }
+
+    private CalibrationUncertainty(double reference, double resolution, double[] components, double systematic)
+    {
+        Reference = reference;
+        _resolution = resolution;
+        _components = components;
+        _systematic = systematic;
+    }
+
+    /// <summary>Expanded relative uncertainty W_md of the reference device.</summary>
+    public Ratio ReferenceExpanded => Si.Ratio(Reference);
+
+    internal double Reference { get; }
+
+    /// <summary>The same with the resolution of the tool's scale or display; a tool without a scale has none.</summary>
+    /// <param name="resolution">Resolution r.</param>
+    /// <returns>A new value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The resolution is outside its domain.</exception>
+    /// <example><code>uncertainty.WithResolution(Torque.FromNewtonMeters(0.1))</code></example>
+    public CalibrationUncertainty WithResolution(Torque resolution) =>
+        new(Reference, Guard.Check(resolution, Domains.Torque), _components, _systematic);
+
+    /// <summary>The same with the range of the means of repeated series.</summary>
+    /// <param name="range">Greatest less least mean, b_rep.</param>
+    /// <param name="at">Reference torque of the series.</param>
+    /// <returns>A new value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain.</exception>
+    /// <example><code>uncertainty.WithReproducibility(Torque.FromNewtonMeters(0.3), at: Torque.FromNewtonMeters(40))</code></example>
+    public CalibrationUncertainty WithReproducibility(Torque range, Torque at) => With(range, at);
+
+    /// <summary>The same with the range of the means over positions of the output drive.</summary>
+    /// <param name="range">Greatest less least mean, b_od.</param>
+    /// <param name="at">Reference torque of the series.</param>
+    /// <returns>A new value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain.</exception>
+    /// <example><code>uncertainty.WithOutputDrive(Torque.FromNewtonMeters(0.4), at: Torque.FromNewtonMeters(40))</code></example>
+    public CalibrationUncertainty WithOutputDrive(Torque range, Torque at) => With(range, at);
+
+    /// <summary>The same with the range of the means over positions of the drive interface between tool and reference.</summary>
+    /// <param name="range">Greatest less least mean, b_int.</param>
+    /// <param name="at">Reference torque of the series.</param>
+    /// <returns>A new value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain.</exception>
+    /// <example><code>uncertainty.WithInterface(Torque.FromNewtonMeters(0.2), at: Torque.FromNewtonMeters(40))</code></example>
+    public CalibrationUncertainty WithInterface(Torque range, Torque at) => With(range, at);
+
+    /// <summary>The same with the range of the means over places of the hand on the grip.</summary>
+    /// <param name="range">Greatest less least mean, b_l.</param>
+    /// <param name="at">Reference torque of the series.</param>
+    /// <returns>A new value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain.</exception>
+    /// <example><code>uncertainty.WithForceLoadingPoint(Torque.FromNewtonMeters(0.6), at: Torque.FromNewtonMeters(40))</code></example>
+    public CalibrationUncertainty WithForceLoadingPoint(Torque range, Torque at) => With(range, at);
+
+    /// <summary>The same with a systematic deviation of the reference device that was not corrected.</summary>
+    /// <param name="deviation">Systematic relative deviation b_ep, −10 to 10 %; its size counts in W', its sign does not.</param>
+    /// <returns>A new value.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its domain.</exception>
+    /// <example><code>uncertainty.WithSystematicDeviation(Ratio.FromPercent(0.1))</code></example>
+    public CalibrationUncertainty WithSystematicDeviation(Ratio deviation) =>
+        new(Reference, _resolution, _components, Guard.Check(deviation, SystematicDomain));
+
+    /// <summary>Expanded relative uncertainty W = 2w at one point, k = 2.</summary>
+    /// <param name="point">The point.</param>
+    /// <returns>W, relative to the reference torque.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="point"/> is null.</exception>
+    /// <example><code>uncertainty.ExpandedAt(point).Percent</code></example>
+    public Ratio ExpandedAt(CalibrationPoint point) => Si.Ratio(ExpandedOf(null, Guard.NotNull(point)));
+
+    /// <summary>Relative uncertainty interval W' = |a_s| + |b_ep| + W at one point: how far a delivered torque may be off.</summary>
+    /// <param name="point">The point.</param>
+    /// <returns>W'.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="point"/> is null.</exception>
+    /// <example><code>uncertainty.IntervalAt(point).Percent</code></example>
+    public Ratio IntervalAt(CalibrationPoint point) => Si.Ratio(IntervalOf(null, Guard.NotNull(point)));
+
+    /// <summary>The work behind <see cref="IntervalAt"/>, with that behind <see cref="ExpandedAt"/> in it.</summary>
+    /// <param name="point">The point.</param>
+    /// <returns>The steps; the last is W', bit for bit.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="point"/> is null.</exception>
+    /// <example><code>Console.WriteLine(uncertainty.DeriveIntervalAt(point));</code></example>
+    public Derivation DeriveIntervalAt(CalibrationPoint point)
+    {
+        var work = new Derivation(FormattableString.Invariant($"uncertainty of the calibration at {Guard.NotNull(point).SiTorque:0.###} N·m"));
+        IntervalOf(work, point);
+        return work.KeepWhatCounts();
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"reference device {Reference * 100:0.###} %, resolution {_resolution:0.####} N·m, {_components.Length} ranges from varied conditions");
+
+    internal double ExpandedOf(Derivation? work, CalibrationPoint point)
+    {
+        double combined = CalibrationEquations.ReferenceComponentEquation.Step(work, Reference);
+        combined = Add(work, combined, CalibrationEquations.RangeComponentEquation.Step(work, _resolution, point.MeanReference));
+        combined = Add(work, combined, CalibrationEquations.RepeatabilityComponentEquation.Step(
+            work, point.StandardDeviation, point.SiReferences.Length, point.MeanReference));
+        foreach (double component in _components) combined = Add(work, combined, component);
+        return CalibrationEquations.ExpandEquation.Step(work, combined);
+    }
+
+    private static double Add(Derivation? work, double combined, double component) =>
+        CalibrationEquations.CombineEquation.Step(work, combined, component);
+
+    private double IntervalOf(Derivation? work, CalibrationPoint point) => CalibrationEquations.IntervalOfEquation.Step(
+        work, CalibrationEquations.DeviationEquation.Step(work, point.SiTorque, point.MeanReference), _systematic, ExpandedOf(work, point));
+
+    private CalibrationUncertainty With(Torque range, Torque at)
+    {
+        double width = Guard.Check(range, Domains.Torque);
+        double reference = Guard.Check(at, Domains.PositiveTorque);
+        if (width > reference) Guard.RefuseAgainst(nameof(range), range, $"at most the torque it was found at, {Guard.Show(at)}");
+        return new(Reference, _resolution, [.. _components, CalibrationEquations.RangeComponentEquation.Step(null, width, reference)], _systematic);
+    }
+}

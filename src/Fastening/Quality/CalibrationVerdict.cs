@@ -1,0 +1,83 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>Whether a tool complies, by a rule, with every reason.</summary>
+/// <remarks>
+/// One reading rejected fails the tool. Otherwise it is undecidable when a reading lies in a guard band, when points or readings are missing, or
+/// when the reference device is not accurate enough: its uncertainty at most a quarter of the permitted deviation (ISO 6789-2:2017 §4.3).
+/// </remarks>
+/// <example><code>CalibrationVerdict verdict = calibration.Judge(DecisionRule.IlacG8);
+/// foreach (string reason in verdict.Reasons) Console.WriteLine(reason);</code></example>
+public sealed class CalibrationVerdict
+{
+    private const double ShareOfReference = 0.25;
+
+    internal CalibrationVerdict(ToolCalibration calibration, CalibrationPoint[] points, DecisionRule rule)
+    {
+        Rule = rule;
+        var reasons = new List<string>();
+        bool rejected = false;
+        foreach (CalibrationPoint point in points) rejected |= JudgePoint(calibration, point, rule, reasons);
+        AddWhatIsMissing(calibration, points, reasons);
+        Conforms = rejected ? false : reasons.Count > 0 ? null : true;
+        Worst = points.SelectMany(point => new[] { point.LeastDeviation, point.GreatestDeviation }).OrderByDescending(Math.Abs).First();
+        Permitted = calibration.Tool.Permitted;
+        Reasons = reasons.AsReadOnly();
+    }
+
+    /// <summary>True: the tool complies. False: it does not. Null: this calibration cannot tell; the reasons say why.</summary>
+    public bool? Conforms { get; }
+
+    /// <summary>Why not, or why it cannot be told; empty when the tool complies.</summary>
+    public IReadOnlyList<string> Reasons { get; }
+
+    /// <summary>The rule it was judged by.</summary>
+    public DecisionRule Rule { get; }
+
+    /// <summary>The deviation of all readings that is furthest from 0; positive = delivers less than it says.</summary>
+    public Ratio WorstDeviation => Si.Ratio(Worst);
+
+    /// <summary>The permitted deviation, either way.</summary>
+    public Ratio PermittedDeviation => Si.Ratio(Permitted);
+
+    private double Worst { get; }
+
+    private double Permitted { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"{Conforms switch { true => "complies", false => "does not comply", _ => "cannot be told" }}: worst deviation {Worst * 100:+0.00;−0.00;0.00} %, permitted ±{Permitted * 100:0.##} %, {Rule.Name}");
+
+    /// <summary>A deviation of ±L is a reference torque between X_a/(1 + L) and X_a/(1 − L).</summary>
+    private static bool JudgePoint(ToolCalibration calibration, CalibrationPoint point, DecisionRule rule, List<string> reasons)
+    {
+        double limit = calibration.Tool.Permitted;
+        ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Si.Torque(point.SiTorque / (1 + limit)), point.Torque, Si.Torque(point.SiTorque / (1 - limit)));
+        double expanded = calibration.Uncertainty.ExpandedOf(null, point);
+        int outside = 0, unsure = 0;
+        foreach (double reference in point.SiReferences)
+        {
+            DecisionZone zone = window.ZoneOf(Si.Torque(reference), Si.Torque(expanded * reference), rule);
+            if (zone == DecisionZone.Reject) outside++;
+            else if (zone != DecisionZone.Accept) unsure++;
+        }
+
+        string where = FormattableString.Invariant($"of {point.SiReferences.Length} readings at {point.SiTorque:0.###} N·m");
+        if (outside > 0) reasons.Add(FormattableString.Invariant($"{outside} {where} deviate by more than {limit * 100:0.##} % ({rule.Name})"));
+        if (unsure > 0) reasons.Add(FormattableString.Invariant($"{unsure} {where} are too near the limit of {limit * 100:0.##} % to tell (uncertainty {expanded * 100:0.##} %, {rule.Name})"));
+        return outside > 0;
+    }
+
+    private static void AddWhatIsMissing(ToolCalibration calibration, CalibrationPoint[] points, List<string> reasons)
+    {
+        reasons.AddRange(CalibrationPlan.Missing(calibration.Tool, points));
+        double permitted = calibration.Tool.Permitted * ShareOfReference;
+        if (calibration.Uncertainty.Reference > permitted * (1 + Tolerance.Widening))
+        {
+            reasons.Add(FormattableString.Invariant(
+                $"the reference device has an uncertainty of {calibration.Uncertainty.Reference * 100:0.##} %; for this tool at most {permitted * 100:0.##} % (ISO 6789-2:2017 §4.3)"));
+        }
+    }
+}

@@ -1,0 +1,62 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>A tightening judged again with the torque that the tool really delivered.</summary>
+/// <remarks>Equation <c>calibration.delivered</c>: delivered = indicated/(1 + deviation).</remarks>
+/// <example><code>RejudgedReading first = recall.ToRevisit[0];
+/// Console.WriteLine(first);      // A-12, 2026-03-02 09:14 +01:00: indicated 148 N·m, delivered 139.6 N·m (139.2 to 140.1), Within, now Below</code></example>
+public sealed class RejudgedReading
+{
+    private readonly double? _mean, _lowest, _highest;
+
+    internal RejudgedReading(ToolReading reading, ToolCalibration calibration)
+    {
+        Reading = reading;
+        Before = reading.Window.Classify(reading.Indicated);
+        if (calibration.DeviationAt(reading.SiIndicated) is not (double least, double mean, double greatest))
+        {
+            After = Conformity.Undecidable;
+            return;
+        }
+
+        _mean = Delivered(reading, mean);
+        _lowest = Delivered(reading, greatest);
+        _highest = Delivered(reading, least);
+        Conformity atLowest = reading.Window.Classify(Si.Torque(_lowest.Value));
+        After = atLowest == reading.Window.Classify(Si.Torque(_highest.Value)) ? atLowest : Conformity.Undecidable;
+    }
+
+    /// <summary>The tightening.</summary>
+    public ToolReading Reading { get; }
+
+    /// <summary>Delivered torque by the mean deviation; null when the reading lies outside the calibrated points.</summary>
+    public Torque? DeliveredTorque => Torque(_mean);
+
+    /// <summary>Delivered torque by the greatest deviation of the readings of the calibration.</summary>
+    public Torque? LowestDelivered => Torque(_lowest);
+
+    /// <summary>Delivered torque by the least deviation of the readings of the calibration.</summary>
+    public Torque? HighestDelivered => Torque(_highest);
+
+    /// <summary>The verdict on what the tool said.</summary>
+    public Conformity Before { get; }
+
+    /// <summary>The verdict on what it delivered: undecidable when the lowest and the highest delivered torque disagree, or nothing is known there.</summary>
+    public Conformity After { get; }
+
+    /// <summary>Whether the fastener must be looked at again: it does not conform for certain.</summary>
+    public bool NeedsRevisit => After != Conformity.Within;
+
+    /// <inheritdoc />
+    public override string ToString() => _mean is double mean
+        ? FormattableString.Invariant($"{Reading.Fastener}, {Reading.At:yyyy-MM-dd HH:mm zzz}: indicated {Reading.SiIndicated:0.##} N·m, delivered {mean:0.##} N·m ({_lowest:0.##} to {_highest:0.##}), {Before}, now {After}")
+        : $"{Reading}, outside the points of the calibration, {Before}, now {After}";
+
+    private static double Delivered(ToolReading reading, double deviation) =>
+        CalibrationEquations.DeliveredEquation.Step(null, reading.SiIndicated, deviation);
+
+    private static Torque? Torque(double? newtonMeters) => newtonMeters is double si ? Si.Torque(si) : null;
+}

@@ -1,0 +1,128 @@
+using Fastening.Internals;
+
+namespace Fastening;
+
+/// <summary>One calibration of a hand torque tool: the readings at its points, how uncertain they are, and what follows from them.</summary>
+/// <remarks>
+/// After ISO 6789-1:2017 and ISO 6789-2:2017; limits, numbers of readings and the budget were recalled and are provisional. Every reading must
+/// comply, not the mean. The sign of a deviation: positive = the tool delivers less than it says.
+/// </remarks>
+/// <example><code>var calibration = new ToolCalibration(tool, CalibrationState.AsFound, performed, points, uncertainty);
+/// CalibrationVerdict verdict = calibration.Judge(DecisionRule.IlacG8);</code></example>
+public sealed class ToolCalibration
+{
+    private readonly CalibrationPoint[] _points;
+
+    /// <summary>A calibration from its points.</summary>
+    /// <param name="tool">The tool.</param>
+    /// <param name="state">Before or after adjustment.</param>
+    /// <param name="performed">When.</param>
+    /// <param name="points">The points, each torque once; sorted here.</param>
+    /// <param name="uncertainty">What makes the readings uncertain.</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException">There is no point, or a torque comes twice.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="state"/> is no state, or a point lies above the tool's maximum by more than 1 %.</exception>
+    public ToolCalibration(
+        TorqueTool tool, CalibrationState state, DateTimeOffset performed, IReadOnlyList<CalibrationPoint> points, CalibrationUncertainty uncertainty)
+    {
+        Tool = Guard.NotNull(tool);
+        State = state is CalibrationState.AsFound or CalibrationState.AsLeft
+            ? state
+            : throw new ArgumentOutOfRangeException(nameof(state), $"state is {state:D}; it must be AsFound or AsLeft.");
+        Performed = performed;
+        Uncertainty = Guard.NotNull(uncertainty);
+        _points = [.. Guard.NotNull(points).Select((point, i) => Guard.NotNull(point, $"points[{i}]")).OrderBy(point => point.SiTorque)];
+        if (_points.Length == 0) throw new ArgumentException("points is empty; a calibration has at least one point.", nameof(points));
+        for (int i = 1; i < _points.Length; i++)
+        {
+            if (CalibrationPlan.IsSameTorque(tool, _points[i].SiTorque, _points[i - 1].SiTorque))
+            {
+                throw new ArgumentException(
+                    $"points has {Guard.Show(_points[i].Torque)} and {Guard.Show(_points[i - 1].Torque)}, one point twice; put their readings together.", nameof(points));
+            }
+        }
+
+        CalibrationPoint last = _points[_points.Length - 1];
+        if (last.SiTorque > tool.SiMaximum && !CalibrationPlan.IsSameTorque(tool, last.SiTorque, tool.SiMaximum))
+        {
+            Guard.RefuseAgainst(nameof(points), last.Torque, $"at most the tool's maximum, {Guard.Show(tool.Maximum)}");
+        }
+    }
+
+    /// <summary>The tool.</summary>
+    public TorqueTool Tool { get; }
+
+    /// <summary>Before or after adjustment.</summary>
+    public CalibrationState State { get; }
+
+    /// <summary>When it was performed.</summary>
+    public DateTimeOffset Performed { get; }
+
+    /// <summary>The points, lowest torque first.</summary>
+    public IReadOnlyList<CalibrationPoint> Points => Array.AsReadOnly(_points);
+
+    /// <summary>What makes the readings uncertain.</summary>
+    public CalibrationUncertainty Uncertainty { get; }
+
+    /// <summary>Whether the tool complies: every reading at every point, by a rule agreed beforehand, and whether the calibration is complete.</summary>
+    /// <param name="rule">Decision rule; <see cref="DecisionRule.SimpleAcceptance"/> is a rule too and must be chosen by name.</param>
+    /// <returns>The verdict with every reason.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="rule"/> is null.</exception>
+    /// <example><code>calibration.Judge(DecisionRule.SimpleAcceptance).Conforms</code></example>
+    public CalibrationVerdict Judge(DecisionRule rule) => new(this, _points, Guard.NotNull(rule));
+
+    /// <summary>What this calibration says about work done with the tool since its last good calibration.</summary>
+    /// <remarks>
+    /// The deviation found is applied to all of it, because nobody knows when the tool changed. Between two points the deviation is
+    /// interpolated, and so are its extremes; outside the points nothing is known, and such a reading is undecidable.
+    /// </remarks>
+    /// <param name="lastGood">When the tool was last known to be good.</param>
+    /// <param name="readings">The readings of this tool, in any order; those at or before <paramref name="lastGood"/> and after this calibration are left out.</param>
+    /// <returns>The readings judged again with the torque that the tool really delivered.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="readings"/> or one of them is null.</exception>
+    /// <exception cref="InvalidOperationException">The calibration was made after adjustment: it says nothing about work done before.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="lastGood"/> is not before this calibration.</exception>
+    /// <example><code>ToolRecall recall = found.Rejudge(lastGood, readings);
+    /// foreach (RejudgedReading reading in recall.ToRevisit) Console.WriteLine(reading);</code></example>
+    public ToolRecall Rejudge(DateTimeOffset lastGood, IEnumerable<ToolReading> readings)
+    {
+        if (State != CalibrationState.AsFound)
+        {
+            throw new InvalidOperationException("the calibration was made after adjustment; only one as found says what the tool did before.");
+        }
+
+        if (lastGood >= Performed)
+        {
+            throw new ArgumentOutOfRangeException(nameof(lastGood), FormattableString.Invariant(
+                $"lastGood is {lastGood:yyyy-MM-dd HH:mm zzz}; it must be before this calibration, {Performed:yyyy-MM-dd HH:mm zzz}."));
+        }
+
+        return new ToolRecall(this, lastGood, Guard.NotNull(readings));
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"{Tool.Name}, {(State == CalibrationState.AsFound ? "as found" : "as left")} on {Performed:yyyy-MM-dd}: {string.Join("; ", Points)}");
+
+    /// <summary>Deviation and its extremes at a torque, interpolated between the points; null outside them.</summary>
+    internal (double Least, double Mean, double Greatest)? DeviationAt(double torque)
+    {
+        for (int i = 0; i < _points.Length; i++)
+        {
+            CalibrationPoint above = _points[i];
+            if (CalibrationPlan.IsSameTorque(Tool, torque, above.SiTorque)) return (above.LeastDeviation, above.Mean, above.GreatestDeviation);
+            if (torque > above.SiTorque) continue;
+            if (i == 0) return null;
+            CalibrationPoint below = _points[i - 1];
+            double share = (torque - below.SiTorque) / (above.SiTorque - below.SiTorque);
+            return (
+                Between(below.LeastDeviation, above.LeastDeviation, share),
+                Between(below.Mean, above.Mean, share),
+                Between(below.GreatestDeviation, above.GreatestDeviation, share));
+        }
+
+        return null;
+    }
+
+    private static double Between(double low, double high, double share) => low + (high - low) * share;
+}

@@ -1,0 +1,41 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>One tightening that was done with a tool, as its log has it.</summary>
+/// <example><code>var reading = new ToolReading("A-12", at, Torque.FromNewtonMeters(148), window);</code></example>
+public sealed class ToolReading
+{
+    /// <summary>A tightening from a log.</summary>
+    /// <param name="fastener">Which fastener.</param>
+    /// <param name="at">When.</param>
+    /// <param name="indicated">Torque that the tool was set to or indicated.</param>
+    /// <param name="window">What was required, as a torque at the tool.</param>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The torque is outside its domain.</exception>
+    public ToolReading(string fastener, DateTimeOffset at, Torque indicated, ToleranceWindow<Torque> window)
+    {
+        Fastener = Guard.NotNull(fastener);
+        At = at;
+        SiIndicated = Guard.Check(indicated, Domains.PositiveTorque);
+        Window = Guard.NotNull(window);
+    }
+
+    /// <summary>Which fastener.</summary>
+    public string Fastener { get; }
+
+    /// <summary>When.</summary>
+    public DateTimeOffset At { get; }
+
+    /// <summary>Torque that the tool was set to or indicated.</summary>
+    public Torque Indicated => Si.Torque(SiIndicated);
+
+    /// <summary>What was required, as a torque at the tool.</summary>
+    public ToleranceWindow<Torque> Window { get; }
+
+    internal double SiIndicated { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{Fastener}, {At:yyyy-MM-dd HH:mm zzz}: {SiIndicated:0.##} N·m");
+}

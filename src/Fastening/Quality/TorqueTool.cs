@@ -1,0 +1,82 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>One tool of the store: its name, its class, its range.</summary>
+/// <example><code>TorqueTool wrench = TorqueTool.WithRange("W-17", TorqueToolClass.Parse("II A"), Torque.FromNewtonMeters(40), Torque.FromNewtonMeters(200));</code></example>
+public sealed class TorqueTool
+{
+    private TorqueTool(string name, TorqueToolClass toolClass, double minimum, double maximum)
+    {
+        Name = name;
+        Class = toolClass;
+        SiMinimum = minimum;
+        SiMaximum = maximum;
+    }
+
+    /// <summary>What the store calls it.</summary>
+    public string Name { get; }
+
+    /// <summary>Its class.</summary>
+    public TorqueToolClass Class { get; }
+
+    /// <summary>Lowest torque of its range.</summary>
+    public Torque Minimum => Si.Torque(SiMinimum);
+
+    /// <summary>Greatest torque of its range.</summary>
+    public Torque Maximum => Si.Torque(SiMaximum);
+
+    /// <summary>Maximum permissible deviation of its class and size, either way.</summary>
+    public Ratio PermittedDeviation => Si.Ratio(Permitted);
+
+    internal double SiMinimum { get; }
+
+    internal double SiMaximum { get; }
+
+    internal double Permitted => Class.Permitted(SiMaximum);
+
+    /// <summary>A tool that is used over a range of torques.</summary>
+    /// <param name="name">What the store calls it.</param>
+    /// <param name="toolClass">A class with points over the range.</param>
+    /// <param name="minimum">Lowest torque of the declared range.</param>
+    /// <param name="maximum">Greatest torque.</param>
+    /// <returns>The tool.</returns>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException">The class is calibrated at one set value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or the minimum is not below the maximum.</exception>
+    /// <example><code>TorqueTool.WithRange("W-17", TorqueToolClass.Parse("I C"), Torque.FromNewtonMeters(20), Torque.FromNewtonMeters(100))</code></example>
+    public static TorqueTool WithRange(string name, TorqueToolClass toolClass, Torque minimum, Torque maximum)
+    {
+        Guard.NotNull(name);
+        Guard.NotNull(toolClass);
+        double low = Guard.Check(minimum, Domains.PositiveTorque);
+        double high = Guard.Check(maximum, Domains.PositiveTorque);
+        if (low >= high) Guard.RefuseAgainst(nameof(minimum), minimum, $"less than maximum, {Guard.Show(maximum)}");
+        return toolClass.IsSetToOneValue
+            ? throw new ArgumentException($"a tool of class {toolClass.Designation} is calibrated at the value it is set to; use TorqueTool.SetTo.", nameof(toolClass))
+            : new TorqueTool(name, toolClass, low, high);
+    }
+
+    /// <summary>A tool set to one value: fixed, or adjustable without a scale.</summary>
+    /// <param name="name">What the store calls it.</param>
+    /// <param name="setClass">A class calibrated at the set value.</param>
+    /// <param name="setting">The torque it is set to.</param>
+    /// <returns>The tool.</returns>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException">The class is calibrated over a range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The torque is outside its domain.</exception>
+    /// <example><code>TorqueTool.SetTo("W-3", TorqueToolClass.Parse("II B"), Torque.FromNewtonMeters(24))</code></example>
+    public static TorqueTool SetTo(string name, TorqueToolClass setClass, Torque setting)
+    {
+        Guard.NotNull(name);
+        Guard.NotNull(setClass);
+        double value = Guard.Check(setting, Domains.PositiveTorque);
+        return setClass.IsSetToOneValue
+            ? new TorqueTool(name, setClass, value, value)
+            : throw new ArgumentException($"a tool of class {setClass.Designation} is calibrated over its range; use TorqueTool.WithRange.", nameof(setClass));
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => $"{Name} ({Class})";
+}

@@ -1,0 +1,196 @@
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using UnitsNet;
+
+namespace Fastening.Tests.Quality;
+
+public class ToolCalibrationTests
+{
+    private static readonly DateTimeOffset Found = new(2026, 3, 2, 9, 0, 0, TimeSpan.FromHours(1));
+    private static readonly TorqueTool Wrench = TorqueTool.WithRange("W-17", TorqueToolClass.Parse("II A"), Newton(40), Newton(200));
+    private static readonly CalibrationUncertainty Exact = new(Ratio.FromPercent(0));
+
+    [Fact]
+    public void A_tool_that_delivers_less_than_it_says_has_a_positive_deviation()
+    {
+        CalibrationPoint point = CalibrationPoint.At(Newton(100), [Newton(96), Newton(98)]);
+
+        Close.To((100 - 97.0) / 97, point.MeanDeviation.DecimalFractions);
+        Close.To((100 - 96.0) / 96, point.Deviations[0].DecimalFractions);
+        Assert.True(CalibrationPoint.At(Newton(100), [Newton(103), Newton(102)]).MeanDeviation.DecimalFractions < 0);
+    }
+
+    /// <summary>ISO 6789-1:2017, from memory: every reading must comply, not the mean.</summary>
+    [Fact]
+    public void One_reading_out_fails_a_tool_whose_mean_is_right()
+    {
+        CalibrationVerdict verdict = Calibration(120, [120, 120, 120, 125.5, 114.5]).Judge(DecisionRule.SimpleAcceptance);
+
+        Assert.False(verdict.Conforms);
+        Assert.Contains("2 of 5 readings at 120 N·m deviate by more than 4 %", verdict.Reasons[0], StringComparison.Ordinal);
+        Close.To((120 - 114.5) / 114.5, verdict.WorstDeviation.DecimalFractions);
+        Assert.StartsWith("does not comply: worst deviation +4.80 %, permitted ±4 %", verdict.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>The limit itself conforms: 4 % of 104 read at 100 is a deviation of exactly (104 − 100)/100.</summary>
+    [Theory]
+    [InlineData(100.0, true)]
+    [InlineData(99.99, false)]
+    public void A_reading_on_the_limit_complies(double reference, bool conforms)
+    {
+        CalibrationVerdict verdict = OnePoint("II C", 104, Enumerable.Repeat(reference, 10)).Judge(DecisionRule.SimpleAcceptance);
+
+        Assert.Equal(conforms, verdict.Conforms);
+    }
+
+    [Fact]
+    public void A_complete_calibration_within_the_limits_complies()
+    {
+        CalibrationVerdict verdict = Whole(1.01).Judge(DecisionRule.SimpleAcceptance);
+
+        Assert.True(verdict.Conforms);
+        Assert.Empty(verdict.Reasons);
+        Assert.StartsWith("complies", verdict.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_missing_cannot_be_told()
+    {
+        CalibrationVerdict verdict = Calibration(120, [120.1, 120.2]).Judge(DecisionRule.SimpleAcceptance);
+
+        Assert.Null(verdict.Conforms);
+        Assert.Equal(3, verdict.Reasons.Count);
+        Assert.Contains("no point at 40 N·m; class II A takes one there", verdict.Reasons[0], StringComparison.Ordinal);
+        Assert.Contains("2 readings at 120 N·m; class II A takes 5", verdict.Reasons[1], StringComparison.Ordinal);
+    }
+
+    /// <summary>ISO 6789-2:2017 §4.3 (secondary source): the reference's uncertainty at most a quarter of the permitted deviation.</summary>
+    [Theory]
+    [InlineData(1.0, true)]
+    [InlineData(1.01, null)]
+    public void A_reference_too_uncertain_cannot_pass_a_tool(double percent, bool? conforms)
+    {
+        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), new CalibrationUncertainty(Ratio.FromPercent(percent)));
+
+        Assert.Equal(conforms, calibration.Judge(DecisionRule.SimpleAcceptance).Conforms);
+    }
+
+    [Fact]
+    public void A_guard_band_makes_a_near_reading_undecidable()
+    {
+        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1 / 1.037), new CalibrationUncertainty(Ratio.FromPercent(0.8)));
+
+        Assert.True(calibration.Judge(DecisionRule.SimpleAcceptance).Conforms);
+        CalibrationVerdict guarded = calibration.Judge(DecisionRule.IlacG8);
+        Assert.Null(guarded.Conforms);
+        Assert.Contains("too near the limit of 4 % to tell", guarded.Reasons[0], StringComparison.Ordinal);
+    }
+
+    /// <summary>A smaller tool has wider limits in some classes: a verdict never improves when the limits shrink.</summary>
+    [Property]
+    public Property A_verdict_never_improves_when_the_limits_shrink() => Prop.ForAll(
+        Arb.From(from tail in Gen.Choose(-80, 80) from step in Gen.Choose(0, 20) select (tail * 0.001, step * 0.0005)),
+        pair =>
+        {
+            (double deviation, double step) = pair;
+            IEnumerable<double> readings = Enumerable.Range(0, 10).Select(i => 50 / (1 + deviation + i * step));
+            bool? wide = OnePoint("II F", 50, readings).Judge(DecisionRule.SimpleAcceptance).Conforms;
+            bool? narrow = OnePoint("II C", 50, readings).Judge(DecisionRule.SimpleAcceptance).Conforms;
+            return narrow != true || wide == true;
+        });
+
+    /// <summary>Second route: the root of the sum of squares written out, with the components of ISO 6789-2:2017 (from memory).</summary>
+    [Fact]
+    public void The_budget_is_the_root_of_the_squares()
+    {
+        CalibrationPoint point = CalibrationPoint.At(Newton(40), [Newton(39.6), Newton(39.9), Newton(39.7), Newton(39.8), Newton(40.0)]);
+        CalibrationUncertainty uncertainty = new CalibrationUncertainty(Ratio.FromPercent(0.6))
+            .WithResolution(Newton(0.5)).WithReproducibility(Newton(0.3), Newton(39)).WithOutputDrive(Newton(0.4), Newton(41))
+            .WithInterface(Newton(0.2), Newton(40)).WithForceLoadingPoint(Newton(0.7), Newton(38)).WithSystematicDeviation(Ratio.FromPercent(-0.1));
+
+        const double mean = 39.8;
+        double variance = (0.04 + 0.01 + 0.01 + 0 + 0.04) / 4;
+        double squares = 0.003 * 0.003 + 0.25 / (12 * mean * mean) + variance / (5 * mean * mean)
+            + 0.09 / (12 * 39.0 * 39) + 0.16 / (12 * 41.0 * 41) + 0.04 / (12 * 40.0 * 40) + 0.49 / (12 * 38.0 * 38);
+        Close.To(2 * Math.Sqrt(squares), uncertainty.ExpandedAt(point).DecimalFractions);
+        Close.To(0.2 / 39.8 + 0.001 + 2 * Math.Sqrt(squares), uncertainty.IntervalAt(point).DecimalFractions);
+        Assert.Equal(uncertainty.IntervalAt(point).DecimalFractions, uncertainty.DeriveIntervalAt(point).Result);
+    }
+
+    [Fact]
+    public void Work_since_the_last_good_calibration_is_judged_with_what_was_delivered()
+    {
+        var window = ToleranceWindow.FromLimits(Newton(140), Newton(160));
+        ToolReading Reading(string bolt, int day, double indicated) => new(bolt, Found.AddDays(day), Newton(indicated), window);
+        ToolRecall recall = Whole(0.94).Rejudge(Found.AddDays(-30), [
+            Reading("3", -1, 155), Reading("1", -20, 148), Reading("2", -10, 149.5), Reading("old", -30, 148), Reading("late", 1, 148), Reading("low", -5, 20)]);
+
+        Assert.Equal(["1", "2", "low", "3"], recall.Readings.Select(r => r.Reading.Fastener));
+        Assert.Equal([Conformity.Below, Conformity.Within, Conformity.Undecidable, Conformity.Within], recall.Readings.Select(r => r.After));
+        Assert.Equal(Conformity.Within, recall.Readings[0].Before);
+        Close.To(148 * 0.94, recall.Readings[0].DeliveredTorque!.Value.NewtonMeters);
+        Assert.Null(recall.Readings[2].DeliveredTorque);
+        Assert.Equal(2, recall.LeftOut);
+        Assert.Equal(["1", "low"], recall.ToRevisit.Select(r => r.Reading.Fastener));
+        Assert.Equal("2 of 4 readings need a second look", recall.ToString());
+    }
+
+    [Fact]
+    public void Readings_that_scatter_across_a_limit_are_undecidable()
+    {
+        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, [
+            CalibrationPoint.At(Newton(120), [Newton(114), Newton(118)]), CalibrationPoint.At(Newton(200), [Newton(180), Newton(190)])], Exact);
+        ToolRecall recall = calibration.Rejudge(Found.AddDays(-2), [
+            new ToolReading("7", Found, Newton(160), ToleranceWindow.FromLimits(Newton(150), Newton(170)))]);
+
+        // Second route: half way between the points the deviations are the mean of those at the points.
+        double least = ((120 - 118.0) / 118 + (200 - 190.0) / 190) / 2, greatest = ((120 - 114.0) / 114 + (200 - 180.0) / 180) / 2;
+        Close.To(160 / (1 + greatest), recall.Readings[0].LowestDelivered!.Value.NewtonMeters);
+        Close.To(160 / (1 + least), recall.Readings[0].HighestDelivered!.Value.NewtonMeters);
+        Assert.Equal(Conformity.Undecidable, recall.Readings[0].After);
+        Assert.True(recall.Readings[0].NeedsRevisit);
+    }
+
+    [Property]
+    public Property Delivered_torque_is_what_a_tool_of_that_deviation_gives() => Prop.ForAll(
+        Arb.From(from deviation in Gen.Choose(-200, 200) from share in Gen.Choose(20, 100) select (deviation * 0.001, share * 0.01)),
+        pair =>
+        {
+            (double deviation, double share) = pair;
+            ToolCalibration calibration = Whole(1 / (1 + deviation));
+            RejudgedReading reading = calibration.Rejudge(Found.AddDays(-1), [
+                new ToolReading("1", Found, Newton(200 * share), ToleranceWindow.FromLimits(Newton(1), Newton(400)))]).Readings[0];
+            double delivered = reading.DeliveredTorque!.Value.NewtonMeters;
+            return Math.Abs((200 * share - delivered) / delivered - deviation) < 1e-12;
+        });
+
+    [Fact]
+    public void What_cannot_be_a_calibration_is_refused()
+    {
+        Assert.Throws<InvalidOperationException>(() => new ToolCalibration(Wrench, CalibrationState.AsLeft, Found, Points(1), Exact).Rejudge(Found.AddDays(-1), []));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Whole(1).Rejudge(Found, []));
+        Assert.Throws<ArgumentException>(() => new ToolCalibration(Wrench, CalibrationState.AsFound, Found, [], Exact));
+        Assert.Throws<ArgumentException>(() => new ToolCalibration(Wrench, CalibrationState.AsFound, Found, [Points(1)[0], Points(1.01)[0]], Exact));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Calibration(203, [203, 203]));
+        Assert.Throws<ArgumentException>(() => CalibrationPoint.At(Newton(50), [Newton(50)]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CalibrationPoint.At(Newton(50), [Newton(50), Newton(500)]));
+        Assert.Throws<ArgumentException>(() => TorqueTool.SetTo("x", TorqueToolClass.Parse("II A"), Newton(20)));
+        Assert.Throws<ArgumentException>(() => TorqueTool.WithRange("x", TorqueToolClass.Parse("II B"), Newton(20), Newton(30)));
+    }
+
+    private static Torque Newton(double newtonMeters) => Torque.FromNewtonMeters(newtonMeters);
+
+    private static CalibrationPoint[] Points(double ratio) =>
+        [.. new[] { 40.0, 120, 200 }.Select(torque => CalibrationPoint.At(Newton(torque), [.. Enumerable.Repeat(Newton(torque * ratio), 5)]))];
+
+    /// <summary>A wrench that delivers the same share of what it says everywhere.</summary>
+    private static ToolCalibration Whole(double ratio) => new(Wrench, CalibrationState.AsFound, Found, Points(ratio), Exact);
+
+    private static ToolCalibration Calibration(double torque, IEnumerable<double> references) =>
+        new(Wrench, CalibrationState.AsFound, Found, [CalibrationPoint.At(Newton(torque), [.. references.Select(Newton)])], Exact);
+
+    private static ToolCalibration OnePoint(string designation, double torque, IEnumerable<double> references) => new(
+        TorqueTool.SetTo("W-3", TorqueToolClass.Parse(designation), Newton(torque)), CalibrationState.AsFound, Found,
+        [CalibrationPoint.At(Newton(torque), [.. references.Select(Newton)])], Exact);
+}
