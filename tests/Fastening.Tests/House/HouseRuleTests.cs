@@ -19,6 +19,7 @@ public class HouseRuleTests
         ["Tightening"] = ["Threads", "Materials", "Friction"],
         ["Wrenches"] = ["Tolerances"],
         ["Rotation"] = ["Tightening", "Tolerances"],
+        ["Procedures"] = ["Tolerances", "Rotation"],
     };
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "Fastening");
