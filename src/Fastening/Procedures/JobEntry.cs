@@ -33,9 +33,9 @@ public sealed class JobEntry
         Fastener = entry.Fastener;
         Reason = entry.Reason;
         Step = entry.Step;
-        NewtonMeters = entry.NewtonMeters;
-        Degrees = entry.Degrees;
-        Seconds = entry.Seconds;
+        InNewtonMeters = entry.InNewtonMeters;
+        InDegrees = entry.InDegrees;
+        InSeconds = entry.InSeconds;
     }
 
     /// <summary>What is reported.</summary>
@@ -60,19 +60,19 @@ public sealed class JobEntry
     public string? Reason { get; }
 
     /// <summary>The torque of a reading; null when it was not measured.</summary>
-    public Torque? Torque => double.IsNaN(NewtonMeters) ? null : Si.Torque(NewtonMeters);
+    public Torque? Torque => double.IsNaN(InNewtonMeters) ? null : Si.Torque(InNewtonMeters);
 
     /// <summary>The rotation of a reading; null when it was not measured.</summary>
-    public Angle? Rotation => double.IsNaN(Degrees) ? null : Si.Angle(Degrees);
+    public Angle? Rotation => double.IsNaN(InDegrees) ? null : Si.Angle(InDegrees);
 
     /// <summary>The time the rotation took; null when it was not measured.</summary>
-    public Duration? Duration => double.IsNaN(Seconds) ? null : Si.Duration(Seconds);
+    public Duration? Duration => double.IsNaN(InSeconds) ? null : Si.Duration(InSeconds);
 
-    internal double NewtonMeters { get; private init; } = double.NaN;
+    internal double InNewtonMeters { get; private init; } = double.NaN;
 
-    internal double Degrees { get; private init; } = double.NaN;
+    internal double InDegrees { get; private init; } = double.NaN;
 
-    internal double Seconds { get; private init; } = double.NaN;
+    internal double InSeconds { get; private init; } = double.NaN;
 
     /// <summary>A reading; what was measured is added with <see cref="WithTorque"/>, <see cref="WithRotation"/>, <see cref="WithDuration"/>.</summary>
     /// <param name="source">Who numbers the entry.</param>
@@ -129,21 +129,21 @@ public sealed class JobEntry
     /// <returns>A new entry.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The entry is not a reading.</exception>
-    public JobEntry WithTorque(Torque torque) => new(AsReading()) { NewtonMeters = Guard.Check(torque, Domains.Torque) };
+    public JobEntry WithTorque(Torque torque) => new(AsReading()) { InNewtonMeters = Guard.Check(torque, Domains.Torque) };
 
     /// <summary>Adds the rotation to a reading.</summary>
     /// <param name="rotation">The rotation from where the step counts it: past the threshold, or over the whole step; all of it, further turns included.</param>
     /// <returns>A new entry.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The entry is not a reading.</exception>
-    public JobEntry WithRotation(Angle rotation) => new(AsReading()) { Degrees = Guard.Check(rotation, Domains.Rotation) };
+    public JobEntry WithRotation(Angle rotation) => new(AsReading()) { InDegrees = Guard.Check(rotation, Domains.Rotation) };
 
     /// <summary>Adds the time that the rotation took to a reading.</summary>
     /// <param name="duration">The time.</param>
     /// <returns>A new entry.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="duration"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The entry is not a reading.</exception>
-    public JobEntry WithDuration(Duration duration) => new(AsReading()) { Seconds = Guard.Check(duration, Domains.Duration) };
+    public JobEntry WithDuration(Duration duration) => new(AsReading()) { InSeconds = Guard.Check(duration, Domains.Duration) };
 
     /// <summary>Names the step of a reading or a skip; without it the job takes the one that is open for the fastener.</summary>
     /// <param name="step">The name of the step.</param>
@@ -159,9 +159,9 @@ public sealed class JobEntry
     public override string ToString()
     {
         string measured = string.Concat(
-            double.IsNaN(NewtonMeters) ? "" : ", " + Interval.Format(NewtonMeters, "N·m"),
-            double.IsNaN(Degrees) ? "" : ", " + Interval.Format(Degrees, "°"),
-            double.IsNaN(Seconds) ? "" : ", " + Interval.Format(Seconds, "s"));
+            double.IsNaN(InNewtonMeters) ? "" : ", " + Interval.Format(InNewtonMeters, "N·m"),
+            double.IsNaN(InDegrees) ? "" : ", " + Interval.Format(InDegrees, "°"),
+            double.IsNaN(InSeconds) ? "" : ", " + Interval.Format(InSeconds, "s"));
         return FormattableString.Invariant($"{Source} #{Sequence} ") + Time.ToString("yyyy-MM-dd HH:mm:ss zzz", CultureInfo.InvariantCulture)
             + $": {Kind}{(Fastener is null ? "" : " " + Fastener)}{measured}{(Reason is null ? "" : ", " + Reason)}";
     }

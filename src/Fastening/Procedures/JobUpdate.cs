@@ -38,5 +38,5 @@ public sealed class JobUpdate
 
     private string InWords(JobReason reason) => Step is null
         ? ReasonText.InJob(reason)
-        : ReasonText.OfReading(reason, Step, Entry.NewtonMeters, Entry.Degrees, Entry.Seconds);
+        : ReasonText.OfReading(reason, Step, Entry.InNewtonMeters, Entry.InDegrees, Entry.InSeconds);
 }

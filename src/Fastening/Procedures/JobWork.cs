@@ -59,7 +59,7 @@ internal sealed class JobWork
         FastenerRow row = Own(fastener);
         StepCell cell = row.Cells[step];
         bool again = cell.Status == FastenerStatus.Done;
-        ReasonSet found = asked.Judge(entry.NewtonMeters, entry.Degrees, entry.Seconds);
+        ReasonSet found = asked.Judge(entry.InNewtonMeters, entry.InDegrees, entry.InSeconds);
         reasons = reasons.And(found).When(again, JobReason.AlreadyDone)
             .When(cell.Status == FastenerStatus.Skipped, JobReason.WasSkipped).When(row.MustBeLoosened, JobReason.MustBeLoosened);
         if (!again) reasons = Ordered(reasons, fastener, step, cell);

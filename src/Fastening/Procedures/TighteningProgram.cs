@@ -88,7 +88,7 @@ public sealed class TighteningProgram
 
     private void AddStep(TighteningStep step, int index)
     {
-        if (_steps.ContainsKey(step.Name)) throw Refusal($"it has two steps named {Quoted.Text(step.Name)}");
+        if (_steps.ContainsKey(step.Name)) throw Impossible($"it has two steps named {Quoted.Text(step.Name)}");
         _steps.Add(step.Name, index);
     }
 
@@ -96,7 +96,7 @@ public sealed class TighteningProgram
         ? [.. Enumerable.Range(0, Fasteners.Count)]
         : [.. step.Fasteners.Select(name => _fasteners.TryGetValue(name, out int index)
             ? index
-            : throw Refusal($"step {Quoted.Text(step.Name)} tightens {Quoted.Text(name)}, which is none of its fasteners"))];
+            : throw Impossible($"step {Quoted.Text(step.Name)} tightens {Quoted.Text(name)}, which is none of its fasteners"))];
 
     private static int[] PositionsIn(int[] order, int fasteners)
     {
@@ -110,7 +110,7 @@ public sealed class TighteningProgram
     {
         for (int i = 0; i < Fasteners.Count; i++)
         {
-            if (_positions.All(positions => positions[i] < 0)) throw Refusal($"no step tightens {Quoted.Text(Fasteners[i])}");
+            if (_positions.All(positions => positions[i] < 0)) throw Impossible($"no step tightens {Quoted.Text(Fasteners[i])}");
         }
     }
 
@@ -127,7 +127,7 @@ public sealed class TighteningProgram
                 TighteningStep? before = reachedBy[fastener];
                 if (before is not null && upper < before.LeastTorque * (1 - Tolerance.Widening))
                 {
-                    throw Refusal(
+                    throw Impossible(
                         $"step {Quoted.Text(step.Name)} asks for at most {Guard.Show(Si.Torque(upper))}, and step {Quoted.Text(before.Name)} before it "
                         + $"has put at least {Guard.Show(Si.Torque(before.LeastTorque))} on {Quoted.Text(Fasteners[fastener])}");
                 }
@@ -137,5 +137,5 @@ public sealed class TighteningProgram
         }
     }
 
-    private static ArgumentException Refusal(string why) => new($"The program can never be carried out: {why}.", "steps");
+    private static ArgumentException Impossible(string why) => new($"The program can never be carried out: {why}.", "steps");
 }

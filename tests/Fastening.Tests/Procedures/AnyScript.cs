@@ -27,7 +27,7 @@ public sealed record AnyScript(int[] Numbers)
         return (fasteners, steps, (TighteningOrder)random.Next(3));
     }
 
-    /// <summary>The other numbers, one entry each; half of them do what comes next, the others anything.</summary>
+    /// <summary>The other numbers, one entry each; two in three do what comes next, the others anything.</summary>
     public JobEntry EntryAt(int index, JobProgress job, Dictionary<string, long> sequences)
     {
         var random = new Random(Numbers[index]);
@@ -36,10 +36,11 @@ public sealed record AnyScript(int[] Numbers)
         long sequence = random.Next(10) switch { 0 => last, 1 => Math.Max(0, last - 2), 2 => last + 5, _ => last + 1 };
         sequences[source] = Math.Max(last, sequence);
         DateTimeOffset time = DateTimeOffset.UnixEpoch.AddMinutes(random.Next(12) == 0 ? index - 3 : index);
-        bool next = random.Next(2) == 0 && job.NextFastener is not null;
+        bool next = random.Next(3) > 0 && job.NextFastener is not null;
         string fastener = next ? job.NextFastener! : random.Next(20) == 0 ? "X" : job.Program.Fasteners[random.Next(job.Program.Fasteners.Count)];
         string? step = random.Next(5) > 0 ? null : random.Next(8) == 0 ? "no such step" : job.Program.Steps[random.Next(job.Program.Steps.Count)].Name;
-        switch (random.Next(12))
+        if (next && random.Next(2) == 0 && job.StateOf(job.OpenStep!.Name, fastener).MustBeLoosened) return JobEntry.Loosened(source, sequence, time, fastener, "too much");
+        switch (random.Next(16))
         {
             case 0: return JobEntry.Loosened(source, sequence, time, fastener, $"reason {index}");
             case 1: return JobEntry.Undone(source, sequence, time, $"reason {index}");
