@@ -121,7 +121,9 @@ public class JobDayTests
         }
 
         Allocated(short1000);
-        Assert.InRange(Allocated(log), 1, Allocated(short1000) + 4096);
+
+        // One byte for each entry of the long log would already be three times the slack.
+        Assert.InRange(Allocated(log), 1, Allocated(short1000) + 65_536);
     }
 
     private static TighteningStep At(string name, double low, double high) =>
