@@ -137,5 +137,5 @@ public sealed class TighteningProgram
         }
     }
 
-    private static ArgumentException Impossible(string why) => new($"The program can never be carried out: {why}.", "steps");
+    private static ArgumentException Impossible(string why, string parameter = "steps") => new($"The program can never be carried out: {why}.", parameter);
 }
