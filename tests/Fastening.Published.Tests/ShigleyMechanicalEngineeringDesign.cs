@@ -18,7 +18,29 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
         new("shigley9-ex8.3a-", (row, _) => StressEquations.TensileStress(row["Fi_kip"], row["At_in2"])),
         new("shigley9-K-", (row, _) => TorqueFactor(row.Text("bolt_condition"))),
         new("shigley-815", (_, output) => TorqueFactor(output)),
+        new("shigley-third-turn", ThirdOfATurn),
     ];
+
+    /// <summary>A bolt through a tube of another metal, turned past full contact: the stress in both.</summary>
+    private static double? ThirdOfATurn(PublishedRow row, string output)
+    {
+        var boltMaterial = new ElasticMaterial("bolt", Pressure.FromGigapascals(row["E_bolt_GPa"]), 0.3, null);
+        var tubeMaterial = new ElasticMaterial("tube", Pressure.FromGigapascals(row["E_tube_GPa"]), 0.3, null);
+        Length length = Length.FromMillimeters(row["L_mm"]), outer = Length.FromMillimeters(row["tube_od_mm"]), inner = Length.FromMillimeters(row["tube_id_mm"]);
+        Length diameter = Length.FromMillimeters(row["d_mm"]);
+        ScrewThread thread = ScrewThread.IsoMetric(diameter, Length.FromMillimeters(row["pitch_mm"]));
+        var joint = new Joint(
+            BoltCompliance.OfSections(thread, [BoltSection.OfDiameter(length, diameter)], boltMaterial),
+            ClampedStack.Vdi2230Cone([new ClampedLayer(length, tubeMaterial)], outer, inner, outer, JointForm.ThroughBolt));
+        double newtons = joint.PreloadGainAt(Angle.FromRevolutions(row["turns"])).Newtons;
+        double boltArea = StressEquations.SectionArea(diameter.Millimeters);
+        return output switch
+        {
+            "sigma_bolt_MPa" => newtons / boltArea,
+            "sigma_tube_MPa" => -newtons / (StressEquations.SectionArea(outer.Millimeters) - StressEquations.SectionArea(inner.Millimeters)),
+            _ => null,
+        };
+    }
 
     private static double? UnifiedArea(PublishedRow row, string output)
     {

@@ -58,7 +58,7 @@ internal static class ExpressionPrinter
                 int level = LevelOf(binary);
                 WriteLine(text, binary.Left, symbol, binary.Sign == '^' ? AtomLevel : level);
                 text.Append(binary.Sign switch { '+' => " + ", '-' => " − ", '*' => "·", '/' => "/", _ => "^" });
-                WriteLine(text, binary.Right, symbol, level + 1);
+                WriteLine(text, binary.Right, symbol, binary.Sign == '/' ? PowerLevel : level + 1);
                 break;
         }
 
@@ -138,7 +138,8 @@ internal static class ExpressionPrinter
 
     /// <summary>A substituted value with a sign or a unit needs brackets where a bare letter does not: (−2 mm)^2, 3 mm − (−2 mm).</summary>
     private static string WithBracketsIfNeeded(string written, int needed) =>
-        (needed > SumLevel && written.Length > 0 && written[0] is '-' or '−') || (needed >= AtomLevel && (written.Contains(' ') || written.Contains("\\,")))
+        (needed > SumLevel && written.Length > 0 && written[0] is '-' or '−') || (needed >= PowerLevel && written.Contains('/'))
+            || (needed >= AtomLevel && (written.Contains(' ') || written.Contains("\\,")))
             ? "(" + written + ")"
             : written;
 }

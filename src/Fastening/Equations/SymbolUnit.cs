@@ -27,6 +27,9 @@ public sealed class SymbolUnit
     /// <summary>Metre, printed in millimetres.</summary>
     public static SymbolUnit Length { get; } = new("m", "mm", 1e3, length: 1);
 
+    /// <summary>Metre (growth, embedding), printed in micrometres.</summary>
+    public static SymbolUnit Deflection { get; } = new("m", "µm", 1e6, length: 1);
+
     /// <summary>Square metre, printed in square millimetres.</summary>
     public static SymbolUnit Area { get; } = new("m²", "mm²", 1e6, length: 2);
 
@@ -54,8 +57,26 @@ public sealed class SymbolUnit
     /// <summary>Radian per newton-metre, printed in degrees per newton-metre.</summary>
     public static SymbolUnit TorsionalCompliance { get; } = new("rad/(N·m)", "°/(N·m)", 180 / Math.PI, length: -2, mass: -1, time: 2);
 
+    /// <summary>Newton-metre per radian, printed in newton-metres per degree.</summary>
+    public static SymbolUnit TorsionalStiffness { get; } = new("N·m/rad", "N·m/°", Math.PI / 180, length: 2, mass: 1, time: -2);
+
+    /// <summary>Radian per newton of preload, printed in degrees per kilonewton.</summary>
+    public static SymbolUnit RotationPerForce { get; } = new("rad/N", "°/kN", 180e3 / Math.PI, length: -1, mass: -1, time: 2);
+
+    /// <summary>Newton per metre (stiffness), printed in kilonewtons per millimetre.</summary>
+    public static SymbolUnit Stiffness { get; } = new("N/m", "kN/mm", 1e-6, mass: 1, time: -2);
+
+    /// <summary>Metre per newton (elastic resilience), printed in micrometres per kilonewton.</summary>
+    public static SymbolUnit Resilience { get; } = new("m/N", "µm/kN", 1e9, mass: -1, time: 2);
+
     /// <summary>One per metre, printed per millimetre.</summary>
     public static SymbolUnit PerLength { get; } = new("1/m", "1/mm", 1e-3, length: -1);
+
+    /// <summary>Kelvin, as a difference.</summary>
+    public static SymbolUnit TemperatureChange { get; } = new("K", "K", 1);
+
+    /// <summary>One per kelvin, printed in micrometres per metre and kelvin.</summary>
+    public static SymbolUnit ThermalExpansion { get; } = new("1/K", "µm/(m·K)", 1e6);
 
     /// <summary>Second.</summary>
     public static SymbolUnit Time { get; } = new("s", "s", 1, time: 1);

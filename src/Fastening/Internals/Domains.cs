@@ -5,6 +5,7 @@ internal static class Domains
 {
     public static readonly Interval Length = new(1e-6, 1e3);
     public static readonly Interval LengthOrZero = new(0, 1e3);
+    public static readonly Interval Area = new(1e-12, 1e6);
     public static readonly Interval Torque = new(0, 1e7);
     public static readonly Interval PositiveTorque = new(1e-6, 1e7);
     public static readonly Interval Force = new(0, 1e9);
@@ -22,6 +23,9 @@ internal static class Domains
     public static readonly Interval SeatAngle = new(1, 180);
     public static readonly Interval Friction = new(0, 2);
     public static readonly Interval NutFactor = new(1e-4, 10);
+    public static readonly Interval ToolWindUp = new(0, 360);
+    public static readonly Interval RelativeUncertainty = new(0, 1);
+    public static readonly Interval ShareBelowOne = new(0, 1, lowOpen: true, highOpen: true);
     public static readonly Interval Utilisation = new(0, 1, lowOpen: true);
     public static readonly Interval Accuracy = new(0, 0.5);
     public static readonly Interval Percent = new(0, 1e6);
@@ -31,4 +35,16 @@ internal static class Domains
     public static readonly Interval Rows = new(1, 300);
     public static readonly Interval Sample = new(-1e10, 1e10);
     public static readonly Interval Factor = new(1e-9, 1e9);
+    public static readonly Interval LoadIntroduction = new(0, 1);
+    public static readonly Interval PositiveForce = new(1e-3, 1e9);
+    public static readonly Interval AxialLoad = new(-1e9, 1e9);
+    public static readonly Interval Embedding = new(0, 0.01);
+    public static readonly Interval Count = new(0, 100);
+    public static readonly Interval CountFromOne = new(1, 100);
+    public static readonly Interval FrictionAboveZero = new(1e-4, 2);
+    public static readonly Interval PartialFactor = new(0.1, 10);
+    public static readonly Interval TemperatureChange = new(-300, 3000);
+    public static readonly Interval ModulusRatio = new(0.05, 3);
+    public static readonly Interval Safety = new(1, 1000);
+    public static readonly Interval Share = new(0, 1);
 }

@@ -17,6 +17,13 @@ internal static class Guard
         return si;
     }
 
+    public static double Check(Area value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double si = Si.Of(value);
+        if (!domain.Contains(si)) Refuse(name, value, domain, 1e6, "mm²");
+        return si;
+    }
+
     public static double Check(Torque value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double si = Si.Of(value);
@@ -72,6 +79,13 @@ internal static class Guard
         double perKelvin = Si.Of(value);
         if (!domain.Contains(perKelvin)) Refuse(name, value, domain, 1, "1/K");
         return perKelvin;
+    }
+
+    public static double Check(TemperatureDelta value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double kelvins = Si.Of(value);
+        if (!domain.Contains(kelvins)) Refuse(name, value, domain, 1, "K");
+        return kelvins;
     }
 
     public static double Check(double value, in Interval domain, string unit = "", [CallerArgumentExpression(nameof(value))] string name = "")

@@ -14,25 +14,31 @@ internal static class Si
     public static double Of(Length value) => value.Meters;
     public static double Of(Torque value) => value.NewtonMeters;
     public static double Of(Force value) => value.Newtons;
+    public static double Of(Area value) => value.SquareMeters;
     public static double Of(Pressure value) => value.Pascals;
     public static double Of(Angle value) => value.Degrees;
     public static double Of(Duration value) => value.Seconds;
     public static double Of(RotationalSpeed value) => value.DegreesPerSecond;
     public static double Of(Ratio value) => value.DecimalFractions;
     public static double Of(CoefficientOfThermalExpansion value) => value.PerKelvin;
+    public static double Of(TemperatureDelta value) => value.Kelvins;
     public static double Millimeters(Length value) => value.Millimeters;
     public static double Radians(Angle value) => value.Degrees * RadiansPerDegree;
     public static double ToRadians(double degrees) => degrees * RadiansPerDegree;
 
     public static Length Length(double meters) => UnitsNet.Length.FromMeters(meters);
     public static Area Area(double squareMeters) => UnitsNet.Area.FromSquareMeters(squareMeters);
+    public static ForcePerLength Stiffness(double newtonsPerMeter) => ForcePerLength.FromNewtonsPerMeter(newtonsPerMeter);
     public static Torque Torque(double newtonMeters) => UnitsNet.Torque.FromNewtonMeters(newtonMeters);
     public static Force Force(double newtons) => UnitsNet.Force.FromNewtons(newtons);
     public static Pressure Pressure(double pascals) => UnitsNet.Pressure.FromPascals(pascals);
     public static Angle Angle(double degrees) => UnitsNet.Angle.FromDegrees(degrees);
     public static Angle AngleFromRadians(double radians) => UnitsNet.Angle.FromDegrees(radians / RadiansPerDegree);
+    public static RotationalStiffness RotationalStiffness(double newtonMetersPerRadian) =>
+        UnitsNet.RotationalStiffness.FromNewtonMetersPerRadian(newtonMetersPerRadian);
     public static Duration Duration(double seconds) => UnitsNet.Duration.FromSeconds(seconds);
     public static RotationalSpeed RotationalSpeed(double degreesPerSecond) => UnitsNet.RotationalSpeed.FromDegreesPerSecond(degreesPerSecond);
+    public static TemperatureDelta TemperatureDelta(double kelvins) => UnitsNet.TemperatureDelta.FromKelvins(kelvins);
     public static Ratio Ratio(double fraction) => UnitsNet.Ratio.FromDecimalFractions(fraction);
 
     /// <summary>Without boxing: the JIT keeps one branch per closed type, on both targets and ahead of time.</summary>

@@ -102,11 +102,7 @@ public sealed class EngagementStrength
 
     /// <summary>The work behind the force at which the engagement fails.</summary>
     /// <returns>The steps; the last is the force.</returns>
-    public Derivation DeriveFailureForce() => Work("Force at which the engagement fails", work =>
-    {
-        Shear shear = ShearOf(work);
-        EngagementEquations.FailureForceEquation.Step(work, BoltForce(work), ExternalForce(work, shear), InternalForce(work, shear));
-    });
+    public Derivation DeriveFailureForce() => Work("Force at which the engagement fails", work => FailureForceOf(work));
 
     /// <summary>The work behind the least engaged length.</summary>
     /// <returns>The steps; the last is the length.</returns>
@@ -115,6 +111,14 @@ public sealed class EngagementStrength
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
         $"{Engagement}: bolt {_bolt / 1000:0.###} kN, external thread {_external / 1000:0.###} kN, internal thread {_internal / 1000:0.###} kN");
+
+    /// <summary>The failure force again, with the work written down.</summary>
+    internal double FailureForceOf(Derivation? work)
+    {
+        if (work is null) return EngagementEquations.FailureForce(_bolt, _external, _internal);
+        Shear shear = ShearOf(work);
+        return EngagementEquations.FailureForceEquation.Step(work, BoltForce(work), ExternalForce(work, shear), InternalForce(work, shear));
+    }
 
     private static Derivation Work(string title, Action<Derivation> steps)
     {

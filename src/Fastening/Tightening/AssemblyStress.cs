@@ -44,7 +44,7 @@ public sealed class AssemblyStress
         FrictionTorqueModel model, Force preload, TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         double force = Guard.Check(preload, Domains.Force);
-        Section section = Section.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
+        StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
         return Compute(null, section, model.Arms.Thread, force, model.PrevailingSi);
     }
 
@@ -65,7 +65,7 @@ public sealed class AssemblyStress
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         double moment = Guard.Check(torque, Domains.Torque);
-        Section section = Section.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
+        StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
         AssemblyStress first = AtCorner(model.WithFriction(Guard.NotNull(friction).Low), section, moment);
         AssemblyStress second = AtCorner(model.WithFriction(new FrictionCoefficients(friction.High.Thread, friction.Low.Bearing)), section, moment);
         return first.VonMises >= second.VonMises ? first : second;
@@ -85,7 +85,7 @@ public sealed class AssemblyStress
         double force = Guard.Check(preload, Domains.Force);
         var work = new Derivation("Stress while tightening");
         double threadArm = ThreadArm(work, Guard.NotNull(model));
-        Compute(work, Section.Of(work, model.Thread, torsion, waistDiameter), threadArm, force, model.PrevailingSi);
+        Compute(work, StressedSection.Of(work, model.Thread, torsion, waistDiameter), threadArm, force, model.PrevailingSi);
         return work.KeepWhatCounts();
     }
 
@@ -104,7 +104,7 @@ public sealed class AssemblyStress
         FrictionTorqueModel model, BoltStrength strength, double utilisation,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
-        Section section = Section.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
+        StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
         return Si.Force(Permitted(null, section, model.Arms.Thread, model, strength, utilisation));
     }
 
@@ -124,7 +124,7 @@ public sealed class AssemblyStress
     {
         var work = new Derivation("Permitted preload");
         double threadArm = ThreadArm(work, Guard.NotNull(model));
-        Permitted(work, Section.Of(work, model.Thread, torsion, waistDiameter), threadArm, model, strength, utilisation);
+        Permitted(work, StressedSection.Of(work, model.Thread, torsion, waistDiameter), threadArm, model, strength, utilisation);
         return work.KeepWhatCounts();
     }
 
@@ -132,13 +132,13 @@ public sealed class AssemblyStress
     public override string ToString() => FormattableString.Invariant(
         $"tension {Tension.Megapascals:0.#} MPa, torsion {Torsion.Megapascals:0.#} MPa, equivalent {VonMises.Megapascals:0.#} MPa");
 
-    private static AssemblyStress AtCorner(FrictionTorqueModel model, in Section section, double moment) => Compute(
+    private static AssemblyStress AtCorner(FrictionTorqueModel model, in StressedSection section, double moment) => Compute(
         null, section, model.Arms.Thread, TorqueEquations.Preload(moment, model.PrevailingSi, model.Arms.Total), model.PrevailingSi);
 
     private static double ThreadArm(Derivation work, FrictionTorqueModel model) =>
         TorqueArms.Tightening(work, model.Thread, model.Bearing, model.Friction, model.Convention).Thread;
 
-    private static AssemblyStress Compute(Derivation? work, in Section section, double threadArm, double force, double prevailing)
+    private static AssemblyStress Compute(Derivation? work, in StressedSection section, double threadArm, double force, double prevailing)
     {
         double tension = StressEquations.TensileStressEquation.Step(work, force, section.Area);
         double twist = StressEquations.ShankTorqueEquation.Step(work, threadArm, force, prevailing);
@@ -147,7 +147,7 @@ public sealed class AssemblyStress
     }
 
     private static double Permitted(
-        Derivation? work, in Section section, double threadArm, FrictionTorqueModel model, BoltStrength strength, double utilisation)
+        Derivation? work, in StressedSection section, double threadArm, FrictionTorqueModel model, BoltStrength strength, double utilisation)
     {
         double prevailing = model.PrevailingSi;
         Guard.Check(utilisation, Domains.Utilisation);
@@ -166,28 +166,5 @@ public sealed class AssemblyStress
             StressEquations.TensionPerPreloadEquation.Step(work, section.Area),
             StressEquations.TorsionPerPreloadEquation.Step(work, threadArm, section.Modulus),
             prevailingStress);
-    }
-
-    /// <summary>The governing cross-section.</summary>
-    private readonly record struct Section(double Area, double Modulus)
-    {
-        public static Section Of(Derivation? work, ScrewThread thread, TorsionDistribution torsion, Length? waistDiameter)
-        {
-            if (torsion is < TorsionDistribution.Plastic or > TorsionDistribution.Elastic)
-            {
-                Guard.RefuseAgainst(nameof(torsion), (int)torsion, "Plastic or Elastic");
-            }
-
-            double diameter = thread.Geometry.StressDiameter;
-            if (waistDiameter is Length waist)
-            {
-                diameter = StressEquations.SectionDiameterEquation.Step(work, diameter, Guard.Check(waist, Domains.Length, nameof(waistDiameter)));
-            }
-
-            return new Section(
-                StressEquations.SectionAreaEquation.Step(work, diameter),
-                (torsion == TorsionDistribution.Plastic ? StressEquations.PlasticSectionModulusEquation : StressEquations.ElasticSectionModulusEquation)
-                    .Step(work, diameter));
-        }
     }
 }

@@ -179,7 +179,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
             thread, bearing, friction, convention, prevailing, TorqueArms.Tightening(null, thread, bearing, friction, convention));
     }
 
-    private protected override double DeriveArm(Derivation work) => TorqueArms.Tightening(work, Thread, Bearing, Friction, Convention).Total;
+    internal override double DeriveArm(Derivation work) => TorqueArms.Tightening(work, Thread, Bearing, Friction, Convention).Total;
 
     private static void RefuseUnlessItTurns(ScrewThread thread, FrictionCoefficients friction, TorqueConvention convention)
     {

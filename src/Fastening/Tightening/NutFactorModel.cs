@@ -48,5 +48,5 @@ public sealed class NutFactorModel : TorquePreloadModel
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"K {_nutFactor:0.####}, d {Diameter * 1e3:0.###} mm");
 
-    private protected override double DeriveArm(Derivation work) => TorqueEquations.NutFactorArmEquation.Step(work, _nutFactor, Diameter);
+    internal override double DeriveArm(Derivation work) => TorqueEquations.NutFactorArmEquation.Step(work, _nutFactor, Diameter);
 }

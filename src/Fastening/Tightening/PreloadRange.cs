@@ -19,6 +19,19 @@ public sealed class PreloadRange
         Maximum = Si.Force(maximum);
     }
 
+    /// <summary>A range of your own: measured, or from another method.</summary>
+    /// <param name="minimum">Lowest preload.</param>
+    /// <param name="maximum">Highest preload, at least the lowest.</param>
+    /// <returns>The range.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A preload is outside its domain, or maximum is less than minimum.</exception>
+    /// <example><code>PreloadRange.Between(Force.FromKilonewtons(48), Force.FromKilonewtons(72))</code></example>
+    public static PreloadRange Between(Force minimum, Force maximum)
+    {
+        double low = Guard.Check(minimum, Domains.Force), high = Guard.Check(maximum, Domains.Force);
+        if (high < low) Guard.RefuseAgainst(nameof(maximum), maximum, $"at least minimum, {Guard.Show(minimum)}");
+        return new PreloadRange(low, high);
+    }
+
     /// <summary>Lowest preload: of a range of friction, at the highest.</summary>
     public Force Minimum { get; }
 
@@ -27,6 +40,10 @@ public sealed class PreloadRange
 
     /// <summary>Tightening factor α_A = F_max/F_min (VDI 2230-1:2015 §5.4.3); null when the lowest preload is zero.</summary>
     public double? TighteningFactor => _minimum > 0 ? _maximum / _minimum : null;
+
+    internal double MinimumSi => _minimum;
+
+    internal double MaximumSi => _maximum;
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"{Minimum.Kilonewtons:0.###} … {Maximum.Kilonewtons:0.###} kN");

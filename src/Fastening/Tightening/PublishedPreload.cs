@@ -22,7 +22,7 @@ public sealed class PublishedPreload
         Name = name;
         Source = source;
         _compute = compute;
-        Preload = Si.Force(compute(null));
+        Preload = Si.Force(Compute(null));
         Tabulated = tabulated is double printed ? Si.Force(printed) : null;
     }
 
@@ -169,12 +169,14 @@ public sealed class PublishedPreload
     public Derivation Derive()
     {
         var work = new Derivation(Name);
-        _compute(work);
+        Compute(work);
         return work.KeepWhatCounts();
     }
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"{Name}: {Preload.Kilonewtons:0.###} kN");
+
+    internal double Compute(Derivation? work) => _compute(work);
 
     private static PublishedPreload OfProofLoad(
         string name, Equation<Func<double, double>> rule, BoltStrength strength, ScrewThread thread, StressAreaBasis basis)

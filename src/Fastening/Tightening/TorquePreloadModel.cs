@@ -33,9 +33,9 @@ public abstract class TorquePreloadModel
     /// <summary>Prevailing torque M_p: turns the nut before there is any preload, and carries none. Zero unless stated.</summary>
     public Torque PrevailingTorque => Si.Torque(_prevailing);
 
-    private protected double Arm => _arm;
+    internal double Arm => _arm;
 
-    private protected double Prevailing => _prevailing;
+    internal double Prevailing => _prevailing;
 
     private protected double Diameter => _diameter;
 
@@ -133,7 +133,7 @@ public abstract class TorquePreloadModel
         Batch.Map(torquesNewtonMeters, preloadsNewtons, new PreloadKernel(_arm, _prevailing));
 
     /// <summary>Torque per unit preload again, by the same steps, with the work written down.</summary>
-    private protected abstract double DeriveArm(Derivation work);
+    internal abstract double DeriveArm(Derivation work);
 
     private readonly struct TorqueKernel(double arm, double prevailing) : IBatchKernel
     {

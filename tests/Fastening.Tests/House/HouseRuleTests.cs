@@ -18,7 +18,8 @@ public class HouseRuleTests
         ["Friction"] = ["Threads"],
         ["Tightening"] = ["Threads", "Materials", "Friction"],
         ["Wrenches"] = ["Tolerances"],
-        ["Rotation"] = ["Tightening", "Tolerances"],
+        ["Joints"] = ["Threads", "Materials", "Friction", "Tightening"],
+        ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Wrenches", "Threads", "Materials", "Friction"],
         ["Procedures"] = ["Tolerances", "Rotation"],
     };
 

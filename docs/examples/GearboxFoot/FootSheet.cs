@@ -1,0 +1,169 @@
+using Fastening;
+using Fastening.Equations;
+using PumpCover;
+using UnitsNet;
+
+namespace GearboxFoot;
+
+/// <summary>The sheet: what to set, what preload it gives, what a torque alone would give, what is left in service.</summary>
+internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
+{
+    private const MidpointRounding Down = MidpointRounding.ToNegativeInfinity, Up = MidpointRounding.ToPositiveInfinity;
+
+    private FootJoint Stated => plan.Stated;
+
+    private RotationTightening Tightening => plan.Tightening;
+
+    public void Write()
+    {
+        writer.Title("Tightening sheet: gearbox foot of a wind-driven pump, on cast iron");
+        writer.Paragraph("Invented example: pump, joint, friction and temperatures do not exist. It shows the arithmetic; no real joint may be tightened by it.");
+        if (!plan.KeepsRequiredClamp) writer.Heading("NOT SUITABLE: the required clamp force is not kept");
+        WriteJoint();
+        WriteWhatToSet();
+        WriteBands();
+        WriteService();
+        WritePublished();
+        WriteLeftOut();
+        WriteWork();
+        WriteCautions();
+    }
+
+    private void WriteJoint()
+    {
+        writer.Heading("Joint");
+        writer.Table(["What", "Stated or found"],
+        [
+            ["bolt", $"{Stated.Thread} {Stated.PropertyClass}, 110 mm long, 46 mm of thread; the nut is turned, the head held"],
+            ["clamped, from the head on", $"steel washer {FootJoint.WasherMm} mm, foot of grey cast iron {FootJoint.FootMm} mm, "
+                + $"steel frame {FootJoint.FrameMm} mm, steel washer {FootJoint.WasherMm} mm"],
+            ["friction", $"{Stated.Friction} (thread, bearing; lowest to highest), invented"],
+            ["required clamp force", $"{Show.Stated(Stated.RequiredClamp.Kilonewtons)} kN in service, cold and warm"],
+            ["permitted stress", $"{Show.Stated(Stated.Utilisation)} of the yield strength while tightening"],
+            ["bolt stretches by", $"{Micrometres(Stated.Bolt.MetersPerNewton)} µm/kN (VDI 2230)"],
+            ["parts give way by", $"{Micrometres(Stated.Parts.MetersPerNewton)} µm/kN (VDI 2230 cone over four layers)"],
+            ["one degree of the nut gains", $"{Stated.Joint.PreloadGainAt(Angle.FromDegrees(1)).Kilonewtons:0.00} kN"],
+            ["one degree at the wrench gains", $"{PerDegree:0.00} kN, bolt twist and wind-up of the extension taken off (lowest friction)"],
+            ["slope at the wrench", $"{Tightening.ElasticSlope.NewtonMetersPerDegree:0.0} N·m/° while elastic (lowest friction)"],
+        ]);
+    }
+
+    private void WriteWhatToSet()
+    {
+        ToleranceWindow<Torque> snug = Stated.SnugTorque;
+        writer.Heading(
+            $"Set: snug {Show.Stated(snug.Target.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target.Degrees)}° "
+            + $"(±{Show.Stated(Stated.RotationTolerance.Degrees)}°)");
+        writer.Paragraph("How the rotation was chosen:");
+        writer.Numbered(
+        [
+            $"Snug all bolts to {Show.Stated(snug.Target.NewtonMeters)} N·m, crosswise, until all faces are in full contact. It clamps "
+                + $"{Show.Force(plan.ByRotation.SnugRange.Minimum, Down)} to {Show.Force(plan.ByRotation.SnugRange.Maximum, Up)}, "
+                + $"friction and ±{Show.Stated(Stated.TorqueTolerancePercent)} % of torque counted. Mark bolt end, nut and foot.",
+            "From there the nut gains its preload by turning, whatever the friction. So the bolt is judged where friction twists it most: "
+                + $"at the highest, {Show.Stated(Stated.Utilisation)} of the yield strength is reached at {Show.Force(Stated.PermittedForRotation, Down)}.",
+            $"The greatest whole degree at which the highest preload (lowest friction, upper limits) stays there: {Show.Stated(plan.Rotation.Target.Degrees)}°.",
+        ]);
+        PreloadAfterRotation after = Tightening.PreloadAt(plan.Rotation.Target);
+        writer.Paragraph(
+            $"Of the {Show.Stated(plan.Rotation.Target.Degrees)}° at the wrench, {after.BoltTwist.Degrees:0.0}° twist the bolt and {after.ToolWindUp.Degrees:0.0}° wind up "
+            + "the extension; the rest stretches and clamps. A longer or thinner extension needs a new sheet. The bolt head is held: if it turns along, subtract that.");
+    }
+
+    private void WriteBands()
+    {
+        PreloadRange byRotation = plan.ByRotation.Range;
+        writer.Heading("Preload to expect, worst case: rotation against torque alone");
+        writer.Table(["Method", "lowest ", "highest ", "permitted ", "highest/lowest "],
+        [
+            [
+                $"snug {Show.Stated(Stated.SnugTorque.Target.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target.Degrees)}°",
+                Show.Force(byRotation.Minimum, Down), Show.Force(byRotation.Maximum, Up), Show.Force(Stated.PermittedForRotation, Down), $"{byRotation.TighteningFactor:0.00}",
+            ],
+            [
+                $"torque alone, {Show.Torque(plan.TorqueAlone.Target, 0)}", Show.Force(plan.LowestByTorque, Down), Show.Force(plan.HighestByTorque, Up),
+                Show.Force(Stated.PermittedForTorque, Down), $"{plan.HighestByTorque / plan.LowestByTorque:0.00}",
+            ],
+        ]);
+        writer.Paragraph(
+            $"Both use the same bolt, friction and {Show.Stated(Stated.TorqueTolerancePercent)} % of torque. With a torque alone friction scatters all of the preload, "
+            + "with rotation only the snug part. The permitted preload is lower with rotation because the bolt may then carry it at the highest thread friction; "
+            + "the lowest preload, on which the joint lives, is higher all the same.");
+        Force uncertainty = Tightening.StandardUncertaintyAt(
+            plan.Rotation.Lower, snugPreload: Force.FromKilonewtons(2.4), rotationReading: Angle.FromDegrees(1.2), compliance: Ratio.FromPercent(8));
+        writer.Paragraph(
+            $"The band takes the stiffness of the joint as computed. If it is known to 8 % (one standard uncertainty), the snug preload to 2.4 kN and the rotation to 1.2°, "
+            + $"the preload at {Show.Stated(plan.Rotation.Lower.Degrees)}° is known to {Show.Force(uncertainty, Up)} (k = 1): prove the stiffness on the joint before you rely on the band.");
+    }
+
+    private void WriteService()
+    {
+        PreloadRange byRotation = plan.ByRotation.Range;
+        writer.Heading("Clamp force left in service");
+        writer.Paragraph(
+            $"Surfaces settle by {Stated.Embedding.Total.Micrometers:0.#} µm after {Stated.Embedding.Source}, which costs {Show.Force(plan.EmbeddingLoss, Up)}. "
+            + "Then the temperatures, rises since tightening; moduli as at assembly:");
+        writer.Table(["State", "bolt ", "layers from the head on ", "of the lowest ", "of the highest ", "required "], Stated.Temperatures.Select(state => new[]
+        {
+            state.State, $"{state.Temperatures.Bolt.Kelvins:0} K", string.Join(", ", state.Temperatures.Layers.Select(rise => $"{rise.Kelvins:0}")) + " K",
+            Show.Force(plan.Left(byRotation.Minimum, state.Temperatures), Down), Show.Force(plan.Left(byRotation.Maximum, state.Temperatures), Up),
+            $"{Show.Stated(Stated.RequiredClamp.Kilonewtons)} kN",
+        }));
+        writer.Paragraph(
+            plan.KeepsRequiredClamp
+                ? "The required clamp force is kept in every state. Where the parts are warmer than the bolt the bolt is stretched further: "
+                    + "its stress in service, with the working load on top, is a check of its own."
+                : "The required clamp force is NOT kept in every state.");
+    }
+
+    private void WritePublished()
+    {
+        RotationComparison comparison = Tightening.Compare(
+            PublishedRotation.En1090Part2(clampedThickness: Stated.Parts.GripLength, Stated.Thread.NominalDiameter), Stated.RequiredClamp + plan.EmbeddingLoss);
+        writer.Heading("Why no published part turn is used");
+        writer.Paragraph($"Held against this joint, {comparison}.");
+        writer.Paragraph("Published part turns are for structural bolts with nothing but steel in the grip, and are chosen to carry the bolt past yield.");
+    }
+
+    private void WriteLeftOut()
+    {
+        writer.Heading("Not in the band, not checked");
+        writer.Bullets(
+        [
+            "Not in the band: stiffness of the joint (see the paragraph on its uncertainty), settling while tightening, faces that are not flat or not clean.",
+            "NOT CHECKED: working load, bending and fatigue of the bolt; slip of the foot; pressure under washers; stripping of the threads.",
+            "NOT CHECKED: the foot itself. Grey cast iron does not yield, it cracks; a foot that rocks is machined or shimmed, not pulled down.",
+        ]);
+    }
+
+    private void WriteWork()
+    {
+        var worked = new WorkedSteps();
+        void Work(string title, Derivation work) => writer.Work($"{title}: {work.Steps[^1].ResultText}", worked.NewIn(work));
+
+        writer.Heading("The equations worked");
+        writer.Paragraph("A step stands once; later answers use it again.");
+        Work("Permitted preload, at the highest friction", AssemblyStress.DerivePermittedPreload(Stated.AtHighestFriction, Stated.Strength, Stated.Utilisation));
+        Work("Preload at the rotation set, lowest friction, target torque", Tightening.DerivePreloadAt(plan.Rotation.Target));
+        Work("Slope at the wrench", Tightening.DeriveElasticSlope());
+    }
+
+    private void WriteCautions()
+    {
+        writer.Heading("Cautions");
+        writer.Bullets(
+        [
+            "This example is invented. Do not tighten a real joint by it.",
+            "Rotation tells preload only from full contact of all faces and only while bolt, thread and seats stay elastic. "
+                + "A bolt turned too far is replaced: turning it back does not undo that.",
+            "Stop the wind wheel, lock and tag it, and block the shaft before a bolt of the gearbox is touched.",
+            "Wear eye and hand protection. Pull, do not push; stand clear of the line of the wrench and of where it swings if something slips or breaks.",
+            "Never guess on a pressure-bearing, lifting, structural or safety-critical joint: such a joint needs a qualified procedure.",
+            "Local codes, the instructions of the equipment maker and licensed practice come first; where they differ from this sheet, they apply.",
+        ]);
+    }
+
+    private double PerDegree => Tightening.PreloadAt(Angle.FromDegrees(1)).PreloadGain.Kilonewtons;
+
+    private static string Micrometres(double metersPerNewton) => $"{metersPerNewton * 1e9:0.000}";
+}

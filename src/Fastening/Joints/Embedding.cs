@@ -1,0 +1,81 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>How much the surfaces of a joint flatten after tightening; divided by the joint's compliance it is the preload that is lost.</summary>
+/// <remarks>
+/// Guide values of VDI 2230-1:2015 Table 5, from memory, for compact parts of steel, or a length of your own from a test. Coatings, gaskets and
+/// creep are another matter. A washer adds a face: count it.
+/// </remarks>
+/// <example><code>// Through bolt, two plates: one thread, head and nut, one interface: 3 + 2·3 + 2 = 11 µm
+/// Embedding.ForRoughness(SurfaceRoughness.Rz10To40, EmbeddingLoad.Axial, threads: 1, bearingFaces: 2, interfaces: 1)
+/// Embedding.Of(Length.FromMicrometers(8))</code></example>
+public sealed class Embedding
+{
+    private readonly Surfaces? _surfaces;
+
+    private Embedding(double total, Surfaces? surfaces)
+    {
+        TotalSi = total;
+        _surfaces = surfaces;
+    }
+
+    /// <summary>No embedding: said, not assumed.</summary>
+    public static Embedding None { get; } = new(0, null);
+
+    /// <summary>Total flattening f_Z.</summary>
+    public Length Total => Si.Length(TotalSi);
+
+    /// <summary>Where the values come from; null for a length of your own.</summary>
+    public string? Source => _surfaces is null ? null : "VDI 2230-1:2015 Table 5 (from memory)";
+
+    internal double TotalSi { get; }
+
+    /// <summary>A total of your own, from a test.</summary>
+    /// <param name="total">Flattening of all surfaces together, 0 to 10 mm.</param>
+    /// <returns>The embedding.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The length is outside its domain.</exception>
+    public static Embedding Of(Length total) => new(Guard.Check(total, Domains.Embedding), null);
+
+    /// <summary>The published guide values (equations <c>joint.face-embedding</c>, <c>joint.embedding</c>).</summary>
+    /// <param name="roughness">Roughness of the surfaces.</param>
+    /// <param name="load">Direction of the load in service.</param>
+    /// <param name="threads">Engaged threads: 1 of a bolt, 2 of a stud with a nut at each end.</param>
+    /// <param name="bearingFaces">Faces under heads and nuts: 2 of a through bolt, 1 of a screw in a tapped hole.</param>
+    /// <param name="interfaces">Interfaces between the clamped parts, washers and the part with the tapped hole included.</param>
+    /// <returns>The embedding.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not of its enumeration, or a count is outside 0 to 100.</exception>
+    public static Embedding ForRoughness(SurfaceRoughness roughness, EmbeddingLoad load, int threads, int bearingFaces, int interfaces)
+    {
+        if (roughness is < SurfaceRoughness.RzBelow10 or > SurfaceRoughness.Rz40To160)
+        {
+            Guard.RefuseAgainst(nameof(roughness), (int)roughness, "RzBelow10, Rz10To40 or Rz40To160");
+        }
+
+        if (load is < EmbeddingLoad.Axial or > EmbeddingLoad.Shear) Guard.RefuseAgainst(nameof(load), (int)load, "Axial or Shear");
+        Guard.Check(threads, Domains.Count);
+        Guard.Check(bearingFaces, Domains.Count);
+        Guard.Check(interfaces, Domains.Count);
+        var surfaces = new Surfaces(roughness, load, threads, bearingFaces, interfaces);
+        return new Embedding(surfaces.Total(null), surfaces);
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"embedding {Total.Micrometers:0.###} µm")
+        + (Source is string source ? $", {source}" : "");
+
+    /// <summary>The total again, with the work written down.</summary>
+    internal double Derive(Derivation? work) => work is null || _surfaces is not Surfaces surfaces ? TotalSi : surfaces.Total(work);
+
+    private sealed record Surfaces(SurfaceRoughness Roughness, EmbeddingLoad Load, int Threads, int BearingFaces, int Interfaces)
+    {
+        public double Total(Derivation? work)
+        {
+            (double thread, double face, double inner) = EmbeddingTable.Of(Roughness, Load);
+            double faces = PreloadLossEquations.FaceEmbeddingEquation.Step(work, Threads, thread, BearingFaces, face);
+            return PreloadLossEquations.TotalEmbeddingEquation.Step(work, faces, Interfaces, inner);
+        }
+    }
+}

@@ -1,0 +1,119 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>What bolt, thread and parts bear: the other side of the checks. Whatever is not given leaves its check open, and the check says so.</summary>
+/// <example><code>JointCapacity capacity = JointCapacity.NothingStated
+///     .WithPermittedPreload(AssemblyStress.PermittedPreload(model, strength, utilisation: 0.9))
+///     .WithBolt(model, strength, residualTorsion: 0.5)
+///     .WithHeadBearing(BearingSurface.ForHexagonHead(thread), Pressure.FromMegapascals(490));</code></example>
+public sealed class JointCapacity
+{
+    private JointCapacity()
+    {
+    }
+
+    private JointCapacity(JointCapacity other)
+    {
+        PermittedPreloadSi = other.PermittedPreloadSi;
+        Bolt = other.Bolt;
+        PermittedAmplitudeSi = other.PermittedAmplitudeSi;
+        Head = other.Head;
+        Nut = other.Nut;
+        HasNut = other.HasNut;
+        Engagement = other.Engagement;
+    }
+
+    /// <summary>Nothing is stated: every check of strength stays open.</summary>
+    public static JointCapacity NothingStated { get; } = new();
+
+    /// <summary>Permitted assembly preload; null when not stated.</summary>
+    public Force? PermittedPreload => PermittedPreloadSi is double preload ? Si.Force(preload) : null;
+
+    /// <summary>Permitted amplitude of the stress in the thread; null when not stated.</summary>
+    public Pressure? PermittedAmplitude => PermittedAmplitudeSi is double amplitude ? Si.Pressure(amplitude) : null;
+
+    /// <summary>The engaged thread; null when not stated.</summary>
+    public EngagementStrength? Engagement { get; private init; }
+
+    /// <summary>Whether there is a nut: yes, unless <see cref="WithoutNut"/> says that the bolt sits in a tapped hole.</summary>
+    public bool HasNut { get; private init; } = true;
+
+    internal double? PermittedPreloadSi { get; private init; }
+
+    internal double? PermittedAmplitudeSi { get; private init; }
+
+    internal BoltInService? Bolt { get; private init; }
+
+    internal Face? Head { get; private init; }
+
+    internal Face? Nut { get; private init; }
+
+    /// <summary>The same with a permitted assembly preload: F_Mzul of VDI 2230, or a rule of <see cref="PublishedPreload"/>.</summary>
+    /// <param name="preload">The preload that no bolt may pass while tightening.</param>
+    /// <returns>A new capacity.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The preload is outside its domain.</exception>
+    public JointCapacity WithPermittedPreload(Force preload) => new(this) { PermittedPreloadSi = Guard.Check(preload, Domains.Force) };
+
+    /// <summary>The same with the bolt, for its stress in service.</summary>
+    /// <param name="tightening">The model whose thread torque twists the bolt; at the friction that goes with the highest preload.</param>
+    /// <param name="strength">Strength of the bolt.</param>
+    /// <param name="residualTorsion">
+    /// Share k_τ of the torsion of tightening that stays, 0 to 1: 0.5 by VDI 2230-1:2015 (from memory), 1 while tightening, 0 when tensioned.
+    /// </param>
+    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
+    /// <returns>A new capacity.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    public JointCapacity WithBolt(
+        FrictionTorqueModel tightening, BoltStrength strength, double residualTorsion,
+        TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null) => new(this)
+        {
+            Bolt = new BoltInService(
+                Guard.NotNull(tightening), Guard.NotNull(strength), Guard.Check(residualTorsion, Domains.Share),
+                StressedSection.Of(null, tightening.Thread, torsion, waistDiameter), torsion, waistDiameter),
+        };
+
+    /// <summary>The same with a permitted amplitude of the alternating stress, related to the stress area of the thread.</summary>
+    /// <param name="amplitude">The amplitude, half of the range, from a test or a standard.</param>
+    /// <returns>A new capacity.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The amplitude is outside 1 kPa to 100 GPa.</exception>
+    public JointCapacity WithPermittedAmplitude(Pressure amplitude) => new(this) { PermittedAmplitudeSi = Guard.Check(amplitude, Domains.Stress) };
+
+    /// <summary>The same with the face under the head.</summary>
+    /// <param name="surface">The face; a ring, not an effective diameter alone.</param>
+    /// <param name="permitted">Pressure that the softer of both materials bears, p_G.</param>
+    /// <returns>A new capacity.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="surface"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 kPa to 100 GPa.</exception>
+    public JointCapacity WithHeadBearing(BearingSurface surface, Pressure permitted) =>
+        new(this) { Head = new Face(Guard.NotNull(surface), Guard.Check(permitted, Domains.Stress)) };
+
+    /// <summary>The same with the face under the nut.</summary>
+    /// <param name="surface">The face; a ring, not an effective diameter alone.</param>
+    /// <param name="permitted">Pressure that the softer of both materials bears, p_G.</param>
+    /// <returns>A new capacity.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="surface"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 kPa to 100 GPa.</exception>
+    public JointCapacity WithNutBearing(BearingSurface surface, Pressure permitted) =>
+        new(this) { Nut = new Face(Guard.NotNull(surface), Guard.Check(permitted, Domains.Stress)), HasNut = true };
+
+    /// <summary>The same without a nut: the bolt sits in a tapped hole, and the pressure under a nut is no check of this joint.</summary>
+    /// <returns>A new capacity.</returns>
+    public JointCapacity WithoutNut() => new(this) { Nut = null, HasNut = false };
+
+    /// <summary>The same with the engaged thread.</summary>
+    /// <param name="engagement">The strength of bolt and threads in engagement.</param>
+    /// <returns>A new capacity.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="engagement"/> is null.</exception>
+    public JointCapacity WithEngagement(EngagementStrength engagement) => new(this) { Engagement = Guard.NotNull(engagement) };
+
+    /// <summary>The bolt as the stress in service needs it.</summary>
+    internal sealed record BoltInService(
+        FrictionTorqueModel Model, BoltStrength Strength, double ResidualTorsion, StressedSection Section, TorsionDistribution Torsion, Length? Waist);
+
+    /// <summary>A bearing face and the pressure that it bears.</summary>
+    internal sealed record Face(BearingSurface Surface, double Permitted);
+}

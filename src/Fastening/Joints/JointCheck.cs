@@ -1,0 +1,108 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>One check of a joint: what is asked, what is there, and whether it holds.</summary>
+/// <remarks>A check holds at a safety of 1: no margin is added. Which margin is wanted is the designer's to say, with <see cref="HoldsWith"/>.</remarks>
+/// <example><code>JointCheck slip = assessment.Of(JointCheckKind.Slip);
+/// Console.WriteLine(slip);                     // slip: holds, 16.7 kN asked, 20.4 kN there, safety 1.22 at n 0.3
+/// Console.WriteLine(slip.Derive());            // every step, with sources</code></example>
+public sealed class JointCheck
+{
+    private readonly JointChecks _checks;
+    private readonly double _demand, _capacity;
+
+    internal JointCheck(JointChecks checks, JointCheckKind kind, string openBecause)
+    {
+        _checks = checks;
+        Kind = kind;
+        OpenBecause = openBecause;
+    }
+
+    internal JointCheck(JointChecks checks, JointCheckKind kind, double demand, double capacity, double? factor)
+    {
+        _checks = checks;
+        _demand = demand;
+        _capacity = capacity;
+        Kind = kind;
+        LoadIntroductionFactor = factor;
+        Safety = SafetyOf(null, kind, demand, capacity);
+        Outcome = capacity >= demand * (1 - Tolerance.Widening) ? CheckOutcome.Holds : CheckOutcome.Fails;
+    }
+
+    /// <summary>Which check.</summary>
+    public JointCheckKind Kind { get; }
+
+    /// <summary>Its name: <c>residual clamp</c>.</summary>
+    public string Name => JointCheckWording.NameOf(Kind);
+
+    /// <summary>What must hold, and the rule of VDI 2230-1:2015 where there is one.</summary>
+    public string Criterion => JointCheckWording.CriterionOf(Kind);
+
+    /// <summary>What it came to.</summary>
+    public CheckOutcome Outcome { get; }
+
+    /// <summary>What is asked, a <see cref="Force"/> or a <see cref="Pressure"/>; null when the check is open.</summary>
+    public IQuantity? Demand => Outcome == CheckOutcome.NotAssessed ? null : Quantity(_demand);
+
+    /// <summary>What is there or permitted, a <see cref="Force"/> or a <see cref="Pressure"/>; null when the check is open.</summary>
+    public IQuantity? Capacity => Outcome == CheckOutcome.NotAssessed ? null : Quantity(_capacity);
+
+    /// <summary>What is there over what is asked; null when the check is open, and when nothing is asked.</summary>
+    public double? Safety { get; }
+
+    /// <summary>The load introduction factor at which the check was made, the worst for it; null when it does not depend on one.</summary>
+    public double? LoadIntroductionFactor { get; }
+
+    /// <summary>What was not stated, so that the check is open; null when it was made.</summary>
+    public string? OpenBecause { get; }
+
+    /// <summary>Whether the check was made and holds with a safety that is asked for.</summary>
+    /// <param name="safety">The safety, 1 or more.</param>
+    /// <returns>True when it holds with it, or when nothing is asked.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="safety"/> is outside 1 to 1000.</exception>
+    /// <example><code>bool holds = assessment.Of(JointCheckKind.Slip).HoldsWith(1.2);</code></example>
+    public bool HoldsWith(double safety)
+    {
+        double asked = Guard.Check(safety, Domains.Safety);
+        return Outcome == CheckOutcome.Holds && (Safety is null || Safety >= asked * (1 - Tolerance.Widening));
+    }
+
+    /// <summary>The work behind <see cref="Safety"/>; its last step is that ratio, bit for bit.</summary>
+    /// <returns>The steps; null when there is no safety.</returns>
+    public Derivation? Derive()
+    {
+        if (Safety is null) return null;
+        var work = new Derivation($"Check of {Name}");
+        (double demand, double capacity) = _checks.Of(work, Kind, LoadIntroductionFactor ?? 0);
+        SafetyOf(work, Kind, demand, capacity);
+        return work.KeepWhatCounts();
+    }
+
+    /// <inheritdoc />
+    public override string ToString()
+    {
+        if (OpenBecause is not null) return $"{Name}: not assessed, {OpenBecause}";
+        string outcome = Outcome == CheckOutcome.Holds ? "holds" : "FAILS";
+        return $"{Name}: {outcome}, {Show(_demand)} asked, {Show(_capacity)} there"
+            + (Safety is double safety ? FormattableString.Invariant($", safety {safety:0.00}") : "")
+            + (LoadIntroductionFactor is double n ? FormattableString.Invariant($" at n {n:0.###}") : "");
+    }
+
+    private static double? SafetyOf(Derivation? work, JointCheckKind kind, double demand, double capacity)
+    {
+        if (!(demand > 0)) return null;
+        double safety = JointCheckWording.IsStress(kind)
+            ? WorkingStressEquations.StressSafetyEquation.Step(work, capacity, demand)
+            : WorkingStressEquations.ForceSafetyEquation.Step(work, capacity, demand);
+        return double.IsInfinity(safety) ? null : safety;
+    }
+
+    private IQuantity Quantity(double value) => JointCheckWording.IsStress(Kind) ? Si.Pressure(value) : Si.Force(value);
+
+    private string Show(double value) => JointCheckWording.IsStress(Kind)
+        ? FormattableString.Invariant($"{value / 1e6:0.#} MPa")
+        : FormattableString.Invariant($"{value / 1e3:0.##} kN");
+}

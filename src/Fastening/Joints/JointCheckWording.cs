@@ -1,0 +1,28 @@
+namespace Fastening;
+
+/// <summary>Names and criteria of the checks, in the order of <see cref="JointCheckKind"/>.</summary>
+internal static class JointCheckWording
+{
+    private static readonly (string Name, string Criterion, bool IsStress)[] Words =
+    [
+        ("required preload", "F_Mmin ≤ lowest assembly preload (VDI 2230 R5)", false),
+        ("permitted preload", "highest assembly preload ≤ permitted preload (VDI 2230 R7)", false),
+        ("separation", "greatest axial load ≤ separation load", false),
+        ("residual clamp", "required clamp force ≤ clamp force left (VDI 2230 R2)", false),
+        ("slip", "clamp force required against slip ≤ clamp force left (VDI 2230 R12)", false),
+        ("bolt tension", "tension taken by the pressing load ≤ preload left", false),
+        ("working stress", "equivalent stress in service ≤ yield strength (VDI 2230 R8)", true),
+        ("alternating stress", "stress amplitude ≤ permitted amplitude (VDI 2230 R9)", true),
+        ("pressure under head", "bearing pressure ≤ permitted pressure (VDI 2230 R10)", true),
+        ("pressure under nut", "bearing pressure ≤ permitted pressure (VDI 2230 R10)", true),
+        ("thread stripping", "greatest bolt force ≤ force at which the engagement fails (VDI 2230 R11)", false),
+    ];
+
+    public static int Count => Words.Length;
+
+    public static string NameOf(JointCheckKind kind) => Words[(int)kind].Name;
+
+    public static string CriterionOf(JointCheckKind kind) => Words[(int)kind].Criterion;
+
+    public static bool IsStress(JointCheckKind kind) => Words[(int)kind].IsStress;
+}

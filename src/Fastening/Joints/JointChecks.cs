@@ -1,0 +1,155 @@
+using Fastening.Equations;
+using Fastening.Internals;
+
+namespace Fastening;
+
+/// <summary>How each check is computed: demand and capacity at a load introduction factor, with or without the work written down.</summary>
+internal sealed class JointChecks
+{
+    private readonly Joint _joint;
+    private readonly JointDuty _duty;
+    private readonly JointCapacity _capacity;
+    private readonly double _low, _high;
+    private readonly JointWarming? _warming;
+
+    public JointChecks(Joint joint, JointDuty duty, PreloadRange assembly, JointCapacity capacity)
+    {
+        _joint = joint;
+        _duty = duty;
+        _capacity = capacity;
+        _low = assembly.MinimumSi;
+        _high = assembly.MaximumSi;
+        _warming = joint.WarmingOf(duty);
+    }
+
+    /// <summary>The check at the end of the load introduction that is the worst for it.</summary>
+    public JointCheck Make(JointCheckKind kind)
+    {
+        if (LackOf(kind) is string lack) return new JointCheck(this, kind, lack);
+        LoadIntroduction introduction = _duty.Introduction;
+        (double Demand, double Capacity) low = Of(null, kind, introduction.Low);
+        if (kind == JointCheckKind.PermittedPreload) return new JointCheck(this, kind, low.Demand, low.Capacity, null);
+        if (introduction.IsKnown) return new JointCheck(this, kind, low.Demand, low.Capacity, introduction.Low);
+        (double Demand, double Capacity) high = Of(null, kind, introduction.High);
+        return IsWorse(high, low)
+            ? new JointCheck(this, kind, high.Demand, high.Capacity, introduction.High)
+            : new JointCheck(this, kind, low.Demand, low.Capacity, introduction.Low);
+    }
+
+    public (double Demand, double Capacity) Of(Derivation? work, JointCheckKind kind, double factor)
+    {
+        JointSprings springs = _joint.SpringsOf(work);
+        return kind switch
+        {
+            JointCheckKind.RequiredPreload => (Joint.LeastAssemblyPreloadOf(work, springs, _duty, Warming(work, springs), factor), _low),
+            JointCheckKind.PermittedPreload => (_high, _capacity.PermittedPreloadSi!.Value),
+            JointCheckKind.Separation => (Math.Max(_duty.AxialHigh, 0), SeparationLoad(work, springs, factor)),
+            JointCheckKind.ResidualClamp => (_duty.RequiredClampSi!.Value, ClampLeft(work, springs, factor)),
+            JointCheckKind.Slip => (_duty.ClampAgainstSlip(work), ClampLeft(work, springs, factor)),
+            JointCheckKind.BoltTension => (Relief(work, springs, factor), LowestPreload(work, springs)),
+            JointCheckKind.WorkingStress => Stress(work, springs, factor),
+            JointCheckKind.AlternatingStress => (Amplitude(work, springs, factor), _capacity.PermittedAmplitudeSi!.Value),
+            JointCheckKind.HeadPressure => Bearing(work, springs, factor, _capacity.Head!),
+            JointCheckKind.NutPressure => Bearing(work, springs, factor, _capacity.Nut!),
+            _ => (GreatestBoltForce(work, springs, factor), _capacity.Engagement!.FailureForceOf(work)),
+        };
+    }
+
+    private string? LackOf(JointCheckKind kind) => kind switch
+    {
+        JointCheckKind.PermittedPreload when _capacity.PermittedPreloadSi is null => "no permitted preload is stated",
+        JointCheckKind.ResidualClamp when _duty.RequiredClampSi is null => "no required clamp force is stated",
+        JointCheckKind.Slip when !_duty.AsksForFriction => "neither a transverse load nor a torque is stated",
+        JointCheckKind.WorkingStress when _capacity.Bolt is null => "neither tightening nor strength of the bolt is stated",
+        JointCheckKind.AlternatingStress when _capacity.PermittedAmplitudeSi is null => "no permitted amplitude is stated",
+        JointCheckKind.AlternatingStress when IsSlack => "the pressing load takes all tension from the bolt",
+        JointCheckKind.HeadPressure => LackOf(_capacity.Head, "head"),
+        JointCheckKind.NutPressure => LackOf(_capacity.Nut, "nut"),
+        JointCheckKind.ThreadStripping when _capacity.Engagement is null => "no engaged thread is stated",
+        _ => null,
+    };
+
+    private static string? LackOf(JointCapacity.Face? face, string where) =>
+        face is null ? $"no face and permitted pressure under the {where} are stated"
+        : face.Surface.OuterDiameter is null ? $"of the face under the {where} only the effective diameter or a circle is known"
+        : null;
+
+    /// <summary>Less safety; of two without any, more demand or less capacity.</summary>
+    private static bool IsWorse((double Demand, double Capacity) one, (double Demand, double Capacity) other)
+    {
+        double mine = one.Capacity * other.Demand, its = other.Capacity * one.Demand;
+        if (mine != its) return mine < its;
+        return one.Demand > other.Demand || one.Demand == other.Demand && one.Capacity < other.Capacity;
+    }
+
+    private bool IsSlack
+    {
+        get
+        {
+            JointSprings springs = _joint.SpringsOf(null);
+            return Relief(null, springs, _duty.Introduction.High) > LowestPreload(null, springs);
+        }
+    }
+
+    private JointWarming? Warming(Derivation? work, in JointSprings springs) =>
+        work is null || _duty.Temperatures is not JointTemperatures rises ? _warming : _joint.WarmingOf(work, springs, rises);
+
+    private static double Share(Derivation? work, in JointSprings springs, double factor) =>
+        LoadShareEquations.WorkingLoadFactorEquation.Step(work, factor, springs.LoadFactor);
+
+    /// <summary>The lowest preload in service: embedded, and cold or warm, whichever is less.</summary>
+    private double LowestPreload(Derivation? work, in JointSprings springs)
+    {
+        double embedding = Joint.EmbeddingLossOf(work, springs, _duty.Embedding);
+        double cold = PreloadLossEquations.PreloadLeftEquation.Step(work, _low, embedding, 0);
+        if (Warming(work, springs) is not JointWarming warming) return cold;
+        double loss = Joint.ThermalLossOf(work, cold, springs, warming);
+        return loss > 0 ? PreloadLossEquations.PreloadLeftEquation.Step(work, _low, embedding, loss) : cold;
+    }
+
+    /// <summary>The highest preload in service: not embedded, and cold or warm, whichever is more.</summary>
+    private double HighestPreload(Derivation? work, in JointSprings springs)
+    {
+        if (Warming(work, springs) is not JointWarming warming) return _high;
+        double loss = Joint.ThermalLossOf(work, _high, springs, warming);
+        return loss < 0 ? PreloadLossEquations.PreloadLeftEquation.Step(work, _high, 0, loss) : _high;
+    }
+
+    private double SeparationLoad(Derivation? work, in JointSprings springs, double factor) =>
+        LoadShareEquations.SeparationLoadEquation.Step(work, LowestPreload(work, springs), Share(work, springs, factor));
+
+    private double ClampLeft(Derivation? work, in JointSprings springs, double factor) =>
+        LoadShareEquations.ClampForceEquation.Step(work, LowestPreload(work, springs), Share(work, springs, factor), _duty.AxialHigh);
+
+    private double Relief(Derivation? work, in JointSprings springs, double factor) =>
+        LoadShareEquations.BoltReliefEquation.Step(work, Share(work, springs, factor), _duty.AxialLow);
+
+    private double GreatestBoltForce(Derivation? work, in JointSprings springs, double factor) => WorkingStressEquations.GreatestBoltForceEquation.Step(
+        work,
+        _high,
+        LoadShareEquations.BoltForceEquation.Step(work, HighestPreload(work, springs), Share(work, springs, factor), _duty.AxialHigh));
+
+    private (double Demand, double Capacity) Stress(Derivation? work, in JointSprings springs, double factor)
+    {
+        JointCapacity.BoltInService bolt = _capacity.Bolt!;
+        double force = LoadShareEquations.BoltForceEquation.Step(work, HighestPreload(work, springs), Share(work, springs, factor), _duty.AxialHigh);
+        StressedSection section = work is null ? bolt.Section : StressedSection.Of(work, bolt.Model.Thread, bolt.Torsion, bolt.Waist);
+        double arm = WorkingStress.ThreadArm(work, bolt.Model);
+        return (WorkingStress.Compute(work, section, bolt.Model, arm, _high, force, bolt.ResidualTorsion).Equivalent, bolt.Strength.Yield);
+    }
+
+    private double Amplitude(Derivation? work, in JointSprings springs, double factor)
+    {
+        double preload = LowestPreload(work, springs), share = Share(work, springs, factor);
+        double upper = LoadShareEquations.BoltForceEquation.Step(work, preload, share, _duty.AxialHigh);
+        double lower = LoadShareEquations.BoltForceEquation.Step(work, preload, share, _duty.AxialLow);
+        return WorkingStressEquations.StressAmplitudeEquation.Step(work, upper, lower, _joint.Bolt.Thread.Derive(work).StressArea);
+    }
+
+    private (double Demand, double Capacity) Bearing(Derivation? work, in JointSprings springs, double factor, JointCapacity.Face face)
+    {
+        double force = GreatestBoltForce(work, springs, factor);
+        double area = WorkingStressEquations.BearingAreaEquation.Step(work, Si.Of(face.Surface.OuterDiameter!.Value), Si.Of(face.Surface.InnerDiameter!.Value));
+        return (WorkingStressEquations.BearingPressureEquation.Step(work, force, area), face.Permitted);
+    }
+}

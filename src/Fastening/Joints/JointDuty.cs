@@ -1,0 +1,152 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>What service asks of a joint: loads, tightness, temperatures, and where the load enters.</summary>
+/// <remarks>
+/// Concentric load only. The range of the axial load covers every moment of service; include zero when the machine rests. Unless temperatures
+/// are given, the joint stays at the temperature of assembly; what is not given is named by the check that lacks it, never assumed.
+/// </remarks>
+/// <example><code>JointDuty duty = new JointDuty(
+///         leastAxialLoad: Force.Zero, greatestAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Between(0.3, 0.7),
+///         Embedding.ForRoughness(SurfaceRoughness.Rz10To40, EmbeddingLoad.Shear, threads: 1, bearingFaces: 2, interfaces: 1))
+///     .WithTransverseLoad(Force.FromKilonewtons(2), slipFaces: 1, lowestFriction: 0.12)
+///     .WithRequiredClamp(Force.FromKilonewtons(5));</code></example>
+public sealed class JointDuty
+{
+    private readonly Transverse? _transverse;
+    private readonly Twist? _twist;
+
+    /// <summary>The axial load and what every joint must state with it.</summary>
+    /// <param name="leastAxialLoad">Least axial load on one bolt; negative presses the parts together.</param>
+    /// <param name="greatestAxialLoad">Greatest axial load on one bolt, at least the least.</param>
+    /// <param name="introduction">Where the load enters; there is no default.</param>
+    /// <param name="embedding">Embedding after tightening; <see cref="Fastening.Embedding.None"/> when it is to be left out.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A load is outside its domain, or the greatest is less than the least.</exception>
+    public JointDuty(Force leastAxialLoad, Force greatestAxialLoad, LoadIntroduction introduction, Embedding embedding)
+    {
+        AxialLow = Guard.Check(leastAxialLoad, Domains.AxialLoad);
+        AxialHigh = Guard.Check(greatestAxialLoad, Domains.AxialLoad);
+        if (AxialHigh < AxialLow)
+        {
+            Guard.RefuseAgainst(nameof(greatestAxialLoad), greatestAxialLoad, $"at least leastAxialLoad, {Guard.Show(leastAxialLoad)}");
+        }
+
+        Introduction = Guard.NotNull(introduction);
+        Embedding = Guard.NotNull(embedding);
+    }
+
+    private JointDuty(JointDuty other, Transverse? transverse, Twist? twist, double? requiredClamp, JointTemperatures? temperatures)
+    {
+        AxialLow = other.AxialLow;
+        AxialHigh = other.AxialHigh;
+        Introduction = other.Introduction;
+        Embedding = other.Embedding;
+        _transverse = transverse;
+        _twist = twist;
+        RequiredClampSi = requiredClamp;
+        Temperatures = temperatures;
+    }
+
+    /// <summary>Least axial load.</summary>
+    public Force LeastAxialLoad => Si.Force(AxialLow);
+
+    /// <summary>Greatest axial load.</summary>
+    public Force GreatestAxialLoad => Si.Force(AxialHigh);
+
+    /// <summary>Where the axial load enters.</summary>
+    public LoadIntroduction Introduction { get; }
+
+    /// <summary>Embedding after tightening.</summary>
+    public Embedding Embedding { get; }
+
+    /// <summary>Transverse load; null when none is stated.</summary>
+    public Force? TransverseLoad => _transverse is Transverse load ? Si.Force(load.Load) : null;
+
+    /// <summary>Torque about the axis of the bolt; null when none is stated.</summary>
+    public Torque? InterfaceTorque => _twist is Twist twist ? Si.Torque(twist.Torque) : null;
+
+    /// <summary>Clamp force required for sealing or function; null when none is stated.</summary>
+    public Force? RequiredClamp => RequiredClampSi is double clamp ? Si.Force(clamp) : null;
+
+    /// <summary>Temperatures in service; null when they are those of assembly.</summary>
+    public JointTemperatures? Temperatures { get; }
+
+    internal double AxialLow { get; }
+
+    internal double AxialHigh { get; }
+
+    internal double? RequiredClampSi { get; }
+
+    internal bool AsksForFriction => _transverse is not null || _twist is not null;
+
+    /// <summary>The same with a transverse load that friction in the interface must hold (VDI 2230-1:2015 §5.4.1, from memory).</summary>
+    /// <param name="load">The load on one bolt.</param>
+    /// <param name="slipFaces">Interfaces that share it, q_F: 1 of two plates, 2 of three.</param>
+    /// <param name="lowestFriction">Lowest coefficient of static friction of the interface, 0.0001 to 2; there is no default.</param>
+    /// <returns>A new duty.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    public JointDuty WithTransverseLoad(Force load, int slipFaces, double lowestFriction)
+    {
+        var transverse = new Transverse(
+            Guard.Check(load, Domains.Force), Guard.Check(slipFaces, Domains.CountFromOne), Guard.Check(lowestFriction, Domains.FrictionAboveZero));
+        return new JointDuty(this, transverse, _twist, RequiredClampSi, Temperatures);
+    }
+
+    /// <summary>The same with a torque about the axis of the bolt that friction in the interface must hold (VDI 2230-1:2015 §5.4.1, from memory).</summary>
+    /// <param name="torque">The torque.</param>
+    /// <param name="frictionRadius">Radius r_a at which friction acts.</param>
+    /// <param name="slipFaces">Interfaces that share it, q_M.</param>
+    /// <param name="lowestFriction">Lowest coefficient of static friction of the interface, 0.0001 to 2; there is no default.</param>
+    /// <returns>A new duty.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    public JointDuty WithInterfaceTorque(Torque torque, Length frictionRadius, int slipFaces, double lowestFriction)
+    {
+        var twist = new Twist(
+            Guard.Check(torque, Domains.Torque), Guard.Check(frictionRadius, Domains.Length),
+            Guard.Check(slipFaces, Domains.CountFromOne), Guard.Check(lowestFriction, Domains.FrictionAboveZero));
+        return new JointDuty(this, _transverse, twist, RequiredClampSi, Temperatures);
+    }
+
+    /// <summary>The same with a clamp force that sealing or function requires.</summary>
+    /// <param name="clampForce">The force in the interface of one bolt.</param>
+    /// <returns>A new duty.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The force is outside its domain.</exception>
+    public JointDuty WithRequiredClamp(Force clampForce) =>
+        new(this, _transverse, _twist, Guard.Check(clampForce, Domains.Force), Temperatures);
+
+    /// <summary>The same at other temperatures than those of assembly.</summary>
+    /// <param name="temperatures">The rises since assembly. The joint is also checked cold.</param>
+    /// <returns>A new duty.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="temperatures"/> is null.</exception>
+    public JointDuty WithTemperatures(JointTemperatures temperatures) =>
+        new(this, _transverse, _twist, RequiredClampSi, Guard.NotNull(temperatures));
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"axial load {AxialLow / 1000:0.###} … {AxialHigh / 1000:0.###} kN, {Introduction}, {Embedding}")
+        + (TransverseLoad is Force load ? FormattableString.Invariant($", transverse load {load.Kilonewtons:0.###} kN") : "")
+        + (InterfaceTorque is Torque torque ? FormattableString.Invariant($", torque {torque.NewtonMeters:0.###} N·m") : "")
+        + (RequiredClamp is Force clamp ? FormattableString.Invariant($", required clamp {clamp.Kilonewtons:0.###} kN") : "")
+        + (Temperatures is null ? "" : $", {Temperatures}");
+
+    /// <summary>Clamp force required against slip; zero when no load asks for friction.</summary>
+    internal double ClampAgainstSlip(Derivation? work)
+    {
+        double transverse = _transverse is Transverse load
+            ? SlipEquations.ClampForTransverseLoadEquation.Step(work, load.Load, load.Faces, load.Friction)
+            : 0;
+        double twist = _twist is Twist t ? SlipEquations.ClampForTorqueEquation.Step(work, t.Torque, t.Faces, t.Radius, t.Friction) : 0;
+        return SlipEquations.ClampAgainstSlipEquation.Step(work, transverse, twist);
+    }
+
+    /// <summary>Clamp force required, for whatever reason.</summary>
+    internal double ClampRequired(Derivation? work) =>
+        SlipEquations.RequiredClampEquation.Step(work, RequiredClampSi ?? 0, ClampAgainstSlip(work));
+
+    private sealed record Transverse(double Load, double Faces, double Friction);
+
+    private sealed record Twist(double Torque, double Radius, double Faces, double Friction);
+}

@@ -1,0 +1,78 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>How much warmer bolt and parts are in service than they were when the joint was tightened.</summary>
+/// <remarks>
+/// A rise is positive, cold is negative. Unless <see cref="WithModuli"/> is used, the moduli stay those of assembly. Give the mean coefficient of
+/// expansion over these temperatures with the materials. A warm start or shutdown is a duty of its own: the bolt lags behind the parts.
+/// </remarks>
+/// <example><code>new JointTemperatures(bolt: TemperatureDelta.FromKelvins(60), parts: TemperatureDelta.FromKelvins(80))
+/// JointTemperatures.ByLayer(bolt, steelFoot, ironBed).WithModuli(bolt: 0.95, parts: 0.97)</code></example>
+public sealed class JointTemperatures
+{
+    private readonly double[] _layers;
+
+    /// <summary>One rise for the bolt and one for all layers.</summary>
+    /// <param name="bolt">Rise of the bolt, −300 K to 3000 K.</param>
+    /// <param name="parts">Rise of every layer, −300 K to 3000 K.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A rise is outside its domain.</exception>
+    public JointTemperatures(TemperatureDelta bolt, TemperatureDelta parts)
+        : this(Guard.Check(bolt, Domains.TemperatureChange), [Guard.Check(parts, Domains.TemperatureChange)], 1, 1)
+    {
+    }
+
+    private JointTemperatures(double bolt, double[] layers, double boltModulus, double partsModulus)
+    {
+        BoltSi = bolt;
+        _layers = layers;
+        BoltModulusRatio = boltModulus;
+        PartsModulusRatio = partsModulus;
+    }
+
+    /// <summary>Rise of the bolt since assembly.</summary>
+    public TemperatureDelta Bolt => Si.TemperatureDelta(BoltSi);
+
+    /// <summary>Rise of each layer, in the order of the stack; one value when all are alike.</summary>
+    public IReadOnlyList<TemperatureDelta> Layers => Array.AsReadOnly(Array.ConvertAll(_layers, Si.TemperatureDelta));
+
+    /// <summary>Modulus of the bolt at temperature over that at assembly.</summary>
+    public double BoltModulusRatio { get; }
+
+    /// <summary>Modulus of the parts at temperature over that at assembly.</summary>
+    public double PartsModulusRatio { get; }
+
+    internal double BoltSi { get; }
+
+    /// <summary>Number of layers that have a rise of their own; 1 when all are alike.</summary>
+    internal int LayerCount => _layers.Length;
+
+    /// <summary>A rise for each layer.</summary>
+    /// <param name="bolt">Rise of the bolt, −300 K to 3000 K.</param>
+    /// <param name="layers">Rise of each layer in the order of the stack, at least one.</param>
+    /// <returns>The temperatures.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="layers"/> is null.</exception>
+    /// <exception cref="ArgumentException">There is no layer.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A rise is outside its domain.</exception>
+    public static JointTemperatures ByLayer(TemperatureDelta bolt, params TemperatureDelta[] layers)
+    {
+        if (Guard.NotNull(layers).Length == 0) throw new ArgumentException("at least one layer must have a temperature.", nameof(layers));
+        return new JointTemperatures(
+            Guard.Check(bolt, Domains.TemperatureChange), Array.ConvertAll(layers, rise => Guard.Check(rise, Domains.TemperatureChange, nameof(layers))), 1, 1);
+    }
+
+    /// <summary>The same with moduli that change with temperature.</summary>
+    /// <param name="bolt">Modulus of the bolt at temperature over that at assembly, 0.05 to 3.</param>
+    /// <param name="parts">Modulus of the parts at temperature over that at assembly, 0.05 to 3.</param>
+    /// <returns>New temperatures.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A ratio is outside its domain.</exception>
+    public JointTemperatures WithModuli(double bolt, double parts) =>
+        new(BoltSi, _layers, Guard.Check(bolt, Domains.ModulusRatio), Guard.Check(parts, Domains.ModulusRatio));
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"bolt {BoltSi:+0.#;-0.#;0} K, parts {string.Join(", ", Array.ConvertAll(_layers, rise => FormattableString.Invariant($"{rise:+0.#;-0.#;0}")))} K");
+
+    internal double LayerSi(int index) => _layers.Length == 1 ? _layers[0] : _layers[index];
+}

@@ -1,0 +1,69 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>Design resistance of a preloaded structural bolt against slip, by EN 1993-1-8.</summary>
+/// <remarks>
+/// Equations <c>slip.pretension-left</c> and <c>slip.resistance</c>: EN 1993-1-8:2005 §3.9, eqs. (3.6), (3.7) and (3.8), from memory. Nothing is
+/// assumed: slip factor, hole factor and partial factor are the user's, with the national annex. The form of machine design, which asks for a
+/// clamp force instead, is in <see cref="JointDuty"/>.
+/// </remarks>
+/// <example><code>// M20, 10.9: F_p,C 171.5 kN, class A faces (µ 0.5), one plane: 68.6 kN
+/// SlipResistance.OfEn1993(holeFactor: 1, frictionPlanes: 1, slipFactor: 0.5, Force.FromKilonewtons(171.5), Force.Zero, partialFactor: 1.25).Resistance</code></example>
+public sealed class SlipResistance
+{
+    private readonly double _holeFactor, _slipFactor, _pretension, _tension, _partialFactor;
+    private readonly int _planes;
+
+    private SlipResistance(double holeFactor, int planes, double slipFactor, double pretension, double tension, double partialFactor)
+    {
+        _holeFactor = holeFactor;
+        _planes = planes;
+        _slipFactor = slipFactor;
+        _pretension = pretension;
+        _tension = tension;
+        _partialFactor = partialFactor;
+        Resistance = Si.Force(Compute(null));
+    }
+
+    /// <summary>Design slip resistance of one bolt, F_s,Rd; zero when the tension has used up the preload.</summary>
+    public Force Resistance { get; }
+
+    /// <summary>Resistance of one bolt.</summary>
+    /// <param name="holeFactor">k_s: 1.0 for normal holes, less for oversize and slotted ones.</param>
+    /// <param name="frictionPlanes">Friction planes, 1 to 100.</param>
+    /// <param name="slipFactor">µ of the faces, above 0 to 2.</param>
+    /// <param name="pretension">Design preload F_p,C.</param>
+    /// <param name="appliedTension">Tension in the bolt F_t,Ed that acts at the same time; zero when there is none.</param>
+    /// <param name="partialFactor">γ_M3; 1.25 is the recommended value, national annexes decide.</param>
+    /// <returns>The resistance.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    public static SlipResistance OfEn1993(
+        double holeFactor, int frictionPlanes, double slipFactor, Force pretension, Force appliedTension, double partialFactor) => new(
+            Guard.Check(holeFactor, Domains.Utilisation),
+            (int)Guard.Check(frictionPlanes, Domains.CountFromOne),
+            Guard.Check(slipFactor, Domains.FrictionAboveZero),
+            Guard.Check(pretension, Domains.Force),
+            Guard.Check(appliedTension, Domains.Force),
+            Guard.Check(partialFactor, Domains.PartialFactor));
+
+    /// <summary>The work behind <see cref="Resistance"/>; its last step is that force, bit for bit.</summary>
+    /// <returns>The steps.</returns>
+    public Derivation Derive()
+    {
+        var work = new Derivation("Design slip resistance");
+        Compute(work);
+        return work.KeepWhatCounts();
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"slip resistance {Resistance.Kilonewtons:0.###} kN (EN 1993-1-8)");
+
+    private double Compute(Derivation? work)
+    {
+        double left = SlipEquations.PretensionLeftEquation.Step(work, _pretension, _tension);
+        return SlipEquations.DesignSlipResistanceEquation.Step(work, _holeFactor, _planes, _slipFactor, left, _partialFactor);
+    }
+}

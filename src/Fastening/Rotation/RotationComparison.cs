@@ -1,0 +1,69 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>A published rotation held against a joint whose stiffness is known.</summary>
+/// <remarks>
+/// Published rotations are chosen to carry the bolt past yield, so that its preload depends on its strength and no longer on the joint. That
+/// suits structural bolts, which are made for it; on other joints it means a stretched bolt.
+/// </remarks>
+/// <example><code>RotationComparison comparison = tightening.Compare(PublishedRotation.En1090Part2(grip, diameter), Force.FromKilonewtons(172));
+/// if (comparison.CarriesPastElasticLimit) Console.WriteLine(comparison);</code></example>
+public sealed class RotationComparison
+{
+    private readonly double _required;
+
+    internal RotationComparison(
+        bool hasSteelGrip, PublishedRotation published, double required, double? needed,
+        PreloadAfterRotation atLeast, PreloadAfterRotation atPublished, PreloadAfterRotation atMost)
+    {
+        HasSteelGrip = hasSteelGrip;
+        Published = published;
+        _required = required;
+        RotationNeeded = needed is double radians ? Si.AngleFromRadians(radians) : null;
+        AtLeast = atLeast;
+        AtPublished = atPublished;
+        AtMost = atMost;
+    }
+
+    /// <summary>The published rotation.</summary>
+    public PublishedRotation Published { get; }
+
+    /// <summary>Whether everything in the grip is as stiff as steel (Young's modulus of at least 190 GPa); if not, the published rotation is not for this joint.</summary>
+    public bool HasSteelGrip { get; }
+
+    /// <summary>The preload that the joint is to have.</summary>
+    public Force RequiredPreload => Si.Force(_required);
+
+    /// <summary>The rotation past snug that gives it on this joint, 0 when snugging does; null when it lies beyond the elastic limit.</summary>
+    public Angle? RotationNeeded { get; }
+
+    /// <summary>The joint at the least rotation of the tolerance; at the rotation itself where no tolerance is stated.</summary>
+    public PreloadAfterRotation AtLeast { get; }
+
+    /// <summary>The joint at the published rotation.</summary>
+    public PreloadAfterRotation AtPublished { get; }
+
+    /// <summary>The joint at the greatest rotation of the tolerance; at the rotation itself where no tolerance is stated.</summary>
+    public PreloadAfterRotation AtMost { get; }
+
+    /// <summary>Whether the published rotation carries the joint past its elastic limit.</summary>
+    public bool CarriesPastElasticLimit => !AtPublished.IsElastic;
+
+    /// <summary>Whether the required preload is reached even at the least rotation of the tolerance, or the joint yields above it.</summary>
+    public bool ReachesRequired => Si.Of(AtLeast.IsElastic ? AtLeast.Preload : AtLeast.ElasticLimit) >= _required * (1 - Tolerance.Widening);
+
+    /// <inheritdoc />
+    public override string ToString()
+    {
+        string does = CarriesPastElasticLimit
+            ? FormattableString.Invariant($"carries the joint past its elastic limit of {AtPublished.ElasticLimit.Kilonewtons:0.0} kN (the elastic line would give {AtPublished.Preload.Kilonewtons:0.0} kN)")
+            : FormattableString.Invariant($"gives {AtPublished.Preload.Kilonewtons:0.0} kN, within the elastic limit of {AtPublished.ElasticLimit.Kilonewtons:0.0} kN");
+        string needs = RotationNeeded is Angle needed
+            ? FormattableString.Invariant($"this joint needs {needed.Degrees:0.#}° for {_required / 1e3:0.0} kN")
+            : FormattableString.Invariant($"{_required / 1e3:0.0} kN lie beyond the elastic limit of this joint");
+        string grip = HasSteelGrip ? "" : "; it is published for steel grips, and this one is not";
+        return FormattableString.Invariant($"the published {Published.Degrees:0.#}° ({Published.Table}) {does}; {needs}{grip}");
+    }
+}

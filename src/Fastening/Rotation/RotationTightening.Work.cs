@@ -1,0 +1,235 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <content>The sequences of equations, their work, and the preload range.</content>
+public sealed partial class RotationTightening
+{
+    private const double LeastModulusOfSteel = 190e9;
+
+    /// <summary>The preloads that one rotation gives over a range of friction, worst case; the friction of the model is not used.</summary>
+    /// <remarks>Friction scatters the snug preload. The gain scatters only through the twist of bolt and tool, where these were stated.</remarks>
+    /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>
+    /// <param name="friction">Lowest friction gives the highest preload, highest friction the lowest.</param>
+    /// <returns>Lowest and highest preload.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="friction"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
+    /// <exception cref="ArgumentException">At the highest friction no torque turns the thread (exact form), or the lowest reaches the elastic limit by snugging alone.</exception>
+    /// <exception cref="InvalidOperationException">The model knows a nut factor only.</exception>
+    /// <example><code>PreloadRangeAfterRotation range = tightening.PreloadRangeAt(Angle.FromDegrees(60), friction);</code></example>
+    public PreloadRangeAfterRotation PreloadRangeAt(Angle rotation, FrictionRange friction)
+    {
+        Guard.Check(rotation, Domains.Rotation);
+        FrictionTorqueModel model = FrictionModel("its spread over a range of friction");
+        Guard.NotNull(friction);
+        return new PreloadRangeAfterRotation(
+            Corner(model.WithFriction(friction.High), _snugTorque, nameof(friction)).PreloadAt(rotation),
+            Corner(model.WithFriction(friction.Low), _snugTorque, nameof(friction)).PreloadAt(rotation));
+    }
+
+    /// <summary>The preloads that a window of rotation gives after a window of snug torque over a range of friction, worst case.</summary>
+    /// <param name="rotation">Rotation past snug with its limits, from 0; read at the tool if wind-up was stated.</param>
+    /// <param name="snugTorque">Snug torque with its limits, wrench accuracy included; used instead of the snug torque stated before.</param>
+    /// <param name="friction">The range of friction.</param>
+    /// <returns>Lowest preload (lower limits, highest friction) and highest (upper limits, lowest friction).</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A limit is outside its domain.</exception>
+    /// <exception cref="ArgumentException">At the highest friction no torque turns the thread (exact form), or a corner of the snug preload leaves the elastic range.</exception>
+    /// <exception cref="InvalidOperationException">The model knows a nut factor only.</exception>
+    public PreloadRangeAfterRotation PreloadRangeAt(ToleranceWindow<Angle> rotation, ToleranceWindow<Torque> snugTorque, FrictionRange friction)
+    {
+        double lower = Guard.Check(Guard.NotNull(snugTorque).Lower, Domains.PositiveTorque, nameof(snugTorque));
+        double upper = Guard.Check(snugTorque.Upper, Domains.PositiveTorque, nameof(snugTorque));
+        Guard.Check(Guard.NotNull(rotation).Lower, Domains.Rotation, nameof(rotation));
+        Guard.Check(rotation.Upper, Domains.Rotation, nameof(rotation));
+        FrictionTorqueModel model = FrictionModel("its spread over a range of friction");
+        Guard.NotNull(friction);
+        return new PreloadRangeAfterRotation(
+            Corner(model.WithFriction(friction.High), lower, nameof(snugTorque)).PreloadAt(rotation.Lower),
+            Corner(model.WithFriction(friction.Low), upper, nameof(snugTorque)).PreloadAt(rotation.Upper));
+    }
+
+    /// <summary>The preloads that one rotation gives after a snug preload that scatters, however that was found.</summary>
+    /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>
+    /// <param name="snugPreload">Lowest and highest snug preload: of a range of nut factors, or of a scatter.</param>
+    /// <returns>Lowest and highest preload; the gain is that of the model.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="snugPreload"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
+    /// <example><code>tightening.PreloadRangeAt(Angle.FromDegrees(60), model.PreloadRangeAt(snugTorque, lowNutFactor: 0.14, highNutFactor: 0.22))</code></example>
+    public PreloadRangeAfterRotation PreloadRangeAt(Angle rotation, PreloadRange snugPreload)
+    {
+        double degrees = Guard.Check(rotation, Domains.Rotation);
+        Guard.NotNull(snugPreload);
+        double gain = RotationTighteningEquations.PreloadGain(Si.ToRadians(degrees), _atTool);
+        return new PreloadRangeAfterRotation(State(degrees, Si.Of(snugPreload.Minimum), gain), State(degrees, Si.Of(snugPreload.Maximum), gain));
+    }
+
+    /// <summary>Standard uncertainty of the preload after a rotation, by the law of propagation; inputs independent, none assumed.</summary>
+    /// <remarks>
+    /// u_F² = u_snug² + (u_θ/r)² + (F_g w_r)² (JCGM 100:2008 §5.1.2). The friction in bolt twist and tool wind-up is taken as known: its share of
+    /// the gain is small and is in <see cref="PreloadRangeAt(Angle, FrictionRange)"/>.
+    /// </remarks>
+    /// <param name="rotation">Rotation past snug, within the elastic range; read at the tool if wind-up was stated.</param>
+    /// <param name="snugPreload">Standard uncertainty of the preload at the snug torque.</param>
+    /// <param name="rotationReading">Standard uncertainty of the rotation, of the start at snug included.</param>
+    /// <param name="compliance">Relative standard uncertainty of δ_S + δ_P, 0 to 100 %.</param>
+    /// <returns>Standard uncertainty (k = 1).</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the rotation goes past the elastic limit.</exception>
+    /// <example><code>tightening.StandardUncertaintyAt(Angle.FromDegrees(60),
+    ///     snugPreload: Force.FromKilonewtons(3), rotationReading: Angle.FromDegrees(2), compliance: Ratio.FromPercent(8))</code></example>
+    public Force StandardUncertaintyAt(Angle rotation, Force snugPreload, Angle rotationReading, Ratio compliance) =>
+        Si.Force(Uncertainty(null, rotation, snugPreload, rotationReading, compliance));
+
+    /// <summary>A published rotation held against this joint.</summary>
+    /// <param name="published">The published rotation; it counts at the fastener, whatever the tool.</param>
+    /// <param name="requiredPreload">The preload that the joint is to have.</param>
+    /// <returns>What the published rotation does here, and what rotation the joint needs.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="published"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="requiredPreload"/> is negative or beyond its domain.</exception>
+    /// <example><code>Console.WriteLine(tightening.Compare(PublishedRotation.En1090Part2(grip, diameter), Force.FromKilonewtons(172)));</code></example>
+    public RotationComparison Compare(PublishedRotation published, Force requiredPreload)
+    {
+        double required = Guard.Check(requiredPreload, Domains.Force);
+        Guard.NotNull(published);
+        double? needed = required > _limit * (1 + Tolerance.Widening) ? null
+            : Math.Max(0, RotationTighteningEquations.RotationForGain(RotationTighteningEquations.GainBeyondSnug(required, _snug), _atFastener));
+        bool steel = Joint.Parts.Layers.All(layer => layer.Modulus >= LeastModulusOfSteel);
+        return new RotationComparison(
+            steel, published, required, needed, AtFastenerBy(published.Window?.Lower ?? published.Rotation),
+            AtFastenerBy(published.Rotation), AtFastenerBy(published.Window?.Upper ?? published.Rotation));
+    }
+
+    /// <summary>The work behind <see cref="PreloadAt"/>; its last step is the preload, bit for bit.</summary>
+    /// <param name="rotation">Rotation past snug.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
+    public Derivation DerivePreloadAt(Angle rotation)
+    {
+        double angle = Si.ToRadians(Guard.Check(rotation, Domains.Rotation));
+        var work = new Derivation("Preload after snug torque and rotation");
+        Arms arms = ArmsOf(work);
+        double snug = Snug(work, arms);
+        double gain = RotationTighteningEquations.PreloadGainEquation.Step(work, angle, AtTool(work, arms));
+        RotationTighteningEquations.TurnedPreloadEquation.Step(work, snug, gain);
+        return work.KeepWhatCounts();
+    }
+
+    /// <summary>The work behind <see cref="RotationFor"/>; its last step is the rotation, in radians.</summary>
+    /// <param name="preload">The preload wanted.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is below the snug preload or beyond the elastic limit.</exception>
+    public Derivation DeriveRotationFor(Force preload)
+    {
+        double force = Guard.Check(preload, Domains.Force);
+        RefuseOutsideElasticRange(preload, force);
+        var work = new Derivation("Rotation past snug for a preload");
+        Arms arms = ArmsOf(work);
+        double gain = RotationTighteningEquations.GainBeyondSnugEquation.Step(work, force, Snug(work, arms));
+        RotationTighteningEquations.RotationForGainEquation.Step(work, gain, AtTool(work, arms));
+        return work.KeepWhatCounts();
+    }
+
+    /// <summary>The work behind <see cref="ElasticSlope"/>; its last step is the slope in newton-metres per radian.</summary>
+    /// <returns>The steps.</returns>
+    public Derivation DeriveElasticSlope()
+    {
+        var work = new Derivation("Elastic slope of torque over rotation");
+        Arms arms = ArmsOf(work);
+        RotationTighteningEquations.ElasticSlopeEquation.Step(work, arms.Total, AtTool(work, arms));
+        return work.KeepWhatCounts();
+    }
+
+    /// <summary>The work behind <see cref="StandardUncertaintyAt"/>; its last step is that uncertainty, bit for bit.</summary>
+    /// <param name="rotation">Rotation past snug, within the elastic range.</param>
+    /// <param name="snugPreload">Standard uncertainty of the preload at the snug torque.</param>
+    /// <param name="rotationReading">Standard uncertainty of the rotation.</param>
+    /// <param name="compliance">Relative standard uncertainty of δ_S + δ_P.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the rotation goes past the elastic limit.</exception>
+    public Derivation DeriveStandardUncertaintyAt(Angle rotation, Force snugPreload, Angle rotationReading, Ratio compliance)
+    {
+        var work = new Derivation("Standard uncertainty of the preload after snug torque and rotation");
+        Uncertainty(work, rotation, snugPreload, rotationReading, compliance);
+        return work.KeepWhatCounts();
+    }
+
+    private double Uncertainty(Derivation? work, Angle rotation, Force snugPreload, Angle rotationReading, Ratio compliance)
+    {
+        double angle = Si.ToRadians(Guard.Check(rotation, Domains.Rotation));
+        double ofSnug = Guard.Check(snugPreload, Domains.Force);
+        double ofReading = Si.ToRadians(Guard.Check(rotationReading, Domains.Rotation));
+        double ofCompliance = Guard.Check(compliance, Domains.RelativeUncertainty);
+        if (!PreloadAt(rotation).IsElastic) Guard.RefuseAgainst(nameof(rotation), rotation, $"at most {Guard.Show(ElasticRotation)}, where the elastic limit is reached");
+        double perPreload = AtTool(work, ArmsOf(work));
+        double gain = RotationTighteningEquations.PreloadGainEquation.Step(work, angle, perPreload);
+        double relative = RotationTighteningEquations.RelativeUncertaintyEquation.Step(work, _stretch, perPreload, ofCompliance);
+        return RotationTighteningEquations.PreloadUncertaintyEquation.Step(work, ofSnug, ofReading, perPreload, gain, relative);
+    }
+
+    /// <summary>Thread and tightening torque per unit preload; the first is not known from a nut factor.</summary>
+    private Arms ArmsOf(Derivation? work)
+    {
+        if (Model is not FrictionTorqueModel model) return new Arms(double.NaN, work is null ? Model.Arm : Model.DeriveArm(work));
+        TorqueArms arms = work is null ? model.Arms : TorqueArms.Tightening(work, model.Thread, model.Bearing, model.Friction, model.Convention);
+        return new Arms(arms.Thread, arms.Total);
+    }
+
+    private double Snug(Derivation? work, in Arms arms) => TorqueEquations.PreloadEquation.Step(work, _snugTorque, Model.Prevailing, arms.Total);
+
+    private double Stretch(Derivation? work) =>
+        RotationTighteningEquations.RotationPerPreloadEquation.Step(work, Joint.ResilienceOf(work), Joint.Bolt.Thread.Geometry.Lead);
+
+    private double AtFastener(Derivation? work, in Arms arms)
+    {
+        double stretch = Stretch(work);
+        return _boltTwist
+            ? RotationTighteningEquations.WithBoltTwistEquation.Step(work, stretch, arms.Thread, Joint.Bolt.TwistOf(work))
+            : stretch;
+    }
+
+    private double AtTool(Derivation? work, in Arms arms)
+    {
+        double atFastener = AtFastener(work, arms);
+        return _tool.Length > 0
+            ? RotationTighteningEquations.WithToolWindUpEquation.Step(work, atFastener, arms.Total, ToolCompliance(work))
+            : atFastener;
+    }
+
+    private double ToolCompliance(Derivation? work)
+    {
+        double compliance = 0;
+        foreach (Func<Derivation?, double, double> part in _tool) compliance = part(work, compliance);
+        return compliance;
+    }
+
+    private PreloadAfterRotation After(double degrees, double perPreload) =>
+        State(degrees, _snug, RotationTighteningEquations.PreloadGain(Si.ToRadians(degrees), perPreload));
+
+    private PreloadAfterRotation AtFastenerBy(Angle rotation)
+    {
+        double degrees = Si.Of(rotation);
+        double gain = RotationTighteningEquations.PreloadGain(Si.ToRadians(degrees), _atFastener);
+        return new PreloadAfterRotation(degrees, _snug, gain, _limit, _boltTwistPerPreload, 0);
+    }
+
+    private PreloadAfterRotation State(double degrees, double snug, double gain) =>
+        new(degrees, snug, gain, _limit, _boltTwistPerPreload, _atTool - _atFastener);
+
+    /// <summary>The same tightening at a corner of friction and snug torque.</summary>
+    private RotationTightening Corner(FrictionTorqueModel model, double snugTorque, string name)
+    {
+        double snug = TorqueEquations.Preload(snugTorque, model.Prevailing, model.Arm);
+        if (snug <= 0 || snug >= _limit)
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant($"at a corner of it the snug torque of {snugTorque:G6} N·m gives {snug / 1e3:G6} kN; snugging must give preload, and less than the elastic limit of {_limit / 1e3:G6} kN."),
+                name);
+        }
+
+        return new RotationTightening(Joint, model, Si.Torque(snugTorque), ElasticLimit, _boltTwist, _tool);
+    }
+
+    private readonly record struct Arms(double Thread, double Total);
+}

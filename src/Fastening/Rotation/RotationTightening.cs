@@ -1,0 +1,222 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>A snug torque, then a rotation: the preload that this gives on a joint whose stiffness is known.</summary>
+/// <remarks>
+/// F = F_snug + θ/r with r = 2π(δ_S + δ_P)/P_h, to which the twist of the bolt and the wind-up of the tool add when they are stated. Friction
+/// scatters only the snug preload: the rotation gains the same preload whatever the friction. It holds from full contact of all faces, which
+/// the snug torque must bring about, up to the elastic limit; beyond, the answer says that the number is not reached. Rotation is that of nut
+/// and bolt against each other; what the held part turns along is subtracted first. Embedding during tightening is not covered.
+/// <para>
+/// With rotation it is the <em>highest</em> thread friction that twists the bolt most at a preload, so take the elastic limit there
+/// (with <see cref="AssemblyStress.PermittedPreload"/>, utilisation 1 or less), and never above what thread and bearing surface bear.
+/// </para>
+/// </remarks>
+/// <example><code>FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, range.Low);
+/// Force limit = AssemblyStress.PermittedPreload(model.WithFriction(range.High), strength, utilisation: 1);
+/// var tightening = new RotationTightening(joint, model, Torque.FromNewtonMeters(60), limit);
+/// Console.WriteLine(tightening.PreloadAt(Angle.FromDegrees(60)));</code></example>
+public sealed partial class RotationTightening
+{
+    private readonly double _snugTorque;
+    private readonly double _snug;
+    private readonly double _limit;
+    private readonly bool _boltTwist;
+    private readonly Func<Derivation?, double, double>[] _tool;
+    private readonly double _stretch;
+    private readonly double _atFastener;
+    private readonly double _atTool;
+    private readonly double _boltTwistPerPreload;
+
+    /// <summary>A tightening by rotation, without bolt twist and tool wind-up until they are stated.</summary>
+    /// <param name="joint">Bolt, clamped parts and thread.</param>
+    /// <param name="model">Torque and preload, for the snug torque.</param>
+    /// <param name="snugTorque">The torque from which the rotation counts; more than the prevailing torque.</param>
+    /// <param name="elasticLimit">The preload at which bolt, thread or bearing surface begins to yield, whichever is first; above the snug preload.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <exception cref="ArgumentException">Joint and model have threads of different lead.</exception>
+    public RotationTightening(Joint joint, TorquePreloadModel model, Torque snugTorque, Force elasticLimit)
+        : this(Guard.NotNull(joint), Guard.NotNull(model), snugTorque, elasticLimit, boltTwist: false, [])
+    {
+    }
+
+    private RotationTightening(
+        Joint joint, TorquePreloadModel model, Torque snugTorque, Force elasticLimit, bool boltTwist, Func<Derivation?, double, double>[] tool)
+    {
+        _snugTorque = Guard.Check(snugTorque, Domains.PositiveTorque);
+        _limit = Guard.Check(elasticLimit, Domains.Force);
+        RefuseUnlessSameLead(joint, model);
+        Joint = joint;
+        Model = model;
+        _boltTwist = boltTwist;
+        _tool = tool;
+        Arms arms = ArmsOf(null);
+        _snug = Snug(null, arms);
+        if (_snug <= 0)
+        {
+            Guard.RefuseAgainst(nameof(snugTorque), snugTorque, $"more than the prevailing torque, {Guard.Show(model.PrevailingTorque)}: up to there nothing is clamped");
+        }
+
+        if (_limit <= _snug) Guard.RefuseAgainst(nameof(elasticLimit), elasticLimit, $"more than the preload at the snug torque, {Guard.Show(Si.Force(_snug).ToUnit(UnitsNet.Units.ForceUnit.Kilonewton))}");
+        _stretch = Stretch(null);
+        _atFastener = AtFastener(null, arms);
+        _atTool = AtTool(null, arms);
+        _boltTwistPerPreload = _atFastener - _stretch;
+    }
+
+    /// <summary>Bolt, clamped parts and thread.</summary>
+    public Joint Joint { get; }
+
+    /// <summary>Torque and preload at the snug torque.</summary>
+    public TorquePreloadModel Model { get; }
+
+    /// <summary>The torque from which the rotation counts.</summary>
+    public Torque SnugTorque => Si.Torque(_snugTorque);
+
+    /// <summary>Preload at the snug torque, for the friction of the model.</summary>
+    public Force SnugPreload => Si.Force(_snug);
+
+    /// <summary>The preload up to which rotation tells preload.</summary>
+    public Force ElasticLimit => Si.Force(_limit);
+
+    /// <summary>The rotation past snug at which the elastic limit is reached, for the friction of the model.</summary>
+    public Angle ElasticRotation => Si.AngleFromRadians(RotationTighteningEquations.RotationForGain(_limit - _snug, _atTool));
+
+    /// <summary>
+    /// Slope of torque over rotation in the elastic range, dM/dθ: the torque rate of the joint, one of the two measures of its hardness; the
+    /// other is <see cref="HardnessAngleFromShare"/>. With tool wind-up it is the slope that the tool shows.
+    /// </summary>
+    public RotationalStiffness ElasticSlope => Si.RotationalStiffness(RotationTighteningEquations.ElasticSlope(Model.Arm, _atTool));
+
+    /// <summary>The same tightening with the twist of the bolt between head and first engaged thread, whichever end is turned.</summary>
+    /// <returns>A new tightening.</returns>
+    /// <exception cref="InvalidOperationException">The model knows a nut factor only: the torque in the thread is not known.</exception>
+    public RotationTightening WithBoltTwist() => new(Joint, FrictionModel("the twist of the bolt"), SnugTorque, ElasticLimit, boltTwist: true, _tool);
+
+    /// <summary>The same tightening with one coaxial bar more between the rotation that is read and the fastener.</summary>
+    /// <param name="extension">The bar; rotations are from then on those read at the tool.</param>
+    /// <returns>A new tightening.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="extension"/> is null.</exception>
+    /// <example><code>tightening.WithCoaxialExtension(CoaxialExtension.Square(Length.FromMillimeters(250), Length.FromMillimeters(12.7), Pressure.FromGigapascals(79)))</code></example>
+    public RotationTightening WithCoaxialExtension(CoaxialExtension extension)
+    {
+        Guard.NotNull(extension);
+        return new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, [.. _tool, extension.AddCompliance]);
+    }
+
+    /// <summary>The same tightening with a tool whose wind-up was measured against a fixed socket, in series with what was stated before.</summary>
+    /// <param name="windUp">How far the tool turned.</param>
+    /// <param name="torque">At which torque.</param>
+    /// <returns>A new tightening; rotations are from then on those read at the tool.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>tightening.WithToolWindUp(Angle.FromDegrees(3.5), Torque.FromNewtonMeters(200))</code></example>
+    public RotationTightening WithToolWindUp(Angle windUp, Torque torque)
+    {
+        double angle = Si.ToRadians(Guard.Check(windUp, Domains.ToolWindUp));
+        double moment = Guard.Check(torque, Domains.PositiveTorque);
+        return new(
+            Joint, Model, SnugTorque, ElasticLimit, _boltTwist,
+            [.. _tool, (work, before) => RotationTighteningEquations.MeasuredComplianceEquation.Step(work, before, angle, moment)]);
+    }
+
+    /// <summary>What is there after a rotation past snug.</summary>
+    /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>
+    /// <returns>Preload by the elastic line, and whether it is within the elastic limit.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
+    /// <example><code>if (!tightening.PreloadAt(Angle.FromDegrees(120)).IsElastic) Console.WriteLine("the bolt yields");</code></example>
+    public PreloadAfterRotation PreloadAt(Angle rotation) => After(Guard.Check(rotation, Domains.Rotation), _atTool);
+
+    /// <summary>The rotation past snug to set for a preload.</summary>
+    /// <param name="preload">The preload wanted: from the snug preload to the elastic limit.</param>
+    /// <returns>The rotation; at the tool if wind-up was stated.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is below the snug preload, where snugging alone goes past it, or beyond the elastic limit.</exception>
+    /// <example><code>tightening.RotationFor(Force.FromKilonewtons(90))</code></example>
+    public Angle RotationFor(Force preload)
+    {
+        double force = Guard.Check(preload, Domains.Force);
+        RefuseOutsideElasticRange(preload, force);
+        return Si.AngleFromRadians(RotationTighteningEquations.RotationForGain(RotationTighteningEquations.GainBeyondSnug(force, _snug), _atTool));
+    }
+
+    /// <summary>The rotation of the fastener for one that was read at the tool, while the torque changed; independent of the joint.</summary>
+    /// <param name="toolRotation">Rotation read at the tool.</param>
+    /// <param name="startTorque">Torque at its start.</param>
+    /// <param name="endTorque">Torque at its end; a fall gives the twist back.</param>
+    /// <returns>The rotation less the wind-up that was stated; negative when the tool wound up further than it turned.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>tightening.WithCoaxialExtension(bar).FastenerRotationAt(
+    ///     Angle.FromDegrees(64), startTorque: Torque.FromNewtonMeters(60), endTorque: Torque.FromNewtonMeters(310))</code></example>
+    public Angle FastenerRotationAt(Angle toolRotation, Torque startTorque, Torque endTorque) =>
+        Si.AngleFromRadians(RotationTighteningEquations.FastenerRotation(
+            Si.ToRadians(Guard.Check(toolRotation, Domains.Rotation)), Guard.Check(endTorque, Domains.Torque),
+            Guard.Check(startTorque, Domains.Torque), ToolCompliance(null)));
+
+    /// <summary>Hardness of the joint as an angle: the rotation from the snug torque to a target torque.</summary>
+    /// <remarks>The trade measures hardness in two ways that are not to be mixed: as this angle, and as the torque rate <see cref="ElasticSlope"/>.</remarks>
+    /// <param name="targetTorque">The target, above the snug torque.</param>
+    /// <returns>The rotation along the elastic line.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="targetTorque"/> is outside its domain or not above the snug torque.</exception>
+    public Angle HardnessAngleFromSnug(Torque targetTorque)
+    {
+        double target = Guard.Check(targetTorque, Domains.Torque);
+        if (target <= _snugTorque) Guard.RefuseAgainst(nameof(targetTorque), targetTorque, $"more than the snug torque, {Guard.Show(SnugTorque)}");
+        return HardnessAngle(target, _snugTorque);
+    }
+
+    /// <summary>Hardness of the joint as an angle: the rotation from a stated share of a target torque to that torque.</summary>
+    /// <remarks>
+    /// Test methods for tools state the share and the angles that they call hard and soft; neither is assumed here. Below snug a real
+    /// joint turns further than this elastic line.
+    /// </remarks>
+    /// <param name="targetTorque">The target torque.</param>
+    /// <param name="share">Share of the target at which the angle begins, above 0 and below 1.</param>
+    /// <returns>The rotation along the elastic line.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the angle would begin below the prevailing torque.</exception>
+    /// <example><code>tightening.HardnessAngleFromShare(Torque.FromNewtonMeters(200), share: 0.5)</code></example>
+    public Angle HardnessAngleFromShare(Torque targetTorque, double share)
+    {
+        double target = Guard.Check(targetTorque, Domains.PositiveTorque);
+        double start = Guard.Check(share, Domains.ShareBelowOne) * target;
+        if (start < Model.Prevailing) Guard.RefuseAgainst(nameof(share), share, $"large enough that the angle begins above the prevailing torque, {Guard.Show(Model.PrevailingTorque)}");
+        return HardnessAngle(target, start);
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"snug {_snugTorque:0.###} N·m ({_snug / 1e3:0.#} kN), then {1e-3 / _atTool * Si.RadiansPerDegree:0.###} kN/° up to {_limit / 1e3:0.#} kN");
+
+    private Angle HardnessAngle(double target, double start) => Si.AngleFromRadians(
+        RotationTighteningEquations.RotationOverTorque(target, start, RotationTighteningEquations.ElasticSlope(Model.Arm, _atTool)));
+
+    private void RefuseOutsideElasticRange(Force preload, double force)
+    {
+        if (force < _snug)
+        {
+            Guard.RefuseAgainst(nameof(preload), preload, $"at least the preload that the snug torque alone gives, {Kilonewtons(_snug)}; a lower snug torque would be needed");
+        }
+
+        if (force > _limit * (1 + Tolerance.Widening))
+        {
+            Guard.RefuseAgainst(nameof(preload), preload, $"at most the elastic limit, {Kilonewtons(_limit)}: beyond, rotation does not tell preload");
+        }
+    }
+
+    private FrictionTorqueModel FrictionModel(string whatFor) => Model as FrictionTorqueModel
+        ?? throw new InvalidOperationException($"A nut factor alone does not tell the torque in the thread, so {whatFor} is not known; give a model from coefficients of friction.");
+
+    private static void RefuseUnlessSameLead(Joint joint, TorquePreloadModel model)
+    {
+        if (model is FrictionTorqueModel friction && Math.Abs(friction.Thread.Geometry.Lead - joint.Bolt.Thread.Geometry.Lead) > 1e-9 * joint.Bolt.Thread.Geometry.Lead)
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant($"the model has a thread of {friction.Thread.Geometry.Lead * 1e3:0.####} mm lead, the joint one of {joint.Bolt.Thread.Geometry.Lead * 1e3:0.####} mm."),
+                nameof(model));
+        }
+    }
+
+    private static string Kilonewtons(double newtons) => FormattableString.Invariant($"{newtons / 1e3:G6} kN");
+}

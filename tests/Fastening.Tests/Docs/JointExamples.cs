@@ -1,0 +1,40 @@
+using UnitsNet;
+
+namespace Fastening.Tests.Docs;
+
+/// <summary>The code of the guide on the joint in service, and the listing that it shows.</summary>
+public class JointExamples
+{
+    [Fact]
+    public void Checks_a_joint()
+    {
+        ScrewThread thread = ScrewThread.Parse("M16");
+        Length flange = Length.FromMillimeters(20), housing = Length.FromMillimeters(40);
+        var joint = new Joint(
+            BoltCompliance.Vdi2230(thread, Length.FromMillimeters(80), Length.FromMillimeters(38), flange + housing, BoltHead.Hexagon, ElasticMaterial.Steel),
+            ClampedStack.Vdi2230Cone(
+                [new ClampedLayer(flange, ElasticMaterial.Steel), new ClampedLayer(housing, ElasticMaterial.WroughtAluminium)],
+                Length.FromMillimeters(22), Length.FromMillimeters(17.5), Length.FromMillimeters(60), JointForm.ThroughBolt));
+        FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, new FrictionCoefficients(thread: 0.12, bearing: 0.10));
+        BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(thread);
+
+        #region joint-assessment
+        Force permitted = AssemblyStress.PermittedPreload(model, strength, utilisation: 0.9);
+        JointDuty duty = new JointDuty(
+                leastAxialLoad: Force.Zero, greatestAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Between(0.3, 0.7),
+                Embedding.ForRoughness(SurfaceRoughness.Rz10To40, EmbeddingLoad.Shear, threads: 1, bearingFaces: 2, interfaces: 1))
+            .WithTransverseLoad(Force.FromKilonewtons(3), slipFaces: 1, lowestFriction: 0.12)
+            .WithTemperatures(new JointTemperatures(bolt: TemperatureDelta.FromKelvins(40), parts: TemperatureDelta.FromKelvins(60)));
+        JointCapacity capacity = JointCapacity.NothingStated
+            .WithPermittedPreload(permitted)
+            .WithBolt(model, strength, residualTorsion: 0.5)
+            .WithHeadBearing(BearingSurface.ForHexagonHead(thread), Pressure.FromMegapascals(490));
+        PreloadRange assembly = PreloadScatter.FromTighteningFactor(1.6).RangeBelow(permitted);
+        JointAssessment assessment = joint.Assess(duty, assembly, capacity);
+        #endregion
+
+        string page = House.Repository.Read("docs", "guide", "the-joint-in-service.md");
+        Assert.All(assessment.Checks, check => Assert.Contains(check.ToString(), page, StringComparison.Ordinal));
+        Assert.Contains(assessment.Checks, check => check.Outcome == CheckOutcome.NotAssessed);
+    }
+}

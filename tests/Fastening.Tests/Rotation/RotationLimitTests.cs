@@ -1,0 +1,102 @@
+using UnitsNet;
+
+namespace Fastening.Tests.Rotation;
+
+public class RotationLimitTests
+{
+    private static readonly AnyTurnedJoint Example = new(20, 0.125, 55, 30, 0.85, 1.9, 110, 0.14, 0.11);
+    private static readonly RotationTightening Tightening = Example.Tightening;
+
+    [Fact]
+    public void Says_so_when_the_rotation_goes_past_the_elastic_limit()
+    {
+        PreloadAfterRotation at = Tightening.PreloadAt(Tightening.ElasticRotation);
+        Assert.True(at.IsElastic);
+        Close.To(Tightening.ElasticLimit.Newtons, at.Preload.Newtons);
+        PreloadAfterRotation past = Tightening.PreloadAt(Tightening.ElasticRotation * 1.001);
+        Assert.False(past.IsElastic);
+        Assert.StartsWith("yields: ", past.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("which is not reached", past.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_goal_below_snug_or_past_the_limit_is_refused_with_the_reason()
+    {
+        ArgumentOutOfRangeException below = Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.RotationFor(Tightening.SnugPreload * 0.9));
+        Assert.Contains("the preload that the snug torque alone gives, 14.1372 kN; a lower snug torque would be needed", below.Message, StringComparison.Ordinal);
+        ArgumentOutOfRangeException above = Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.RotationFor(Tightening.ElasticLimit * 1.01));
+        Assert.Contains("beyond, rotation does not tell preload", above.Message, StringComparison.Ordinal);
+        Assert.Equal("preload", above.ParamName);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.RotationFor(Force.FromKilonewtons(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.PreloadAt(Angle.FromDegrees(-0.1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.DeriveRotationFor(Tightening.ElasticLimit * 1.01));
+        Assert.Equal("rotation", Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.StandardUncertaintyAt(
+            Tightening.ElasticRotation * 1.1, Force.Zero, Angle.Zero, Ratio.Zero)).ParamName);
+    }
+
+    [Fact]
+    public void Snug_must_clamp_and_stay_below_the_limit()
+    {
+        FrictionTorqueModel locking = Example.Model.WithPrevailing(Torque.FromNewtonMeters(20));
+        Assert.Contains("up to there nothing is clamped", Assert.Throws<ArgumentOutOfRangeException>(
+            () => new RotationTightening(Example.Joint, locking, Torque.FromNewtonMeters(20), Example.Limit)).Message, StringComparison.Ordinal);
+        Assert.Equal("elasticLimit", Assert.Throws<ArgumentOutOfRangeException>(
+            () => new RotationTightening(Example.Joint, Example.Model, Example.Model.TorqueFor(Example.Limit * 1.001), Example.Limit)).ParamName);
+        Assert.Throws<ArgumentException>(() => new RotationTightening(
+            Example.Joint, TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M20x1.5"), new FrictionCoefficients(0.1, 0.12)), Torque.FromNewtonMeters(40), Example.Limit));
+    }
+
+    [Fact]
+    public void A_prevailing_torque_is_no_part_of_the_snug_preload()
+    {
+        var locking = new RotationTightening(
+            Example.Joint, Example.Model.WithPrevailing(Torque.FromNewtonMeters(12)), Tightening.SnugTorque + Torque.FromNewtonMeters(12), Example.Limit);
+        Close.To(Tightening.SnugPreload.Newtons, locking.SnugPreload.Newtons);
+        Close.To(Tightening.ElasticRotation.Degrees, locking.ElasticRotation.Degrees);
+    }
+
+    [Fact]
+    public void From_a_nut_factor_all_but_the_thread_torque()
+    {
+        NutFactorModel model = TorquePreloadModel.FromNutFactor(0.19, Length.FromMillimeters(20));
+        var tightening = new RotationTightening(Example.Joint, model, Torque.FromNewtonMeters(57), Example.Limit);
+        Close.To(15_000, tightening.SnugPreload.Newtons);
+        Close.To(0.19 * 0.02 * Example.Lead / (2 * Math.PI * (Example.BoltCompliancePerEal + Example.SleeveCompliancePerEal)), tightening.ElasticSlope.NewtonMetersPerRadian, 1e-11);
+        PreloadRangeAfterRotation range = tightening.PreloadRangeAt(Angle.FromDegrees(20), model.PreloadRangeAt(tightening.SnugTorque, 0.15, 0.25));
+        Close.To(57 / (0.15 * 0.02) - 57 / (0.25 * 0.02), (range.Range.Maximum - range.Range.Minimum).Newtons, 1e-10);
+        Assert.Throws<InvalidOperationException>(tightening.WithBoltTwist);
+        Assert.Throws<InvalidOperationException>(() => tightening.PreloadRangeAt(
+            Angle.FromDegrees(20), new FrictionRange(new FrictionCoefficients(0.1, 0.1), new FrictionCoefficients(0.2, 0.2))));
+        Assert.Equal(tightening.PreloadAt(Angle.FromDegrees(20)).Preload.Newtons, tightening.DerivePreloadAt(Angle.FromDegrees(20)).Result);
+    }
+
+    [Fact]
+    public void Compared_with_a_published_rotation_in_words()
+    {
+        // Grip 85 mm of 20 mm: 4.25 d, so 90° by EN 1090-2.
+        RotationComparison comparison = Tightening.Compare(
+            PublishedRotation.En1090Part2(Length.FromMillimeters(85), Length.FromMillimeters(20)), Example.Limit * 0.8);
+        Assert.True(comparison.CarriesPastElasticLimit);
+        Assert.True(comparison.ReachesRequired);
+        Assert.False(comparison.HasSteelGrip);
+        Assert.Equal(90, comparison.AtPublished.Rotation.Degrees);
+        Assert.Same(comparison.Published.Window, null);
+        Close.To(Tightening.RotationFor(Example.Limit * 0.8).Degrees, comparison.RotationNeeded!.Value.Degrees);
+        Assert.Matches(
+            @"^the published 90° \(EN 1090-2:2018\) carries the joint past its elastic limit of 94\.2 kN \(the elastic line would give \d+\.\d kN\); this joint needs \d+(\.\d)?° for 75\.4 kN; it is published for steel grips, and this one is not$",
+            comparison.ToString());
+    }
+
+    [Fact]
+    public void The_tool_does_not_enter_the_comparison_and_the_tolerance_does()
+    {
+        RotationTightening tooled = Tightening.WithToolWindUp(Angle.FromDegrees(15), Torque.FromNewtonMeters(100));
+        PublishedRotation published = PublishedRotation.Rcsc2014(Length.FromMillimeters(75), Length.FromMillimeters(20), SlopedFaces.None);
+        RotationComparison comparison = tooled.Compare(published, Example.Limit * 2);
+        Assert.Equal(Tightening.PreloadAt(published.Rotation).Preload, comparison.AtPublished.Preload);
+        Assert.Equal((90, 180), (comparison.AtLeast.Rotation.Degrees, comparison.AtMost.Rotation.Degrees));
+        Assert.Null(comparison.RotationNeeded);
+        Assert.False(comparison.ReachesRequired);
+        Assert.Equal(0, tooled.Compare(published, Tightening.SnugPreload * 0.5).RotationNeeded!.Value.Degrees);
+    }
+}

@@ -1,0 +1,105 @@
+using FsCheck.Xunit;
+using MathNet.Numerics.Distributions;
+using MathNet.Numerics.Statistics;
+using UnitsNet;
+
+namespace Fastening.Tests.Rotation;
+
+[Properties(Arbitrary = [typeof(AnyTurnedJoint)], MaxTest = 60)]
+public class RotationScatterTests
+{
+    private static readonly AnyTurnedJoint Example = new(20, 0.125, 55, 30, 0.85, 1.9, 110, 0.14, 0.11);
+
+    [Property]
+    public void Friction_scatters_the_snug_preload_and_not_the_gain(AnyTurnedJoint any)
+    {
+        var friction = new FrictionRange(new FrictionCoefficients(any.ThreadFriction, any.BearingFriction), new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction * 1.3));
+        RotationTightening tightening = any.Tightening;
+        Angle rotation = tightening.ElasticRotation * 0.8;
+        PreloadRangeAfterRotation range = tightening.PreloadRangeAt(rotation, friction);
+        PreloadRange snug = any.Model.PreloadRangeAt(tightening.SnugTorque, friction);
+        Close.To((snug.Maximum - snug.Minimum).Newtons, (range.Range.Maximum - range.Range.Minimum).Newtons, 1e-10);
+        Close.To(snug.Minimum.Newtons, range.SnugRange.Minimum.Newtons);
+        Assert.True(range.Range.TighteningFactor < snug.TighteningFactor);
+        Assert.True(range.IsElastic);
+
+        PreloadRangeAfterRotation same = tightening.PreloadRangeAt(rotation, snug);
+        Close.To(range.Range.Minimum.Newtons, same.Range.Minimum.Newtons);
+        Close.To(range.Range.Maximum.Newtons, same.Range.Maximum.Newtons);
+    }
+
+    [Property]
+    public void Every_preload_within_the_range_of_friction_lies_in_the_band(AnyTurnedJoint any, double a, double b)
+    {
+        var friction = new FrictionRange(new FrictionCoefficients(any.ThreadFriction, any.BearingFriction), new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction * 1.3));
+        RotationTightening tightening = any.Tightening.WithBoltTwist().WithToolWindUp(Angle.FromDegrees(4), any.Model.TorqueFor(any.Limit));
+        ToleranceWindow<Angle> turn = ToleranceWindow.FromPercent(tightening.ElasticRotation * 0.7, 5, 6);
+        ToleranceWindow<Torque> snug = ToleranceWindow.FromPercent(tightening.SnugTorque, 4, 3);
+        PreloadRange band = tightening.PreloadRangeAt(turn, snug, friction).Range;
+        double p = Share(a), q = Share(b);
+        FrictionTorqueModel model = any.Model.WithFriction(new FrictionCoefficients(any.ThreadFriction * (1 + 0.5 * p), any.BearingFriction * (1 + 0.3 * q)));
+        Torque torque = snug.Lower + (snug.Upper - snug.Lower) * q;
+        Angle rotation = turn.Lower + (turn.Upper - turn.Lower) * p;
+        double preload = new RotationTightening(any.Joint, model, torque, any.Limit * 2).WithBoltTwist()
+            .WithToolWindUp(Angle.FromDegrees(4), any.Model.TorqueFor(any.Limit)).PreloadAt(rotation).Preload.Newtons;
+        Assert.InRange(preload, band.Minimum.Newtons * (1 - 1e-12), band.Maximum.Newtons * (1 + 1e-12));
+    }
+
+    [Property]
+    public void The_band_is_reached_at_its_corners(AnyTurnedJoint any)
+    {
+        var low = new FrictionCoefficients(any.ThreadFriction, any.BearingFriction);
+        var high = new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction * 1.3);
+        ToleranceWindow<Angle> turn = ToleranceWindow.FromPercent(any.Tightening.ElasticRotation * 0.7, 5, 6);
+        ToleranceWindow<Torque> snug = ToleranceWindow.FromPercent(any.Tightening.SnugTorque, 4, 3);
+        PreloadRange band = any.Tightening.PreloadRangeAt(turn, snug, new FrictionRange(low, high)).Range;
+        double gainPerRadian = any.Lead / (2 * Math.PI * (any.BoltCompliancePerEal + any.SleeveCompliancePerEal));
+        Close.To(
+            any.Model.WithFriction(high).PreloadAt(snug.Lower).Newtons + turn.Lower.Radians * gainPerRadian, band.Minimum.Newtons, 1e-10);
+        Close.To(
+            any.Model.WithFriction(low).PreloadAt(snug.Upper).Newtons + turn.Upper.Radians * gainPerRadian, band.Maximum.Newtons, 1e-10);
+    }
+
+    [Fact]
+    public void Uncertainty_agrees_with_a_million_trials()
+    {
+        // Small uncertainties, so that the first order holds: the trial's own error is 1/√(2·10⁶) = 0.07 %, three of them 0.2 %.
+        RotationTightening tightening = Example.Tightening.WithBoltTwist();
+        Angle rotation = tightening.ElasticRotation * 0.75;
+        Force uSnug = Force.FromNewtons(900);
+        Angle uTheta = Angle.FromDegrees(0.8);
+        var random = new Random(20260401);
+        double lead = Example.Lead, delta = Example.BoltCompliancePerEal + Example.SleeveCompliancePerEal;
+        double lambda = Example.Model.BreakdownAt(Torque.FromNewtonMeters(100)) is { } parts
+            ? (parts.PitchTorque + parts.ThreadFrictionTorque).NewtonMeters / Example.Model.PreloadAt(Torque.FromNewtonMeters(100)).Newtons : 0;
+        double[] trials = new double[1_000_000];
+        for (int i = 0; i < trials.Length; i++)
+        {
+            double snug = Normal.Sample(random, tightening.SnugPreload.Newtons, uSnug.Newtons);
+            double theta = Normal.Sample(random, rotation.Radians, uTheta.Radians);
+            double perPreload = 2 * Math.PI * delta * Normal.Sample(random, 1, 0.02) / lead + lambda * Example.TwistPerGj;
+            trials[i] = snug + theta / perPreload;
+        }
+
+        double computed = tightening.StandardUncertaintyAt(rotation, uSnug, uTheta, Ratio.FromPercent(2)).Newtons;
+        Close.To(trials.StandardDeviation(), computed, 0.003);
+
+        // Without bolt twist the printed form: u² = u_snug² + ΔF²((u_θ/Δθ)² + (u_δ/δ)²).
+        RotationTightening bare = Example.Tightening;
+        double gain = bare.PreloadAt(rotation).PreloadGain.Newtons;
+        Close.To(
+            Math.Sqrt(900.0 * 900 + gain * gain * (Math.Pow(0.8 / rotation.Degrees, 2) + 0.02 * 0.02)),
+            bare.StandardUncertaintyAt(rotation, uSnug, uTheta, Ratio.FromPercent(2)).Newtons);
+    }
+
+    [Property]
+    public void At_a_preload_the_highest_thread_friction_twists_the_bolt_most(AnyTurnedJoint any)
+    {
+        var strength = new BoltStrength(Pressure.FromMegapascals(800), Pressure.FromMegapascals(640));
+        Force low = AssemblyStress.PermittedPreload(any.Model, strength, 1);
+        Force high = AssemblyStress.PermittedPreload(any.Model.WithFriction(new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction)), strength, 1);
+        Assert.True(high < low);
+    }
+
+    private static double Share(double any) => double.IsFinite(any) ? Math.Abs(Math.Sin(any)) : 0.5;
+}
