@@ -16,10 +16,10 @@ internal sealed record DigesterCover(TighteningProgram Program)
         return new(new TighteningProgram(
             bolts,
             [
-                TighteningStep.ByTorque("pass 1, 30 %", final.Scale(0.3)).WithFasteners(crosswise),
-                TighteningStep.ByTorque("pass 2, 70 %", final.Scale(0.7)).WithFasteners(crosswise),
+                TighteningStep.ByTorque("pass 1 (30 %)", final.Scale(0.3)).WithFasteners(crosswise),
+                TighteningStep.ByTorque("pass 2 (70 %)", final.Scale(0.7)).WithFasteners(crosswise),
                 TighteningStep.ByTorqueWatchingRotation(
-                    "pass 3, 100 %", final, ToleranceWindow.FromLimits(Angle.FromDegrees(8), Angle.FromDegrees(30))).WithFasteners(crosswise),
+                    "pass 3 (100 %)", final, ToleranceWindow.FromLimits(Angle.FromDegrees(8), Angle.FromDegrees(30))).WithFasteners(crosswise),
             ],
             TighteningOrder.InSequence));
     }

@@ -15,6 +15,7 @@ internal sealed class QualityRecord(DigesterCover cover, RunJob run)
         to.WriteLine();
         to.WriteLine($"First entry {Show.Time(run.Updates[0].Entry.Time)}");
         to.WriteLine($"Last entry  {Show.Time(run.Updates[^1].Entry.Time)}");
+        to.WriteLine($"Sources: {string.Join(", ", run.Updates.GroupBy(u => u.Entry.Source).Select(g => $"{g.Key} ({g.Count()} lines)"))}");
         to.WriteLine("Times are local, with their offset from UTC; summer time ended in the night between the two days.");
         WriteProgram(to);
         WriteEvents(to);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Fastening.Internals;
 
 namespace Fastening;
@@ -22,13 +23,13 @@ internal static class ReasonText
     public static string OfReading(JobReason reason, TighteningStep step, double torque, double rotation, double duration) => reason switch
     {
         JobReason.TorqueMissing => "the torque is missing",
-        JobReason.TorqueBelow => $"torque {NewtonMeters(torque)} is below {NewtonMeters(Si.Of(step.TorqueWindow!.Lower))}",
-        JobReason.TorqueAbove => $"torque {NewtonMeters(torque)} is above {NewtonMeters(Si.Of(step.TorqueWindow!.Upper))}",
-        JobReason.ThresholdNotReached => $"torque {NewtonMeters(torque)} is below the threshold, {NewtonMeters(Si.Of(step.Threshold!.Value))}",
+        JobReason.TorqueBelow => Against("torque", torque, "below", Si.Of(step.TorqueWindow!.Lower), "N·m"),
+        JobReason.TorqueAbove => Against("torque", torque, "above", Si.Of(step.TorqueWindow!.Upper), "N·m"),
+        JobReason.ThresholdNotReached => Against("torque", torque, "below the threshold,", Si.Of(step.Threshold!.Value), "N·m"),
         JobReason.RotationMissing => "the rotation is missing",
-        JobReason.RotationBelow => $"rotation {Degrees(rotation)} is below {Degrees(Si.Of(step.RotationWindow!.Lower))}",
-        JobReason.RotationAbove => $"rotation {Degrees(rotation)} is above {Degrees(Si.Of(step.RotationWindow!.Upper))}",
-        JobReason.TooFast => $"{Degrees(rotation)} in {Interval.Format(duration, "s")} is too fast, {step.RateLimit}",
+        JobReason.RotationBelow => Against("rotation", rotation, "below", Si.Of(step.RotationWindow!.Lower), "°"),
+        JobReason.RotationAbove => Against("rotation", rotation, "above", Si.Of(step.RotationWindow!.Upper), "°"),
+        JobReason.TooFast => $"{Short(rotation, "°")} in {Short(duration, "s")} is too fast, {step.RateLimit}",
         JobReason.RateUnknown => "the rate is unknown: the rotation or the time it took is missing",
         _ => InJob(reason),
     };
@@ -50,7 +51,16 @@ internal static class ReasonText
         _ => throw new InvalidOperationException($"The reason {reason} is one of a reading."),
     };
 
-    private static string NewtonMeters(double value) => Interval.Format(value, "N·m");
+    /// <summary>Six digits, and more only where the two numbers would look alike.</summary>
+    private static string Against(string what, double value, string side, double limit, string unit)
+    {
+        string shown = Short(value, unit), permitted = Short(limit, unit);
+        return $"{what} {(shown == permitted ? Interval.Format(value, unit) : shown)} is {side} {permitted}";
+    }
 
-    private static string Degrees(double value) => Interval.Format(value, "°");
+    private static string Short(double value, string unit)
+    {
+        string number = value.ToString("G6", CultureInfo.InvariantCulture);
+        return unit == "°" ? number + unit : number + " " + unit;
+    }
 }
