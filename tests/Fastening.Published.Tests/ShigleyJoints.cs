@@ -88,7 +88,7 @@ public sealed class ShigleyJoints : PublishedSource
         var proof = Pressure.FromPoundsForcePerSquareInch(row["Sp_kpsi"] * 1000);
         var strength = new BoltStrength(1.5 * proof, proof, proof);
         return joint.ShigleyFactorsAt(
-            PreloadLimit.ReusableJoint(strength, joint.Bolt.Thread).Preload, Force.FromPoundsForce(row["P_total_kip"] * 1000 / bolts), strength);
+            PublishedPreload.ReusableJoint(strength, joint.Bolt.Thread).Preload, Force.FromPoundsForce(row["P_total_kip"] * 1000 / bolts), strength);
     }
 
     private static double? MetricCapScrew(PublishedRow row, string output)

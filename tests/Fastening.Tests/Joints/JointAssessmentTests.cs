@@ -93,6 +93,14 @@ public class JointAssessmentTests
         Assert.True(Ring(kept, 0.25).Under(high * 1000).Gap > 0);
     }
 
+    [Fact]
+    public void Under_a_pressing_load_the_faces_and_threads_bear_most_while_tightening()
+    {
+        JointAssessment assessment = AssessedJoint.Joint.Assess(AssessedJoint.Duty(-20, -3, Range), AssessedJoint.Assembly, AssessedJoint.Capacity);
+        Assert.Equal(39_000, ((Force)assessment.Of(JointCheckKind.ThreadStripping).Demand!).Newtons, 1e-6);
+        Close.To(39_000 / (Math.PI / 4 * (16.6 * 16.6 - 13.5 * 13.5) * 1e-6), ((Pressure)assessment.Of(JointCheckKind.HeadPressure).Demand!).Pascals, 1e-9);
+    }
+
     /// <summary>Two ways to say the same: the preload required is reached exactly when the clamp that is left reaches the clamp required.</summary>
     [Fact]
     public void Required_preload_holds_exactly_when_clamp_and_slip_hold()

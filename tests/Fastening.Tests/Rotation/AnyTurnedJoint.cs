@@ -15,7 +15,7 @@ public sealed record AnyTurnedJoint(
 
     public double Lead => DiameterMm * PitchShare * 1e-3;
 
-    public double ShearModulus => BoltGpa * 1e9 / (2 * (1 + BoltPoisson));
+    public const double ShearModulus = BoltGpa * 1e9 / (2 * (1 + BoltPoisson));
 
     private double WaistDiameterMm => DiameterMm * WaistShare;
 
