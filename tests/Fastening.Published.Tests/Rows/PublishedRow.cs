@@ -24,7 +24,11 @@ public sealed class PublishedRow
     /// <summary>Every row of every data file, in their order.</summary>
     public static IReadOnlyList<PublishedRow> All { get; } =
     [
-        .. new[] { "threads", "bolt-strength", "torque-preload", "assembly-stress", "preload-scatter", "adapters", "joint-stiffness", "rotation", "measurement", "errata" }
+        .. new[]
+        {
+            "threads", "bolt-strength", "torque-preload", "assembly-stress", "preload-scatter", "adapters", "bolt-sequence", "joint-stiffness", "rotation",
+            "measurement", "errata",
+        }
             .SelectMany(file => Read(file + ".json")).Select(row => new PublishedRow(row)),
     ];
 

@@ -22,6 +22,7 @@ public class HouseRuleTests
         ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Wrenches", "Threads", "Materials", "Friction"],
         ["Uncertainty"] = ["Threads", "Materials", "Friction", "Tightening", "Wrenches", "Tolerances", "Joints", "Rotation"],
         ["Quality"] = ["Tolerances"],
+        ["Procedures"] = ["Tolerances", "Rotation"],
     };
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "Fastening");

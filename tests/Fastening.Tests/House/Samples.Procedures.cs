@@ -1,9 +1,40 @@
+using UnitsNet;
+
 namespace Fastening.Tests.House;
 
 /// <content>Valid values for procedures.</content>
 internal static partial class Samples
 {
-    private static IEnumerable<KeyValuePair<Type, object>> Procedures() => [];
+    private static string[] TwoBolts => ["B1", "B2"];
 
-    private static IEnumerable<KeyValuePair<(Type, string), object>> ProcedureNames() => [];
+    private static IEnumerable<KeyValuePair<Type, object>> Procedures()
+    {
+        TighteningStep turn = TighteningStep.ByRotation("turn", Torque.FromNewtonMeters(30), Rotation60);
+        var program = new TighteningProgram(TwoBolts, [turn], TighteningOrder.StepByStep);
+        JobEntry entry = JobEntry.Tightened("wrench", 1, DateTimeOffset.UnixEpoch, "B1");
+        yield return new(typeof(TighteningStep), turn);
+        yield return new(typeof(TighteningProgram), program);
+        yield return new(typeof(JobEntry), entry);
+        yield return new(typeof(JobProgress), JobProgress.Start(program));
+        yield return new(typeof(TighteningPattern), TighteningPattern.Cross(2));
+        yield return new(typeof(IReadOnlyList<TighteningStep>), new[] { turn });
+        yield return new(typeof(IEnumerable<JobEntry>), new[] { entry });
+    }
+
+    private static ToleranceWindow<Angle> Rotation60 =>
+        ToleranceWindow.FromDeviations(Angle.FromDegrees(60), minus: Angle.FromDegrees(5), plus: Angle.FromDegrees(10));
+
+    private static IEnumerable<KeyValuePair<(Type, string), object>> ProcedureNames()
+    {
+        yield return new((typeof(ToleranceWindow<Angle>), "rotation"), Rotation60);
+        yield return new((typeof(IReadOnlyList<string>), "fasteners"), TwoBolts);
+        yield return new((typeof(IReadOnlyList<double>), "percentages"), new[] { 30.0, 100.0 });
+        yield return new((typeof(Torque), "threshold"), Torque.FromNewtonMeters(30));
+        yield return new((typeof(string), "source"), "wrench");
+        yield return new((typeof(string), "fastener"), "B1");
+        yield return new((typeof(string), "step"), "turn");
+        yield return new((typeof(string), "reason"), "nut damaged");
+        yield return new((typeof(long), "sequence"), 7L);
+        yield return new((typeof(DateTimeOffset), "time"), DateTimeOffset.UnixEpoch);
+    }
 }

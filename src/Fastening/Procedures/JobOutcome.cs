@@ -1,0 +1,7 @@
+namespace Fastening;
+
+/// <summary>What a job said of an entry.</summary>
+/// <param name="Verdict">The verdict.</param>
+/// <param name="Reasons">Every reason.</param>
+/// <param name="Step">The step, or −1.</param>
+internal readonly record struct JobOutcome(JobVerdict Verdict, ReasonSet Reasons, int Step = -1);

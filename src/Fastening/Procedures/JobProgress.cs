@@ -1,0 +1,114 @@
+using Fastening.Internals;
+
+namespace Fastening;
+
+/// <summary>How far a job is: a state that never changes, and the rules that make the next one from an entry of the log.</summary>
+/// <remarks>
+/// <para>Pure: the same entries give the same progress, in one go or in parts. An entry whose sequence number is not greater than the last of its
+/// source changes nothing; a time before that of the source's last entry is flagged, and the entry counts.</para>
+/// <para>A fastener is done in a step when a reading is accepted. What is too little is repeated; what is too much, or a rotation that nobody
+/// knows where one is required, must be loosened, and until then no reading of that fastener is accepted. A loosened fastener begins with its first
+/// step. A skip lets the job go on, and a skipped fastener may be tightened later by naming the step. A reading of a fastener that is done
+/// is flagged and counted, and changes nothing more unless it is too much.</para>
+/// <para>Memory: fasteners × steps, and one mark for each source, however long the log. Only the last entry can be undone.</para>
+/// </remarks>
+/// <example><code>JobProgress job = JobProgress.Start(program);
+/// JobUpdate update = job.Apply(JobEntry.Tightened("wrench 7", 118, time, "B3").WithTorque(Torque.FromNewtonMeters(121)));
+/// Console.WriteLine(update);       // B3, full: accepted
+/// job = update.Progress;</code></example>
+public sealed class JobProgress
+{
+    private readonly JobState _state;
+
+    private JobProgress(TighteningProgram program, JobState state)
+    {
+        Program = program;
+        _state = state;
+    }
+
+    /// <summary>The program.</summary>
+    public TighteningProgram Program { get; }
+
+    /// <summary>How many entries counted: all but the ignored ones.</summary>
+    public long EntryCount => _state.Entries;
+
+    /// <summary>How many of them named a fastener or a step that the program does not have, or not together.</summary>
+    public long StrayCount => _state.Strays;
+
+    /// <summary>How many entries were undone.</summary>
+    public long UndoneCount => _state.Undone;
+
+    /// <summary>The first step with fasteners that are neither done nor skipped; null when there is none.</summary>
+    public TighteningStep? OpenStep => JobState.OpenStep(_state.Unsettled) is >= 0 and int step ? Program.Steps[step] : null;
+
+    /// <summary>The fastener that comes next in the order of <see cref="OpenStep"/>; null when there is none.</summary>
+    public string? NextFastener => JobState.OpenStep(_state.Unsettled) is >= 0 and int step
+        ? Program.Fasteners[Program.OrderOf(step).First(fastener => !_state.Rows[fastener].Cells[step].IsSettled)]
+        : null;
+
+    /// <summary>Whether nothing is left to do: every fastener of every step is done or skipped.</summary>
+    public bool IsSettled => JobState.OpenStep(_state.Unsettled) < 0;
+
+    /// <summary>Whether every fastener of every step is done, and none skipped or to be loosened.</summary>
+    public bool IsConforming => Array.TrueForAll(
+        _state.Rows, row => !row.MustBeLoosened && Array.TrueForAll(row.Cells, cell => cell.Status is FastenerStatus.Done or FastenerStatus.NotInStep));
+
+    /// <summary>A job of which nothing is done.</summary>
+    /// <param name="program">The program.</param>
+    /// <returns>The progress.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="program"/> is null.</exception>
+    public static JobProgress Start(TighteningProgram program) => new(Guard.NotNull(program), JobState.Begin(program));
+
+    /// <summary>The progress after an entry, with the verdict on it. Takes time in proportion to the number of fasteners; for whole logs see <see cref="ApplyAll"/>.</summary>
+    /// <param name="entry">The entry.</param>
+    /// <returns>The new progress and the verdict; this progress is as it was.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="entry"/> is null.</exception>
+    public JobUpdate Apply(JobEntry entry)
+    {
+        var work = new JobWork(Program, _state);
+        JobOutcome outcome = work.Take(Guard.NotNull(entry));
+        return new(outcome.Verdict == JobVerdict.Ignored ? this : new(Program, work.Finish()), entry, outcome);
+    }
+
+    /// <summary>The progress after many entries: what <see cref="Apply"/> gives, one after the other, and much faster.</summary>
+    /// <param name="entries">The entries in their order.</param>
+    /// <returns>The new progress; this one is as it was.</returns>
+    /// <exception cref="ArgumentNullException">The entries or one of them is null.</exception>
+    public JobProgress ApplyAll(IEnumerable<JobEntry> entries)
+    {
+        var work = new JobWork(Program, _state);
+        foreach (JobEntry entry in Guard.NotNull(entries)) work.Take(Guard.NotNull(entry));
+        return new(Program, work.Finish());
+    }
+
+    /// <summary>How many fasteners stand where in a step.</summary>
+    /// <param name="step">The name of the step.</param>
+    /// <returns>The counts.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="step"/> is null.</exception>
+    /// <exception cref="ArgumentException">The program has no such step.</exception>
+    public StepCounts CountsOf(string step)
+    {
+        int index = Program.StepIndex(step);
+        int[] counts = new int[(int)FastenerStatus.Skipped + 1];
+        foreach (FastenerRow row in _state.Rows) counts[(int)row.Cells[index].Status]++;
+        return new(step, counts[(int)FastenerStatus.Open], counts[(int)FastenerStatus.Done], counts[(int)FastenerStatus.Rejected], counts[(int)FastenerStatus.Skipped]);
+    }
+
+    /// <summary>Where a fastener stands in a step.</summary>
+    /// <param name="step">The name of the step.</param>
+    /// <param name="fastener">The name of the fastener.</param>
+    /// <returns>Its state; <see cref="FastenerStatus.NotInStep"/> when the step does not tighten it.</returns>
+    /// <exception cref="ArgumentNullException">A name is null.</exception>
+    /// <exception cref="ArgumentException">The program has no such step or fastener.</exception>
+    public FastenerState StateOf(string step, string fastener)
+    {
+        int index = Program.StepIndex(step);
+        FastenerRow row = _state.Rows[Program.FastenerIndex(fastener)];
+        return new(step, fastener, row.Cells[index], row);
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => IsSettled
+        ? IsConforming ? "every fastener is done" : "nothing is left to do; some fasteners were skipped"
+        : FormattableString.Invariant($"{CountsOf(OpenStep!.Name)}; next: {NextFastener}");
+}

@@ -1,0 +1,4 @@
+namespace Fastening;
+
+/// <summary>The last entry of a source.</summary>
+internal readonly record struct SourceMark(long Sequence, DateTimeOffset Time);

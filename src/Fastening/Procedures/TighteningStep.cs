@@ -1,0 +1,241 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>One step of a tightening program: what decides, within which windows, how fast, and which fasteners in which order.</summary>
+/// <remarks>
+/// No window, threshold or rate is assumed: they come from the procedure. What a step asks for and no reading can give is refused when it is
+/// built. A reading equal to a limit conforms, as everywhere.
+/// </remarks>
+/// <example><code>TighteningStep snug = TighteningStep.ByTorque("snug", ToleranceWindow.FromPercent(Torque.FromNewtonMeters(60), 5, 5));
+/// TighteningStep turn = TighteningStep.ByRotation("turn", threshold: Torque.FromNewtonMeters(60),
+///     ToleranceWindow.FromDeviations(Angle.FromDegrees(90), minus: Angle.FromDegrees(5), plus: Angle.FromDegrees(5)));</code></example>
+public sealed class TighteningStep
+{
+    private static readonly ReasonSet OfRotation = ReasonSet.Of(
+        JobReason.RotationMissing, JobReason.RotationBelow, JobReason.RotationAbove, JobReason.TooFast, JobReason.RateUnknown);
+
+    private static readonly ReasonSet RotationUnknown = ReasonSet.Of(JobReason.RotationMissing, JobReason.TooFast, JobReason.RateUnknown);
+
+    private readonly double _threshold;
+
+    private TighteningStep(string name, TighteningControl control, double threshold)
+    {
+        Name = name;
+        Control = control;
+        _threshold = threshold;
+    }
+
+    private TighteningStep(TighteningStep step)
+        : this(step.Name, step.Control, step._threshold)
+    {
+        TorqueWindow = step.TorqueWindow;
+        RotationWindow = step.RotationWindow;
+        RateLimit = step.RateLimit;
+        Fasteners = step.Fasteners;
+    }
+
+    /// <summary>The name, unique in its program.</summary>
+    public string Name { get; }
+
+    /// <summary>What decides.</summary>
+    public TighteningControl Control { get; }
+
+    /// <summary>The torque from which rotation counts; null where the step does not go by rotation past a threshold.</summary>
+    public Torque? Threshold => Control == TighteningControl.RotationAfterThreshold ? Si.Torque(_threshold) : null;
+
+    /// <summary>The torque that conforms; null where none is asked for.</summary>
+    public ToleranceWindow<Torque>? TorqueWindow { get; private init; }
+
+    /// <summary>The rotation that conforms, or that is watched; null where none is asked for.</summary>
+    public ToleranceWindow<Angle>? RotationWindow { get; private init; }
+
+    /// <summary>How fast the fastener may be turned; null where no limit is stated.</summary>
+    public RotationRateLimit? RateLimit { get; private init; }
+
+    /// <summary>The fasteners of the step in their order; null for all of the program, in the program's order.</summary>
+    public IReadOnlyList<string>? Fasteners { get; private init; }
+
+    /// <summary>The lowest torque that an accepted reading leaves behind.</summary>
+    internal double LeastTorque => Math.Max(_threshold, TorqueWindow is null ? 0 : Si.Of(TorqueWindow.Lower));
+
+    private bool RotationIsRequired => Control is TighteningControl.RotationAfterThreshold or TighteningControl.TorqueAndRotation;
+
+    /// <summary>A step that goes by torque alone.</summary>
+    /// <param name="name">The name of the step.</param>
+    /// <param name="torque">The torque that conforms.</param>
+    /// <returns>The step.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The name is empty, or no reading can meet the window.</exception>
+    public static TighteningStep ByTorque(string name, ToleranceWindow<Torque> torque) =>
+        new(Naming.Check(name), TighteningControl.Torque, 0) { TorqueWindow = Reachable(torque, nameof(torque)) };
+
+    /// <summary>A step that turns by an angle once a torque is reached. The rotation of a reading is all of it past the threshold, further turns included.</summary>
+    /// <param name="name">The name of the step.</param>
+    /// <param name="threshold">The torque from which rotation counts; 0 where an earlier step or the procedure makes the joint snug.</param>
+    /// <param name="rotation">The rotation past the threshold that conforms.</param>
+    /// <returns>The step.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The name is empty, or no reading can meet the window.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="threshold"/> is outside its domain.</exception>
+    public static TighteningStep ByRotation(string name, Torque threshold, ToleranceWindow<Angle> rotation) =>
+        new(Naming.Check(name), TighteningControl.RotationAfterThreshold, Guard.Check(threshold, Domains.Torque))
+        {
+            RotationWindow = Reachable(rotation, nameof(rotation)),
+        };
+
+    /// <summary>A step that goes by torque and watches the rotation: outside its window, missing or too fast, it is a remark and no refusal.</summary>
+    /// <param name="name">The name of the step.</param>
+    /// <param name="torque">The torque that conforms.</param>
+    /// <param name="rotation">The rotation to expect.</param>
+    /// <returns>The step.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The name is empty, or no reading can meet a window.</exception>
+    public static TighteningStep ByTorqueWatchingRotation(string name, ToleranceWindow<Torque> torque, ToleranceWindow<Angle> rotation) =>
+        new(Naming.Check(name), TighteningControl.TorqueRotationWatched, 0)
+        {
+            TorqueWindow = Reachable(torque, nameof(torque)),
+            RotationWindow = Reachable(rotation, nameof(rotation)),
+        };
+
+    /// <summary>A step that asks for both a torque and a rotation.</summary>
+    /// <param name="name">The name of the step.</param>
+    /// <param name="torque">The torque that conforms.</param>
+    /// <param name="rotation">The rotation that conforms, counted over the whole step.</param>
+    /// <returns>The step.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The name is empty, or no reading can meet a window.</exception>
+    public static TighteningStep ByTorqueAndRotation(string name, ToleranceWindow<Torque> torque, ToleranceWindow<Angle> rotation) =>
+        new(Naming.Check(name), TighteningControl.TorqueAndRotation, 0)
+        {
+            TorqueWindow = Reachable(torque, nameof(torque)),
+            RotationWindow = Reachable(rotation, nameof(rotation)),
+        };
+
+    /// <summary>Asks a step by rotation for a torque at its end as well.</summary>
+    /// <param name="torque">The torque that conforms when the rotation is done.</param>
+    /// <returns>A new step.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="torque"/> is null.</exception>
+    /// <exception cref="ArgumentException">No reading can meet the window, or its upper limit is below the threshold.</exception>
+    /// <exception cref="InvalidOperationException">The step has its torque window from the start.</exception>
+    public TighteningStep WithFinalTorque(ToleranceWindow<Torque> torque)
+    {
+        Reachable(torque, nameof(torque));
+        if (Control != TighteningControl.RotationAfterThreshold)
+        {
+            throw new InvalidOperationException($"Step {Quoted.Text(Name)} goes by torque: its window was given when it was built.");
+        }
+
+        if (Si.Of(torque.Upper) < _threshold * (1 - Tolerance.Widening))
+        {
+            throw new ArgumentException(
+                $"Step {Quoted.Text(Name)} can never be met: rotation counts from {Guard.Show(Si.Torque(_threshold))}, above the upper limit of the torque, {Guard.Show(torque.Upper)}.",
+                nameof(torque));
+        }
+
+        return new(this) { TorqueWindow = torque };
+    }
+
+    /// <summary>Limits how fast the fastener may be turned. Readings then need their rotation and the time it took.</summary>
+    /// <param name="limit">The limit.</param>
+    /// <returns>A new step.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="limit"/> is null.</exception>
+    /// <exception cref="ArgumentException">At that rate the rotation takes longer than the longest time a reading may have.</exception>
+    public TighteningStep WithRateLimit(RotationRateLimit limit)
+    {
+        double shortest = RotationWindow is null ? 0 : Si.Of(RotationWindow.Lower) / Si.Of(Guard.NotNull(limit).Rate);
+        if (shortest > Domains.Duration.High)
+        {
+            throw new ArgumentException(
+                $"Step {Quoted.Text(Name)} can never be met: {Guard.Show(RotationWindow!.Lower)} at {limit} takes {Guard.Show(shortest)} s, longer than any reading.",
+                nameof(limit));
+        }
+
+        return new(this) { RateLimit = Guard.NotNull(limit) };
+    }
+
+    /// <summary>Names the fasteners of the step, in the order in which they are to be tightened.</summary>
+    /// <param name="fasteners">Names of the program's fasteners, each once; <see cref="TighteningPattern.Arrange"/> puts them in the order of a pattern.</param>
+    /// <returns>A new step.</returns>
+    /// <exception cref="ArgumentNullException">The list or a name is null.</exception>
+    /// <exception cref="ArgumentException">The list or a name is empty, or a name stands twice.</exception>
+    public TighteningStep WithFasteners(IReadOnlyList<string> fasteners) => new(this) { Fasteners = Array.AsReadOnly(Naming.CheckAll(fasteners)) };
+
+    /// <summary>The verdict on a reading by itself, outside any job: never better when a window shrinks.</summary>
+    /// <param name="torque">The torque; null when it was not measured.</param>
+    /// <param name="rotation">The rotation; null when it was not measured.</param>
+    /// <param name="duration">The time the rotation took; null when it was not measured.</param>
+    /// <returns>Verdict and every reason.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    public StepJudgement Judge(Torque? torque, Angle? rotation, Duration? duration)
+    {
+        double newtonMeters = torque is Torque t ? Guard.Check(t, Domains.Torque, nameof(torque)) : double.NaN;
+        double degrees = rotation is Angle a ? Guard.Check(a, Domains.Rotation, nameof(rotation)) : double.NaN;
+        double seconds = duration is Duration d ? Guard.Check(d, Domains.Duration, nameof(duration)) : double.NaN;
+        return new StepJudgement(this, Judge(newtonMeters, degrees, seconds), newtonMeters, degrees, seconds);
+    }
+
+    /// <inheritdoc />
+    public override string ToString()
+    {
+        string torque = TorqueWindow is null ? "" : $", {TorqueWindow}";
+        string rotation = RotationWindow is null ? "" : Control switch
+        {
+            TighteningControl.RotationAfterThreshold => $", {RotationWindow} past {Guard.Show(Si.Torque(_threshold))}",
+            TighteningControl.TorqueRotationWatched => $", watching {RotationWindow}",
+            _ => $" and {RotationWindow}",
+        };
+        return $"{Name}{torque}{rotation}{(RateLimit is null ? "" : $", {RateLimit}")}";
+    }
+
+    /// <summary>Every reason that a reading gives; NaN stands for what was not measured.</summary>
+    internal ReasonSet Judge(double torque, double rotation, double duration)
+    {
+        ReasonSet reasons = default;
+        if (TorqueWindow is not null || _threshold > 0) reasons = JudgeTorque(torque);
+        if (RotationWindow is not null)
+        {
+            if (double.IsNaN(rotation)) reasons = reasons.With(JobReason.RotationMissing);
+            else reasons = Side(reasons, RotationWindow.Classify(Si.Angle(rotation)), JobReason.RotationBelow, JobReason.RotationAbove);
+        }
+
+        if (RateLimit is null) return reasons;
+        if (double.IsNaN(rotation) || double.IsNaN(duration)) return reasons.With(JobReason.RateUnknown);
+        return reasons.When(!RateLimit.Check(Si.Angle(rotation), Si.Duration(duration)).Conforms, JobReason.TooFast);
+    }
+
+    /// <summary>The reasons of a reading that reject it; the others are remarks.</summary>
+    internal ReasonSet Rejecting =>
+        Control == TighteningControl.TorqueRotationWatched ? ReasonSet.OfReading.Without(OfRotation) : ReasonSet.OfReading;
+
+    /// <summary>Too little can be made up by a further pull; too much, or a rotation that nobody knows, cannot.</summary>
+    internal bool AsksForLoosening(ReasonSet reasons) => IsOvertightened(reasons)
+        || RotationIsRequired && reasons.Meets(RotationUnknown) && !reasons.Has(JobReason.ThresholdNotReached);
+
+    internal bool IsOvertightened(ReasonSet reasons) =>
+        reasons.Has(JobReason.TorqueAbove) || RotationIsRequired && reasons.Has(JobReason.RotationAbove);
+
+    private ReasonSet JudgeTorque(double torque)
+    {
+        if (double.IsNaN(torque)) return default(ReasonSet).With(JobReason.TorqueMissing);
+        ReasonSet reasons = default(ReasonSet).When(torque < _threshold * (1 - Tolerance.Widening), JobReason.ThresholdNotReached);
+        return TorqueWindow is null ? reasons : Side(reasons, TorqueWindow.Classify(Si.Torque(torque)), JobReason.TorqueBelow, JobReason.TorqueAbove);
+    }
+
+    private static ReasonSet Side(ReasonSet reasons, Conformity conformity, JobReason below, JobReason above) =>
+        reasons.When(conformity == Conformity.Below, below).When(conformity == Conformity.Above, above);
+
+    private static ToleranceWindow<Torque> Reachable(ToleranceWindow<Torque> window, string name) =>
+        Reachable(window, Si.Of(Guard.NotNull(window, name).Lower), Si.Of(window.Upper), Domains.Torque, name);
+
+    private static ToleranceWindow<Angle> Reachable(ToleranceWindow<Angle> window, string name) =>
+        Reachable(window, Si.Of(Guard.NotNull(window, name).Lower), Si.Of(window.Upper), Domains.Rotation, name);
+
+    private static ToleranceWindow<T> Reachable<T>(ToleranceWindow<T> window, double lower, double upper, in Interval readings, string name)
+        where T : struct, IQuantity
+    {
+        if (upper > 0 && lower <= readings.High) return window;
+        throw new ArgumentException($"{name} is {window}; no tightening can meet it: readings are greater than 0 and at most {Interval.Format(readings.High, Si.BaseUnit<T>())}.", name);
+    }
+}

@@ -1,0 +1,94 @@
+using UnitsNet;
+
+namespace Fastening.Tests.Docs;
+
+/// <summary>The code of the guide on running and proving a job, asserted.</summary>
+public class ProcedureExamples
+{
+    private static readonly string[] Eight = ["B1", "B2", "B3", "B4", "B5", "B6", "B7", "B8"];
+
+    [Fact]
+    public void Pattern_example()
+    {
+        string[] bolts = Eight;
+
+        #region tightening-pattern
+        TighteningPattern cross = TighteningPattern.Cross(bolts.Length);        // 1, 5, 3, 7, 2, 6, 4, 8
+        IReadOnlyList<string> crosswise = cross.Arrange(bolts);                 // B1, B5, B3, ...
+        IReadOnlyList<TighteningStroke> strokes = cross.Strokes(bolts, target: Torque.FromNewtonMeters(120), percentages: [30, 70, 100]);
+        string first = strokes[0].ToString();                                   // "pass 1: B1, 36 N·m"
+        TighteningPattern splice = TighteningPattern.Rectangle(rows: 4, columns: 6);    // from the centre outwards
+        #endregion
+
+        Assert.Equal("1, 5, 3, 7, 2, 6, 4, 8", cross.ToString());
+        Assert.Equal(["B1", "B5", "B3"], crosswise.Take(3));
+        Assert.Equal("pass 1: B1, 36 N·m", first);
+        Assert.Equal([9, 16, 10, 15], splice.Order.Take(4));    // row 2 and row 3, columns 3 and 4
+    }
+
+    [Fact]
+    public void Program_example()
+    {
+        string[] bolts = Eight;
+        IReadOnlyList<string> crosswise = TighteningPattern.Cross(8).Arrange(bolts);
+
+        #region tightening-program
+        var snugWindow = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(60), minusPercent: 5, plusPercent: 5);
+        var turnWindow = ToleranceWindow.FromDeviations(Angle.FromDegrees(90), minus: Angle.FromDegrees(5), plus: Angle.FromDegrees(10));
+        TighteningStep snug = TighteningStep.ByTorque("snug", snugWindow).WithFasteners(crosswise);
+        TighteningStep turn = TighteningStep.ByRotation("turn", threshold: Torque.FromNewtonMeters(55), turnWindow)
+            .WithRateLimit(RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(30)))
+            .WithFasteners(crosswise);
+        var program = new TighteningProgram(bolts, [snug, turn], TighteningOrder.InSequence);
+        StepJudgement judgement = turn.Judge(Torque.FromNewtonMeters(118), Angle.FromDegrees(84), Duration.FromSeconds(4));
+        string why = judgement.ToString();                                      // "rejected: rotation 84° is below 85°"
+        #endregion
+
+        Assert.Equal("rejected: rotation 84° is below 85°", why);
+        Assert.Equal("2 steps, 8 fasteners, order: InSequence", program.ToString());
+    }
+
+    [Fact]
+    public void Job_example()
+    {
+        var window = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(60), 5, 5);
+        TighteningStep step = TighteningStep.ByTorque("snug", window).WithFasteners(TighteningPattern.Cross(8).Arrange(Eight));
+        var program = new TighteningProgram(Eight, [step], TighteningOrder.InSequence);
+        var time = new DateTimeOffset(2025, 10, 25, 7, 12, 0, TimeSpan.FromHours(2));
+
+        #region run-a-job
+        JobProgress job = JobProgress.Start(program);
+        JobUpdate update = job.Apply(JobEntry.Tightened("wrench 7", sequence: 410, time, "B1").WithTorque(Torque.FromNewtonMeters(60.5)));
+        string good = update.ToString();                                        // "B1, snug: accepted"
+        job = update.Progress;
+        update = job.Apply(JobEntry.Tightened("wrench 7", sequence: 411, time, "B2").WithTorque(Torque.FromNewtonMeters(66)));
+        string bad = update.ToString();                                         // rejected: too much, and B5 was next
+        job = update.Progress;
+        FastenerState state = job.StateOf("snug", "B2");                        // Rejected, MustBeLoosened
+        job = job.Apply(JobEntry.Loosened("form", sequence: 1, time, "B2", reason: "wrong bolt")).Progress;
+        string? next = job.NextFastener;                                        // "B5"
+        StepCounts counts = job.CountsOf("snug");                               // 1 of 8 done
+        #endregion
+
+        Assert.Equal("B1, snug: accepted", good);
+        Assert.Equal("B2, snug: rejected: torque 66 N·m is above 63 N·m; another fastener is next", bad);
+        Assert.Equal((FastenerStatus.Rejected, true, "B5", 1), (state.Status, state.MustBeLoosened, next, counts.Done));
+    }
+
+    [Fact]
+    public void Replay_example()
+    {
+        var program = new TighteningProgram(
+            Eight, [TighteningStep.ByTorque("snug", ToleranceWindow.FromPercent(Torque.FromNewtonMeters(60), 5, 5))], TighteningOrder.Free);
+        List<JobEntry> log = [.. Eight.Select((bolt, i) => JobEntry.Tightened("wrench 7", i, DateTimeOffset.UnixEpoch, bolt).WithTorque(Torque.FromNewtonMeters(60)))];
+
+        #region replay-a-log
+        JobProgress today = JobProgress.Start(program).ApplyAll(log);           // a million entries in less than a second
+        JobProgress again = today.ApplyAll(log);                                // the same lines sent twice change nothing
+        bool proven = again.IsConforming && again.EntryCount == today.EntryCount;
+        #endregion
+
+        Assert.True(proven);
+        Assert.Equal(8, today.EntryCount);
+    }
+}

@@ -1,0 +1,137 @@
+using UnitsNet;
+
+namespace Fastening.Tests.Procedures;
+
+/// <summary>A job told line by line, each verdict by the rules of the trade as the documentation states them.</summary>
+public class JobDayTests
+{
+    private static readonly DateTimeOffset Morning = new(2025, 3, 4, 7, 0, 0, TimeSpan.FromHours(1));
+    private static readonly string[] Bolts = ["B1", "B2", "B3", "B4"];
+
+    private static readonly TighteningProgram TwoPasses = new(
+        Bolts, [At("half", 57, 63), At("full", 114, 126).WithFasteners(["B1", "B3", "B2", "B4"])], TighteningOrder.InSequence);
+
+    private long _sequence;
+
+    [Fact]
+    public void Wrong_fastener_too_much_and_loosening()
+    {
+        JobProgress job = JobProgress.Start(TwoPasses);
+        (job, JobUpdate update) = Next(job, "B1", 60);
+        Assert.Equal("B1, half: accepted", update.ToString());
+        (job, update) = Next(job, "B3", 60);
+        Assert.Equal("B3, half: rejected: another fastener is next", update.ToString());
+        (job, update) = Next(job, "B2", 64);
+        Assert.Equal("B2, half: rejected: torque 64 N·m is above 63 N·m", update.ToString());
+        (job, update) = Next(job, "B2", 60);
+        Assert.Equal("B2, half: rejected: to be loosened first, and it was not", update.ToString());
+        Assert.Equal(("half", "B2"), (job.OpenStep!.Name, job.NextFastener));
+
+        update = job.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Morning, "B2", "over the limit"));
+        Assert.Equal("B2: accepted", update.ToString());
+        job = update.Progress;
+        foreach (string bolt in Bolts[1..]) (job, update) = Next(job, bolt, 60);
+        Assert.Equal("full: 0 of 4 done, 4 open, 0 rejected, 0 skipped; next: B1", job.ToString());
+        FastenerState second = job.StateOf("half", "B2");
+        Assert.Equal((3, 1, "over the limit", false), (second.Readings, second.Loosenings, second.LooseningReason, second.MustBeLoosened));
+    }
+
+    [Fact]
+    public void A_loosened_fastener_begins_with_its_first_step_and_the_others_wait()
+    {
+        JobProgress job = Bolts.Aggregate(JobProgress.Start(TwoPasses), (p, bolt) => Next(p, bolt, 60).Item1);
+        job = Next(job, "B1", 120).Item1;
+        job = Next(job, "B3", 130).Item1.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Morning, "B3", "over the limit")).Progress;
+        Assert.Equal(("half", "B3"), (job.OpenStep!.Name, job.NextFastener));
+        (job, JobUpdate update) = Next(job, "B2", 120);
+        Assert.Equal([JobReason.TorqueAbove, JobReason.AlreadyDone], update.Reasons);
+        Assert.True(job.StateOf("half", "B2").MustBeLoosened);
+    }
+
+    [Fact]
+    public void Skipped_goes_on_and_is_done_later_by_naming_the_step()
+    {
+        var program = new TighteningProgram(Bolts, [At("half", 57, 63), At("full", 114, 126)], TighteningOrder.StepByStep);
+        JobProgress job = JobProgress.Start(program).Apply(JobEntry.Skipped("form", 1, Morning, "B2", "no room for the wrench")).Progress;
+        foreach (string bolt in new[] { "B1", "B3", "B4" }) job = Next(job, bolt, 60).Item1;
+        Assert.Equal("full", job.OpenStep!.Name);
+        Assert.Equal("half: 3 of 4 done, 0 open, 0 rejected, 1 skipped", job.CountsOf("half").ToString());
+        JobUpdate later = job.Apply(JobEntry.Tightened("wrench 1", ++_sequence, Morning, "B2").WithTorque(Torque.FromNewtonMeters(60)).AtStep("half"));
+        Assert.Equal("B2, half: accepted, to be looked at: had been skipped in this step", later.ToString());
+        Assert.Equal("no room for the wrench", later.Progress.StateOf("half", "B2").SkipReason);
+        foreach (string bolt in Bolts) job = job.Apply(JobEntry.Skipped("form", 1 + ++_sequence, Morning, bolt, "end of the day").AtStep("full")).Progress;
+        Assert.True(job.IsSettled && !job.IsConforming);
+        Assert.Equal("nothing is left to do; some fasteners were skipped", job.ToString());
+    }
+
+    [Fact]
+    public void Undo_takes_back_the_last_entry_of_the_same_source_once()
+    {
+        JobProgress job = Next(JobProgress.Start(TwoPasses), "B1", 70).Item1;
+        Assert.True(job.StateOf("half", "B1").MustBeLoosened);
+        JobUpdate foreign = job.Apply(JobEntry.Undone("wrench 2", 1, Morning, "not mine"));
+        Assert.Equal([JobReason.NothingToUndo], foreign.Reasons);
+        JobUpdate undone = job.Apply(JobEntry.Undone("wrench 1", ++_sequence, Morning, "calibration pull, not the bolt"));
+        Assert.Equal("undo, half: accepted", undone.ToString());
+        FastenerState first = undone.Progress.StateOf("half", "B1");
+        Assert.Equal((FastenerStatus.Open, 0, false, 1L), (first.Status, first.Readings, first.MustBeLoosened, undone.Progress.UndoneCount));
+        Assert.Equal([JobReason.NothingToUndo], undone.Progress.Apply(JobEntry.Undone("wrench 1", ++_sequence, Morning, "again")).Reasons);
+    }
+
+    [Fact]
+    public void A_repeat_changes_nothing_and_a_clock_that_goes_back_is_told()
+    {
+        JobProgress job = Next(JobProgress.Start(TwoPasses), "B1", 60).Item1;
+        JobUpdate repeat = job.Apply(JobEntry.Tightened("wrench 1", _sequence, Morning.AddDays(1), "B2").WithTorque(Torque.FromNewtonMeters(60)));
+        Assert.Same(job, repeat.Progress);
+        Assert.Equal("B2: ignored: the sequence number is not new: a repeat, or too late", repeat.ToString());
+
+        // 06:30 UTC is later than 07:00 at UTC+1; 05:59 UTC is earlier.
+        JobEntry Utc(int hour, int minute) => JobEntry
+            .Tightened("wrench 1", ++_sequence, new DateTimeOffset(2025, 3, 4, hour, minute, 0, TimeSpan.Zero), job.NextFastener!).WithTorque(Torque.FromNewtonMeters(60));
+        JobUpdate later = job.Apply(Utc(6, 30));
+        Assert.Equal(JobVerdict.Accepted, later.Verdict);
+        JobUpdate earlier = job.Apply(Utc(5, 59));
+        Assert.Equal("B2, half: accepted, to be looked at: the clock of the source went back", earlier.ToString());
+        Assert.Equal(FastenerStatus.Done, earlier.Progress.StateOf("half", "B2").Status);
+    }
+
+    [Fact]
+    public void Entries_are_checked_and_told_the_same_in_every_culture()
+    {
+        JobEntry reading = JobEntry.Tightened("wrench 1", 1234, Morning, "B1").WithTorque(Torque.FromNewtonMeters(60.5)).WithRotation(Angle.FromDegrees(12.5));
+        CommaCulture.Run(() => Assert.Equal("wrench 1 #1234 2025-03-04 07:00:00 +01:00: Tightened B1, 60.5 N·m, 12.5°", reading.ToString()));
+        Assert.Equal("sequence", Assert.Throws<ArgumentOutOfRangeException>(() => JobEntry.Tightened("w", -1, Morning, "B1")).ParamName);
+        Assert.Throws<ArgumentException>(() => JobEntry.Skipped("w", 1, Morning, "B1", " "));
+        Assert.Throws<InvalidOperationException>(() => JobEntry.Undone("w", 1, Morning, "x").WithTorque(Torque.Zero));
+        Assert.Throws<InvalidOperationException>(() => JobEntry.Loosened("w", 1, Morning, "B1", "x").AtStep("half"));
+    }
+
+    [Fact]
+    public void Memory_does_not_grow_with_the_log()
+    {
+        List<JobEntry> log = [.. Enumerable.Range(1, 200_000).Select(i => JobEntry.Tightened($"wrench {i % 3}", i, Morning, Bolts[i % 4]).WithTorque(Torque.FromNewtonMeters(60)))];
+        List<JobEntry> short1000 = log[..1000];
+        JobProgress start = JobProgress.Start(TwoPasses);
+        long Allocated(List<JobEntry> entries)
+        {
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            start.ApplyAll(entries);
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+        }
+
+        Allocated(short1000);
+
+        // One byte for each entry of the long log would already be three times the slack.
+        Assert.InRange(Allocated(log), 1, Allocated(short1000) + 65_536);
+    }
+
+    private static TighteningStep At(string name, double low, double high) =>
+        TighteningStep.ByTorque(name, ToleranceWindow.FromLimits(Torque.FromNewtonMeters(low), Torque.FromNewtonMeters(high)));
+
+    private (JobProgress, JobUpdate) Next(JobProgress job, string bolt, double torque)
+    {
+        JobUpdate update = job.Apply(JobEntry.Tightened("wrench 1", ++_sequence, Morning, bolt).WithTorque(Torque.FromNewtonMeters(torque)));
+        return (update.Progress, update);
+    }
+}
