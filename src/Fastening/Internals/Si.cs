@@ -33,6 +33,8 @@ internal static class Si
     public static Angle AngleFromRadians(double radians) => UnitsNet.Angle.FromDegrees(radians / RadiansPerDegree);
     public static Duration Duration(double seconds) => UnitsNet.Duration.FromSeconds(seconds);
     public static RotationalSpeed RotationalSpeed(double degreesPerSecond) => UnitsNet.RotationalSpeed.FromDegreesPerSecond(degreesPerSecond);
+    public static Energy Energy(double joules) => UnitsNet.Energy.FromJoules(joules);
+    public static RotationalStiffness RotationalStiffness(double newtonMetersPerDegree) => UnitsNet.RotationalStiffness.FromNewtonMetersPerDegree(newtonMetersPerDegree);
     public static Ratio Ratio(double fraction) => UnitsNet.Ratio.FromDecimalFractions(fraction);
 
     /// <summary>Without boxing: the JIT keeps one branch per closed type, on both targets and ahead of time.</summary>

@@ -18,7 +18,8 @@ public class HouseRuleTests
         ["Friction"] = ["Threads"],
         ["Tightening"] = ["Threads", "Materials", "Friction"],
         ["Wrenches"] = ["Tolerances"],
-        ["Rotation"] = ["Tightening", "Tolerances"],
+        ["Traces"] = ["Tightening", "Friction", "Threads"],
+        ["Rotation"] = ["Tightening", "Tolerances", "Traces"],
     };
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "Fastening");
