@@ -2,7 +2,8 @@ namespace Fastening;
 
 /// <summary>
 /// Where the curve leaves its elastic line for good: the slope stays below a share of the greatest so far, or the torque below an offset line,
-/// for half a window of rotation, or to the end of the record. Between two steps the place is interpolated.
+/// for half a window of rotation, or to the end of the record. Between two steps the place is interpolated. The greatest slope is that of a mean
+/// over half a window: the greatest of single slopes would be too high by their noise, and yield would come early.
 /// </summary>
 internal static class YieldSearch
 {
@@ -19,7 +20,7 @@ internal static class YieldSearch
         {
             double slope = curve.Slope(k);
             if (double.IsNaN(slope)) continue;
-            greatest = Math.Max(greatest, slope);
+            greatest = Math.Max(greatest, MeanSlope(curve, Math.Max(elastic.From, curve.First), k));
             double margin = slope - share * greatest;
             if (margin >= 0 || k <= elastic.Middle) onset = null;
             else if (onset is null) (onset, begun) = (k - Fraction(before, margin), k);
@@ -48,6 +49,20 @@ internal static class YieldSearch
         }
 
         return onset is not null && curve.Last - begun >= StepsBelowAtEnd ? onset : null;
+    }
+
+    private static double MeanSlope(SmoothedCurve curve, int from, int to)
+    {
+        double sum = 0;
+        int count = 0;
+        for (int k = Math.Max(from, to - StepsBelow); k <= to; k++)
+        {
+            if (double.IsNaN(curve.Slope(k))) continue;
+            sum += curve.Slope(k);
+            count++;
+        }
+
+        return sum / count;
     }
 
     /// <summary>How far back from a negative margin to zero, when the one before was positive.</summary>

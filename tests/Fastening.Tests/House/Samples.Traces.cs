@@ -1,9 +1,32 @@
+using UnitsNet;
+
 namespace Fastening.Tests.House;
 
 /// <content>Valid values for traces.</content>
 internal static partial class Samples
 {
-    private static IEnumerable<KeyValuePair<Type, object>> Traces() => [];
+    /// <summary>A free run, a rise of half a newton-metre per degree, a plateau.</summary>
+    private static readonly double[] Degrees = [.. Enumerable.Range(0, 600).Select(i => i / 4.0)];
 
-    private static IEnumerable<KeyValuePair<(Type, string), object>> TraceNames() => [];
+    private static readonly double[] NewtonMeters = [.. Degrees.Select(x => 1 + 0.5 * Math.Min(Math.Max(x - 40, 0), 60))];
+
+    private static readonly double[] Newtons = [.. NewtonMeters.Select(x => 400 * (x - 1))];
+
+    private static IEnumerable<KeyValuePair<Type, object>> Traces()
+    {
+        TraceOptions options = TraceOptions.SnugByProjection(Angle.FromDegrees(8));
+        TighteningTrace trace = TighteningTrace.FromSamples(Degrees, Degrees, NewtonMeters).WithForces(Newtons);
+        TraceAnalysis analysis = trace.Analyze(options);
+        yield return new(typeof(TraceOptions), options);
+        yield return new(typeof(TraceAnalysis), analysis);
+        yield return new(typeof(ElasticRegion), analysis.ElasticRegion!);
+        yield return new(typeof(RotationRateMonitor), new RotationRateMonitor(
+            RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(30)), Duration.FromSeconds(0.5), 16));
+    }
+
+    private static IEnumerable<KeyValuePair<(Type, string), object>> TraceNames()
+    {
+        yield return new((typeof(int), "capacity"), 16);
+        yield return new((typeof(TraceFlag), "flag"), TraceFlag.StickSlip);
+    }
 }
