@@ -67,6 +67,6 @@ internal sealed class Panel(double left, double top, double width, double height
     {
         double rough = (to - from) / MostTicks, power = Math.Pow(10, Math.Floor(Math.Log10(rough)));
         double step = power * (rough <= power ? 1 : rough <= 2 * power ? 2 : rough <= 5 * power ? 5 : 10);
-        for (double n = Math.Ceiling(from / step); n * step <= to; n++) yield return Math.Round(n * step, 9);
+        for (double n = Math.Ceiling(from / step); n * step <= to; n++) yield return Math.Round(n * step, 9) + 0.0;
     }
 }

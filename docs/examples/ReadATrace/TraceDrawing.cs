@@ -67,6 +67,8 @@ internal sealed class TraceDrawing
         {
             double begin = Math.Min(rise.Start.Angle!.Value.Degrees, _analysis.Snug?.Angle?.Degrees ?? double.PositiveInfinity);
             first = Math.Max(first, begin - WindowsBeforeRise * _analysis.Options.SmoothingWindow.Degrees);
+            double furthest = _analysis.ShutOff.Angle!.Value.Degrees;
+            last = furthest + 0.04 * (furthest - first);
         }
 
         var panel = new Panel(Left, AngleTop, PlotWidth, AngleHeight, first, last, low, high);

@@ -49,6 +49,11 @@ internal struct LineSums
         _xy -= other._xy + shift * other._y;
     }
 
+    /// <summary>The sums of one sample at the mean: a stretch weighs as one, however long the tool dwelt in it.</summary>
+    public readonly LineSums OfOne() => _n > 0
+        ? new LineSums { _n = 1, _x = _x / _n, _y = _y / _n, _xx = _xx / _n, _xy = _xy / _n }
+        : default;
+
     /// <summary>The same sums with x counted from an origin further on.</summary>
     public readonly LineSums FromOrigin(double origin)
     {

@@ -4,7 +4,8 @@ namespace Fastening;
 
 /// <summary>
 /// Torque and slope of a trace against the furthest angle reached, at steps of a sixteenth of the smoothing window: at each step the line of
-/// least squares over the samples of one window, centred there. One pass sorts the samples into bins of one step; whatever follows works on
+/// least squares over one window, centred there, in which every bin that holds samples weighs alike, so that a pause of the tool does not count
+/// for more than the rotation it took. One pass sorts the samples into bins of one step; whatever follows works on
 /// bins, whose number depends on the rotation and the window, not on the number of samples. Samples that fell back by more than half a window
 /// are no part of the curve. Of a rotation longer than
 /// <see cref="MostWindows"/> windows the last part is kept. The buffers are rented.
@@ -15,7 +16,7 @@ internal sealed class SmoothedCurve : IDisposable
     public const int MostWindows = 1024;
 
     private const int Half = StepsPerWindow / 2;
-    private const int LeastSamples = 3;
+    private const int LeastBins = 3;
     private const double LeastRelativeVariance = 0.01;
     private const int StepsBetweenFreshSums = 64;
 
@@ -112,6 +113,7 @@ internal sealed class SmoothedCurve : IDisposable
     /// <summary>The window moves by whole bins: the newest comes in, the oldest goes out; now and then it is summed anew, so that rounding does not gather.</summary>
     private void Smooth(LineSums[] sums)
     {
+        for (int k = 0; k < Bins; k++) sums[k] = sums[k].OfOne();
         double leastVariance = LeastRelativeVariance * Step * Step * StepsPerWindow * StepsPerWindow;
         for (int k = 0; k <= Bins; k++) _slopes[k] = _levels[k] = double.NaN;
         LineSums window = default;
@@ -119,7 +121,7 @@ internal sealed class SmoothedCurve : IDisposable
         {
             if ((k - First) % StepsBetweenFreshSums == 0) window = Fresh(sums, k);
             else window = Moved(window, sums, k);
-            if (window.Count < LeastSamples - 0.5) continue;
+            if (window.Count < LeastBins - 0.5) continue;
             (_slopes[k], _levels[k]) = window.Line(leastVariance);
         }
     }

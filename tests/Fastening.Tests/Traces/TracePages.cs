@@ -42,7 +42,7 @@ internal static class TracePages
             : run.About.TryGetProperty("label", out var state) ? state.GetString()! : run.Text("result");
         return TraceDrawing.Of(
             trace, trace.Analyze(run.Options), $"{run.Set}, {run.Id}: {label}",
-            [.. Folded(run.Text("attribution")), $"Licence: {run.Text("licence")}. Drawn from the CSV copy; {run.Options}."]);
+            [.. Folded(run.Text("attribution")), .. Folded($"Licence: {run.Text("licence")}. Drawn from the CSV copy; {run.Options}.")]);
     }
 
     private static IEnumerable<string> Folded(string text)
