@@ -34,7 +34,7 @@ public sealed partial class TraceAnalysis
     /// <summary>The run-down before the rise, with the prevailing torque.</summary>
     public RunDown? RunDown => _found.RunDown;
 
-    /// <summary>Where the local slope fell below the stated share of the greatest slope, for good. Less than half a smoothing window before shut-off it is not seen.</summary>
+    /// <summary>Where the local slope fell below the stated share of the greatest slope, for good. Less than one smoothing window before shut-off it is not seen.</summary>
     public TracePoint? YieldOnset => _found.YieldOnset;
 
     /// <summary>Where the torque fell below the elastic line moved along by the stated offset, for good; null when no offset was stated.</summary>
@@ -62,16 +62,16 @@ public sealed partial class TraceAnalysis
     /// <summary>What is wrong with the curve or hinders its reading, each with the place where it was noticed first.</summary>
     public IReadOnlyList<TraceRemark> Remarks => _found.Remarks;
 
-    /// <summary>Whether a flag was raised.</summary>
-    /// <param name="flag">The flag.</param>
+    /// <summary>Whether something was noticed.</summary>
+    /// <param name="kind">What.</param>
     /// <returns>True when it was; false also when it was not looked for.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="flag"/> is no flag.</exception>
-    public bool Has(TraceFlag flag)
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is none of them.</exception>
+    public bool Has(TraceRemarkKind kind)
     {
-        if (flag is < TraceFlag.NoElasticRegion or > TraceFlag.TorqueDrop) Guard.RefuseAgainst(nameof(flag), (double)flag, "one of the flags");
+        if (kind is < TraceRemarkKind.NoElasticRegion or > TraceRemarkKind.TorqueDrop) Guard.RefuseAgainst(nameof(kind), (double)kind, "one of the kinds of remark");
         foreach (TraceRemark remark in Remarks)
         {
-            if (remark.Flag == flag) return true;
+            if (remark.Kind == kind) return true;
         }
 
         return false;

@@ -28,5 +28,5 @@ internal sealed class TraceFindings
 
     public IReadOnlyList<TraceRemark> Remarks => _remarks.AsReadOnly();
 
-    public void Remark(TraceFlag flag, TracePoint at) => _remarks.Add(new TraceRemark(flag, at));
+    public void Remark(TraceRemarkKind kind, TracePoint at) => _remarks.Add(new TraceRemark(kind, at));
 }

@@ -1,31 +1,31 @@
 namespace Fastening;
 
-/// <summary>A flag and where on the trace it was raised first.</summary>
+/// <summary>Something noticed on a trace, and where it was noticed first.</summary>
 /// <example><code>foreach (TraceRemark remark in analysis.Remarks) Console.WriteLine(remark);</code></example>
 public sealed class TraceRemark
 {
-    internal TraceRemark(TraceFlag flag, TracePoint at)
+    internal TraceRemark(TraceRemarkKind kind, TracePoint at)
     {
-        Flag = flag;
+        Kind = kind;
         At = at;
     }
 
     /// <summary>What was noticed.</summary>
-    public TraceFlag Flag { get; }
+    public TraceRemarkKind Kind { get; }
 
     /// <summary>Where it was noticed first.</summary>
     public TracePoint At { get; }
 
     /// <inheritdoc />
-    public override string ToString() => $"{Name(Flag)}: {At}";
+    public override string ToString() => $"{Name(Kind)}: {At}";
 
-    private static string Name(TraceFlag flag) => flag switch
+    private static string Name(TraceRemarkKind kind) => kind switch
     {
-        TraceFlag.NoElasticRegion => "no elastic region",
-        TraceFlag.NoRunDown => "no run-down",
-        TraceFlag.StickSlip => "stick–slip",
-        TraceFlag.Reversal => "reversal",
-        TraceFlag.EarlyPeak => "early peak",
+        TraceRemarkKind.NoElasticRegion => "no elastic region",
+        TraceRemarkKind.NoRunDown => "no run-down",
+        TraceRemarkKind.StickSlip => "stick–slip",
+        TraceRemarkKind.Reversal => "reversal",
+        TraceRemarkKind.EarlyPeak => "early peak",
         _ => "torque drop",
     };
 }

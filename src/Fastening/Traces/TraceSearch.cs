@@ -38,11 +38,11 @@ internal readonly ref struct TraceSearch
     private void ReadCurve(TraceFindings found)
     {
         (found.Energy, int reversed) = Energy();
-        if (reversed >= 0) found.Remark(TraceFlag.Reversal, Sample(reversed));
+        if (reversed >= 0) found.Remark(TraceRemarkKind.Reversal, Sample(reversed));
         using SmoothedCurve? curve = SmoothedCurve.Of(_angles, _torques, _shutOff, _options.Window);
         int peak = curve is null ? -1 : Highest(curve);
         ElasticFit? elastic = peak < 0 ? null : new ElasticSearch(curve!, _angles, _torques).Find(peak);
-        if (elastic is null) found.Remark(TraceFlag.NoElasticRegion, Sample(_shutOff));
+        if (elastic is null) found.Remark(TraceRemarkKind.NoElasticRegion, Sample(_shutOff));
         else ReadElastic(curve!, elastic.Value, found);
         if (peak < 0) return;
         if (_options.SnugTorque is double threshold && SnugSearch.OnCurve(curve!, peak, threshold) is double snug) found.Snug = OnCurve(curve!, snug);
@@ -59,7 +59,7 @@ internal readonly ref struct TraceSearch
         }
         else
         {
-            found.Remark(TraceFlag.NoRunDown, Sample(elastic.FirstSample));
+            found.Remark(TraceRemarkKind.NoRunDown, Sample(elastic.FirstSample));
         }
 
         if (_options.SnugTorque is null && (_options.RunningTorque ?? found.RunDown?.TorqueSi) is double torque) found.Snug = Projected(curve, elastic.Line, torque);
@@ -86,15 +86,15 @@ internal readonly ref struct TraceSearch
     {
         if (_options.StickSlip is double swing && StickSlipSearch.Find(curve, _angles, _torques, swing) is >= 0 and int slipped)
         {
-            found.Remark(TraceFlag.StickSlip, Sample(slipped));
+            found.Remark(TraceRemarkKind.StickSlip, Sample(slipped));
         }
 
         if (curve.Last - peak > SmoothedCurve.StepsPerWindow / 2 && curve.Level(curve.Last) < curve.Level(peak) - ScattersBelowPeak * scatter)
         {
-            found.Remark(TraceFlag.EarlyPeak, OnCurve(curve, peak));
+            found.Remark(TraceRemarkKind.EarlyPeak, OnCurve(curve, peak));
         }
 
-        if (_options.TorqueDrop is double drop && FirstDrop(curve, drop) is >= 0 and int dropped) found.Remark(TraceFlag.TorqueDrop, OnCurve(curve, dropped));
+        if (_options.TorqueDrop is double drop && FirstDrop(curve, drop) is >= 0 and int dropped) found.Remark(TraceRemarkKind.TorqueDrop, OnCurve(curve, dropped));
     }
 
     private static int FirstDrop(SmoothedCurve curve, double drop)

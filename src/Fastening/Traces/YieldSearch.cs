@@ -2,13 +2,13 @@ namespace Fastening;
 
 /// <summary>
 /// Where the curve leaves its elastic line for good: the slope stays below a share of the greatest so far, or the torque below an offset line,
-/// for half a window of rotation, or to the end of the record. Between two steps the place is interpolated. The greatest slope is that of a mean
-/// over half a window: the greatest of single slopes would be too high by their noise, and yield would come early.
+/// while half a window of rotation goes by: a dip at a change of speed or at the very end is no yield. Between two steps the place is
+/// interpolated. The greatest slope is that of a mean over half a window: the greatest of single slopes would be too high by their noise, and
+/// yield would come early.
 /// </summary>
 internal static class YieldSearch
 {
     private const int StepsBelow = SmoothedCurve.StepsPerWindow / 2;
-    private const int StepsBelowAtEnd = SmoothedCurve.StepsPerWindow / 8;
 
     /// <summary>The step, with its fraction, at which the slope fell below the share; null when it did not.</summary>
     public static double? BySlope(SmoothedCurve curve, in ElasticFit elastic, double share)
@@ -28,7 +28,7 @@ internal static class YieldSearch
             before = margin;
         }
 
-        return onset is not null && curve.Last - begun >= StepsBelowAtEnd ? onset : null;
+        return null;
     }
 
     /// <summary>The step, with its fraction, at which the torque fell below the elastic line moved along by an angle; null when it did not.</summary>
@@ -48,7 +48,7 @@ internal static class YieldSearch
             before = margin;
         }
 
-        return onset is not null && curve.Last - begun >= StepsBelowAtEnd ? onset : null;
+        return null;
     }
 
     private static double MeanSlope(SmoothedCurve curve, int from, int to)

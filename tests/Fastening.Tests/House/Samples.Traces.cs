@@ -27,6 +27,6 @@ internal static partial class Samples
     private static IEnumerable<KeyValuePair<(Type, string), object>> TraceNames()
     {
         yield return new((typeof(int), "capacity"), 16);
-        yield return new((typeof(TraceFlag), "flag"), TraceFlag.StickSlip);
+        yield return new((typeof(TraceRemarkKind), "kind"), TraceRemarkKind.StickSlip);
     }
 }

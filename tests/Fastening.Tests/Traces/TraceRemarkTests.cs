@@ -2,8 +2,8 @@ using UnitsNet;
 
 namespace Fastening.Tests.Traces;
 
-/// <summary>Each flag is raised where the curve was made to deserve it, and not where it was not.</summary>
-public class TraceFlagTests
+/// <summary>Each remark is made where the curve was made to deserve it, and not where it was not.</summary>
+public class TraceRemarkTests
 {
     private static readonly KnownCurve Plain = new()
     {
@@ -18,7 +18,7 @@ public class TraceFlagTests
     {
         TraceAnalysis analysis = Record(new Recorder()).Analyze(Options);
         Assert.Empty(analysis.Remarks);
-        Assert.All(Enum.GetValues<TraceFlag>(), flag => Assert.False(analysis.Has(flag)));
+        Assert.All(Enum.GetValues<TraceRemarkKind>(), kind => Assert.False(analysis.Has(kind)));
     }
 
     [Theory]
@@ -29,19 +29,19 @@ public class TraceFlagTests
         // Peak torque is 54.4 N·m: saw-teeth of 2.2 N·m and 8.7 N·m against 4 N·m; the noise has none of that size.
         TighteningTrace trace = Record(new Recorder { StickSlip = share, Noise = 0.004 });
         TraceAnalysis analysis = trace.Analyze(Options);
-        Assert.Equal(isFlagged, analysis.Has(TraceFlag.StickSlip));
-        Assert.False(trace.Analyze(TraceOptions.SnugByProjection(Angle.FromDegrees(8))).Has(TraceFlag.StickSlip));
-        if (isFlagged) Assert.InRange(analysis.Remarks.Single(r => r.Flag == TraceFlag.StickSlip).At.Angle!.Value.Degrees, 150, 160);
+        Assert.Equal(isFlagged, analysis.Has(TraceRemarkKind.StickSlip));
+        Assert.False(trace.Analyze(TraceOptions.SnugByProjection(Angle.FromDegrees(8))).Has(TraceRemarkKind.StickSlip));
+        if (isFlagged) Assert.InRange(analysis.Remarks.Single(r => r.Kind == TraceRemarkKind.StickSlip).At.Angle!.Value.Degrees, 150, 160);
     }
 
     [Fact]
     public void A_reversal_counts_before_shut_off_only()
     {
-        Assert.False(Record(new Recorder { Recoil = 4 }).Analyze(Options).Has(TraceFlag.Reversal));
+        Assert.False(Record(new Recorder { Recoil = 4 }).Analyze(Options).Has(TraceRemarkKind.Reversal));
         (double[] times, double[] angles, double[] torques) = Columns(Plain, 0.1);
         for (int i = 1700; i < 1720; i++) angles[i] -= 3;
         TraceAnalysis analysis = TighteningTrace.FromSamples(times, angles, torques).Analyze(Options);
-        Assert.Equal(1700, analysis.Remarks.Single(r => r.Flag == TraceFlag.Reversal).At.Index);
+        Assert.Equal(1700, analysis.Remarks.Single(r => r.Kind == TraceRemarkKind.Reversal).At.Index);
         Close.To(0.8, analysis.ElasticRegion!.Slope.NewtonMetersPerDegree, 0.02);
     }
 
@@ -52,8 +52,8 @@ public class TraceFlagTests
         int broken = 1900;
         for (int i = broken; i < torques.Length; i++) torques[i] = 12;
         TraceAnalysis analysis = TighteningTrace.FromSamples(times, angles, torques).Analyze(Options);
-        Assert.Equal(190, analysis.Remarks.Single(r => r.Flag == TraceFlag.TorqueDrop).At.Angle!.Value.Degrees, 8.0);
-        Assert.Equal(190, analysis.Remarks.Single(r => r.Flag == TraceFlag.EarlyPeak).At.Angle!.Value.Degrees, 8.0);
+        Assert.Equal(190, analysis.Remarks.Single(r => r.Kind == TraceRemarkKind.TorqueDrop).At.Angle!.Value.Degrees, 8.0);
+        Assert.Equal(190, analysis.Remarks.Single(r => r.Kind == TraceRemarkKind.EarlyPeak).At.Angle!.Value.Degrees, 8.0);
         Assert.Equal(broken - 1, analysis.Peak.Index);
         Assert.Equal(angles[^1], analysis.ShutOff.Angle!.Value.Degrees);
         Close.To(0.8, analysis.ElasticRegion!.Slope.NewtonMetersPerDegree, 0.02);
@@ -63,7 +63,7 @@ public class TraceFlagTests
     public void A_plateau_is_no_early_peak()
     {
         KnownCurve curve = Plain with { Knee = 6, PlateauShare = 0, Plateau = 60 };
-        for (ulong seed = 0; seed < 20; seed++) Assert.False(new Recorder().Record(curve, new Dice(seed)).Analyze(Options).Has(TraceFlag.EarlyPeak));
+        for (ulong seed = 0; seed < 20; seed++) Assert.False(new Recorder().Record(curve, new Dice(seed)).Analyze(Options).Has(TraceRemarkKind.EarlyPeak));
     }
 
     [Fact]
@@ -73,7 +73,7 @@ public class TraceFlagTests
         {
             KnownCurve curve = Plain with { Slope = 1e-6, Toe = 1, Elastic = 300 };
             TraceAnalysis analysis = new Recorder { Noise = 0.05 }.Record(curve, new Dice(seed)).Analyze(TraceOptions.SnugByProjection(Angle.FromDegrees(8)));
-            Assert.True(analysis.Has(TraceFlag.NoElasticRegion), analysis.ToString());
+            Assert.True(analysis.Has(TraceRemarkKind.NoElasticRegion), analysis.ToString());
             Assert.Null(analysis.ElasticRegion);
             Assert.Null(analysis.Snug);
             Assert.Null(analysis.YieldOnset);
@@ -87,7 +87,7 @@ public class TraceFlagTests
         var memory = new ReadOnlyMemory<double>[] { times.AsMemory(1600), angles.AsMemory(1600), torques.AsMemory(1600) };
         TighteningTrace trace = TighteningTrace.FromSamples(memory[0], memory[1], memory[2]);
         TraceAnalysis analysis = trace.Analyze(Options);
-        Assert.True(analysis.Has(TraceFlag.NoRunDown));
+        Assert.True(analysis.Has(TraceRemarkKind.NoRunDown));
         Assert.Null(analysis.Snug);
         Assert.Null(analysis.RotationPastSnug);
 

@@ -1,8 +1,8 @@
 namespace Fastening;
 
 /// <summary>What is wrong with a curve, or hinders its reading.</summary>
-/// <example><code>bool rattled = analysis.Has(TraceFlag.StickSlip);</code></example>
-public enum TraceFlag : byte
+/// <example><code>bool rattled = analysis.Has(TraceRemarkKind.StickSlip);</code></example>
+public enum TraceRemarkKind : byte
 {
     /// <summary>There is no stretch of the curve that rises along a line: the fastener was not seated, or the record is too short for the smoothing window.</summary>
     NoElasticRegion = 1,
