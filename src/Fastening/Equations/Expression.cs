@@ -62,6 +62,8 @@ internal abstract class Expression
                 "tan" => Math.Tan(x),
                 "atan" => Math.Atan(x),
                 "sqrt" => Math.Sqrt(x),
+                "ln" => Math.Log(x),
+                "exp" => Math.Exp(x),
                 "min" => Math.Min(x, Arguments[1].Evaluate(valueOf)),
                 _ => Math.Max(x, Arguments[1].Evaluate(valueOf)),
             };

@@ -15,6 +15,8 @@ internal sealed class ExpressionParser
         ["tan"] = 1,
         ["atan"] = 1,
         ["sqrt"] = 1,
+        ["ln"] = 1,
+        ["exp"] = 1,
         ["min"] = 2,
         ["max"] = 2,
     };

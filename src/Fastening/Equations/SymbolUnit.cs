@@ -54,6 +54,12 @@ public sealed class SymbolUnit
     /// <summary>Radian per newton-metre, printed in degrees per newton-metre.</summary>
     public static SymbolUnit TorsionalCompliance { get; } = new("rad/(N·m)", "°/(N·m)", 180 / Math.PI, length: -2, mass: -1, time: 2);
 
+    /// <summary>Newton per metre (stiffness), printed in kilonewtons per millimetre.</summary>
+    public static SymbolUnit Stiffness { get; } = new("N/m", "kN/mm", 1e-6, mass: 1, time: -2);
+
+    /// <summary>Metre per newton (elastic resilience), printed in micrometres per kilonewton.</summary>
+    public static SymbolUnit Resilience { get; } = new("m/N", "µm/kN", 1e9, mass: -1, time: 2);
+
     /// <summary>One per metre, printed per millimetre.</summary>
     public static SymbolUnit PerLength { get; } = new("1/m", "1/mm", 1e-3, length: -1);
 

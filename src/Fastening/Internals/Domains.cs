@@ -5,6 +5,7 @@ internal static class Domains
 {
     public static readonly Interval Length = new(1e-6, 1e3);
     public static readonly Interval LengthOrZero = new(0, 1e3);
+    public static readonly Interval Area = new(1e-12, 1e6);
     public static readonly Interval Torque = new(0, 1e7);
     public static readonly Interval PositiveTorque = new(1e-6, 1e7);
     public static readonly Interval Force = new(0, 1e9);

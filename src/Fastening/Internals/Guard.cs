@@ -17,6 +17,13 @@ internal static class Guard
         return si;
     }
 
+    public static double Check(Area value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double si = Si.Of(value);
+        if (!domain.Contains(si)) Refuse(name, value, domain, 1e6, "mm²");
+        return si;
+    }
+
     public static double Check(Torque value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double si = Si.Of(value);

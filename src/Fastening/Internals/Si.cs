@@ -14,6 +14,7 @@ internal static class Si
     public static double Of(Length value) => value.Meters;
     public static double Of(Torque value) => value.NewtonMeters;
     public static double Of(Force value) => value.Newtons;
+    public static double Of(Area value) => value.SquareMeters;
     public static double Of(Pressure value) => value.Pascals;
     public static double Of(Angle value) => value.Degrees;
     public static double Of(Duration value) => value.Seconds;
@@ -26,6 +27,7 @@ internal static class Si
 
     public static Length Length(double meters) => UnitsNet.Length.FromMeters(meters);
     public static Area Area(double squareMeters) => UnitsNet.Area.FromSquareMeters(squareMeters);
+    public static ForcePerLength Stiffness(double newtonsPerMeter) => ForcePerLength.FromNewtonsPerMeter(newtonsPerMeter);
     public static Torque Torque(double newtonMeters) => UnitsNet.Torque.FromNewtonMeters(newtonMeters);
     public static Force Force(double newtons) => UnitsNet.Force.FromNewtons(newtons);
     public static Pressure Pressure(double pascals) => UnitsNet.Pressure.FromPascals(pascals);

@@ -24,7 +24,7 @@ public sealed class PublishedRow
     /// <summary>Every row of every data file, in their order.</summary>
     public static IReadOnlyList<PublishedRow> All { get; } =
     [
-        .. new[] { "threads", "bolt-strength", "torque-preload", "assembly-stress", "preload-scatter", "adapters", "errata" }
+        .. new[] { "threads", "bolt-strength", "torque-preload", "assembly-stress", "preload-scatter", "adapters", "joint-stiffness", "errata" }
             .SelectMany(file => Read(file + ".json")).Select(row => new PublishedRow(row)),
     ];
 

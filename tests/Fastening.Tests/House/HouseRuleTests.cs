@@ -18,7 +18,8 @@ public class HouseRuleTests
         ["Friction"] = ["Threads"],
         ["Tightening"] = ["Threads", "Materials", "Friction"],
         ["Wrenches"] = ["Tolerances"],
-        ["Traces"] = ["Tightening", "Friction", "Threads"],
+        ["Joints"] = ["Threads", "Materials"],
+        ["Traces"] = ["Tightening", "Friction", "Threads", "Joints"],
         ["Rotation"] = ["Tightening", "Tolerances", "Traces"],
     };
 

@@ -1,0 +1,118 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+public sealed partial class BoltCompliance
+{
+    // VDI 2230-1:2015 §5.1.1, from memory.
+    private const double HexagonHeadFactor = 0.5, SocketHeadFactor = 0.4, EngagedThreadFactor = 0.5, NutFactor = 0.4, TappedPartFactor = 0.33;
+
+    private double HeadFactor => _head == BoltHead.Hexagon ? HexagonHeadFactor : SocketHeadFactor;
+
+    /// <summary>A bolt with nut after VDI 2230, with a shank of the nominal diameter. <see cref="TappedInto"/> takes the nut away.</summary>
+    /// <param name="thread">Thread.</param>
+    /// <param name="length">Length of the bolt under its head, at least the grip.</param>
+    /// <param name="threadedLength">Threaded length, at most <paramref name="length"/>; equal to it for a bolt threaded to the head.</param>
+    /// <param name="grip">Thickness of everything clamped, washers included; for a tapped part, without it.</param>
+    /// <param name="head">Head.</param>
+    /// <param name="material">Material of bolt and nut.</param>
+    /// <returns>The bolt.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="thread"/> or <paramref name="material"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A length is outside its domain or does not fit the others, or the head is unknown.</exception>
+    public static BoltCompliance Vdi2230(ScrewThread thread, Length length, Length threadedLength, Length grip, BoltHead head, ElasticMaterial material)
+    {
+        Guard.NotNull(thread);
+        (double shank, double free) = Divide(length, threadedLength, grip);
+        BoltSection[] sections = GripOf(shank, free, Si.Of(thread.NominalDiameter), thread.Geometry.RootDiameter);
+        return new BoltCompliance(BoltComplianceMethod.Vdi2230, thread, Guard.NotNull(material), sections, Known(head));
+    }
+
+    /// <summary>A bolt with nut after VDI 2230, of sections: waists, extension sleeves. <see cref="TappedInto"/> takes the nut away.</summary>
+    /// <param name="thread">Thread.</param>
+    /// <param name="sections">
+    /// What lies between head and first engaged thread, free thread included (<see cref="BoltSection.OfThread"/>); head, engaged thread and
+    /// nut are added.
+    /// </param>
+    /// <param name="head">Head.</param>
+    /// <param name="material">Material of bolt and nut, and of every section without its own.</param>
+    /// <returns>The bolt.</returns>
+    /// <exception cref="ArgumentNullException">An argument or a section is null.</exception>
+    /// <exception cref="ArgumentException">There are no sections.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The head is unknown.</exception>
+    public static BoltCompliance Vdi2230(ScrewThread thread, IReadOnlyList<BoltSection> sections, BoltHead head, ElasticMaterial material) =>
+        new(BoltComplianceMethod.Vdi2230, Guard.NotNull(thread), Guard.NotNull(material), Copy(sections), Known(head));
+
+    /// <summary>A bolt as the textbooks count it: shank and thread in the grip, neither head nor nut (equation <c>bolt.textbook-stiffness</c>).</summary>
+    /// <param name="thread">Thread.</param>
+    /// <param name="length">Length of the bolt under its head, at least the grip.</param>
+    /// <param name="threadedLength">Threaded length, at most <paramref name="length"/>.</param>
+    /// <param name="grip">Thickness of everything clamped; with a tapped part, the effective one of <see cref="TappedGrip"/>.</param>
+    /// <param name="material">Material of the bolt.</param>
+    /// <returns>The bolt.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="thread"/> or <paramref name="material"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A length is outside its domain or does not fit the others.</exception>
+    public static BoltCompliance Textbook(ScrewThread thread, Length length, Length threadedLength, Length grip, ElasticMaterial material)
+    {
+        Guard.NotNull(thread);
+        (double shank, double free) = Divide(length, threadedLength, grip);
+        BoltSection[] sections = GripOf(shank, free, Si.Of(thread.NominalDiameter), thread.Geometry.StressDiameter);
+        return new BoltCompliance(
+            BoltComplianceMethod.Textbook, thread, Guard.NotNull(material), sections, shank: shank, freeThread: free);
+    }
+
+    /// <summary>A bolt of the sections that are given; nothing is added for head, engaged thread and nut.</summary>
+    /// <param name="thread">Thread.</param>
+    /// <param name="sections">The sections that stretch.</param>
+    /// <param name="material">Material of every section without its own.</param>
+    /// <returns>The bolt.</returns>
+    /// <exception cref="ArgumentNullException">An argument or a section is null.</exception>
+    /// <exception cref="ArgumentException">There are no sections.</exception>
+    public static BoltCompliance OfSections(ScrewThread thread, IReadOnlyList<BoltSection> sections, ElasticMaterial material) =>
+        new(BoltComplianceMethod.SectionsOnly, Guard.NotNull(thread), Guard.NotNull(material), Copy(sections));
+
+    /// <summary>
+    /// Effective grip of a bolt screwed into its last part, as the textbooks take it: the parts above, and half of the tapped part or of the
+    /// nominal diameter, whichever is less (equation <c>bolt.tapped-grip</c>).
+    /// </summary>
+    /// <param name="thread">Thread.</param>
+    /// <param name="clampedThickness">Thickness of the parts between head and tapped part.</param>
+    /// <param name="tappedThickness">Thickness of the tapped part.</param>
+    /// <returns>The effective grip, for <see cref="Textbook"/> and for the layers under a frustum stack.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A thickness is outside its domain.</exception>
+    public static Length TappedGrip(ScrewThread thread, Length clampedThickness, Length tappedThickness) => Si.Length(BoltComplianceEquations.TappedGrip(
+        Guard.Check(clampedThickness, Domains.Length), Guard.Check(tappedThickness, Domains.Length), Si.Of(Guard.NotNull(thread).NominalDiameter)));
+
+    private static (double Shank, double FreeThread) Divide(Length length, Length threadedLength, Length grip)
+    {
+        double whole = Guard.Check(length, Domains.Length);
+        double threaded = Guard.Check(threadedLength, Domains.LengthOrZero);
+        double clamped = Guard.Check(grip, Domains.Length);
+        if (threaded > whole) Guard.RefuseAgainst(nameof(threadedLength), threadedLength, $"at most the length of the bolt, {Guard.Show(length)}");
+        if (clamped > whole) Guard.RefuseAgainst(nameof(grip), grip, $"at most the length of the bolt, {Guard.Show(length)}");
+        double shank = Math.Min(whole - threaded, clamped);
+        return (shank, clamped - shank);
+    }
+
+    private static BoltSection[] GripOf(double shank, double freeThread, double shankDiameter, double threadDiameter)
+    {
+        var sections = new List<BoltSection>(2);
+        if (shank > 0) sections.Add(BoltSection.Round(shank, shankDiameter));
+        if (freeThread > 0) sections.Add(BoltSection.Round(freeThread, threadDiameter));
+        return [.. sections];
+    }
+
+    private static BoltSection[] Copy(IReadOnlyList<BoltSection> sections)
+    {
+        BoltSection[] copy = [.. Guard.NotNull(sections)];
+        if (copy.Length == 0) throw new ArgumentException("A bolt has at least one section between head and first engaged thread.", nameof(sections));
+        foreach (BoltSection section in copy) Guard.NotNull(section, nameof(sections));
+        return copy;
+    }
+
+    private static BoltHead Known(BoltHead head) => head is BoltHead.Hexagon or BoltHead.HexagonSocket
+        ? head
+        : throw new ArgumentOutOfRangeException(nameof(head), FormattableString.Invariant($"head is {(int)head}; it must be Hexagon or HexagonSocket."));
+}

@@ -1,0 +1,75 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>A straight piece of a bolt: shank, waist, free thread, extension sleeve.</summary>
+/// <example><code>BoltSection.OfDiameter(Length.FromMillimeters(40), Length.FromMillimeters(11))        // a waist
+/// BoltSection.OfThread(Length.FromMillimeters(12), ScrewThread.Parse("M16"))             // free thread, on the root area</code></example>
+public sealed class BoltSection
+{
+    private readonly double _length;
+    private readonly double? _diameter;
+    private readonly double _area;
+
+    private BoltSection(double length, double? diameter, double area, ElasticMaterial? material)
+    {
+        _length = length;
+        _diameter = diameter;
+        _area = area;
+        Material = material;
+    }
+
+    /// <summary>Length of the section.</summary>
+    public Length Length => Si.Length(_length);
+
+    /// <summary>Cross-section.</summary>
+    public Area Area => Si.Area(_area);
+
+    /// <summary>Material of the section; null when it is that of the bolt.</summary>
+    public ElasticMaterial? Material { get; }
+
+    internal double SiLength => _length;
+
+    /// <summary>A round section.</summary>
+    /// <param name="length">Its length.</param>
+    /// <param name="diameter">Its diameter.</param>
+    /// <returns>The section, of the bolt's material.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A length is outside its domain.</exception>
+    public static BoltSection OfDiameter(Length length, Length diameter) =>
+        Round(Guard.Check(length, Domains.Length), Guard.Check(diameter, Domains.Length));
+
+    /// <summary>A section of any shape. For twist it counts as round.</summary>
+    /// <param name="length">Its length.</param>
+    /// <param name="area">Its cross-section.</param>
+    /// <returns>The section, of the bolt's material.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    public static BoltSection OfArea(Length length, Area area) =>
+        new(Guard.Check(length, Domains.Length), null, Guard.Check(area, Domains.Area), null);
+
+    /// <summary>Free thread, which VDI 2230 counts with the area of the root diameter d₃.</summary>
+    /// <param name="length">Its length.</param>
+    /// <param name="thread">The thread.</param>
+    /// <returns>The section, of the bolt's material.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="length"/> is outside its domain.</exception>
+    public static BoltSection OfThread(Length length, ScrewThread thread) =>
+        Round(Guard.Check(length, Domains.Length), Guard.NotNull(thread).Geometry.RootDiameter);
+
+    /// <summary>The same section of another material: an extension sleeve of aluminium.</summary>
+    /// <param name="material">The material.</param>
+    /// <returns>A new section.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="material"/> is null.</exception>
+    public BoltSection WithMaterial(ElasticMaterial material) => new(_length, _diameter, _area, Guard.NotNull(material));
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{_length * 1e3:0.###} mm of {_area * 1e6:0.###} mm²")
+        + (Material is null ? "" : ", " + Material.Name);
+
+    internal static BoltSection Round(double length, double diameter) => new(length, diameter, BoltComplianceEquations.SectionArea(diameter), null);
+
+    internal double AreaOf(Derivation? work) => _diameter is double d ? BoltComplianceEquations.SectionAreaEquation.Step(work, d) : _area;
+
+    internal double DiameterOf(Derivation? work) => _diameter ?? BoltComplianceEquations.RoundDiameterEquation.Step(work, _area);
+}

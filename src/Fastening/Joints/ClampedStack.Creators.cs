@@ -1,0 +1,122 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+public sealed partial class ClampedStack
+{
+    private static readonly Interval HalfAngleDomain = new(1, 80);
+
+    /// <summary>The deformation cone of VDI 2230, its angle from grip, bearing diameter and outside diameter.</summary>
+    /// <remarks>
+    /// One modulus: the closed form of §5.1.2.1. Several: the same cone, with the angle of the whole grip, is cut at the faces of the layers,
+    /// in the middle of the grip and where it meets the outside, and the pieces are added. Outside diameter at most the bearing diameter: a sleeve.
+    /// </remarks>
+    /// <param name="layers">The layers, from the head on; of a tapped joint without the tapped part.</param>
+    /// <param name="bearingDiameter">Outer diameter d_W of the bearing face of head or nut, greater than the hole.</param>
+    /// <param name="hole">Hole d_h.</param>
+    /// <param name="outerDiameter">Outside diameter D_A of the parts around the bolt, greater than the hole.</param>
+    /// <param name="form">Bolt and nut, or tapped part.</param>
+    /// <returns>The stack.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="layers"/> or a layer is null.</exception>
+    /// <exception cref="ArgumentException">There are no layers.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A diameter is outside its domain or not greater than the hole, the grip is less than a thousandth of the bearing diameter, or the form is unknown.</exception>
+    public static ClampedStack Vdi2230Cone(
+        IReadOnlyList<ClampedLayer> layers, Length bearingDiameter, Length hole, Length outerDiameter, JointForm form)
+    {
+        ConeShape cone = ConeOf(bearingDiameter, hole, outerDiameter, null, form);
+        return new ClampedStack(ClampedStackMethod.Vdi2230Cone, ThickEnough(Copy(layers), 1e-3 * Si.Of(bearingDiameter)), cone);
+    }
+
+    /// <summary>A stack of frusta of one angle, in parts of any number of layers and materials.</summary>
+    /// <remarks>The cone is cut at the faces of the layers, in the middle of the grip (bolt and nut) and where it meets the outside; beyond that it is a sleeve.</remarks>
+    /// <param name="layers">The layers, from the head on.</param>
+    /// <param name="bearingDiameter">Diameter of the cone at the bearing face, greater than the hole.</param>
+    /// <param name="hole">Hole.</param>
+    /// <param name="halfAngle">Half angle of the cone, 1° to 80°; 30° is usual.</param>
+    /// <param name="outerDiameter">Outside diameter of the parts; null when they are wide enough for the cone.</param>
+    /// <param name="form">Bolt and nut, or tapped part.</param>
+    /// <returns>The stack.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="layers"/> or a layer is null.</exception>
+    /// <exception cref="ArgumentException">There are no layers.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, a diameter is not greater than the hole, or the form is unknown.</exception>
+    public static ClampedStack Frusta(
+        IReadOnlyList<ClampedLayer> layers, Length bearingDiameter, Length hole, Angle halfAngle, Length? outerDiameter, JointForm form) =>
+        new(
+            ClampedStackMethod.Frusta, Copy(layers),
+            ConeOf(bearingDiameter, hole, outerDiameter, Si.ToRadians(Guard.Check(halfAngle, HalfAngleDomain)), form));
+
+    /// <summary>The frusta of Shigley, 9th ed. (2011) eq. (8-20): 30°, washer face 1.5 d, hole d, wide parts, a cone from each end.</summary>
+    /// <param name="thread">Thread; only its nominal diameter counts.</param>
+    /// <param name="layers">The layers; the last one of a tapped joint as thick as <see cref="BoltCompliance.TappedGrip"/> leaves it.</param>
+    /// <returns>The stack.</returns>
+    /// <exception cref="ArgumentNullException">An argument or a layer is null.</exception>
+    /// <exception cref="ArgumentException">There are no layers.</exception>
+    public static ClampedStack ShigleyFrusta(ScrewThread thread, IReadOnlyList<ClampedLayer> layers)
+    {
+        double d = Si.Of(Guard.NotNull(thread).NominalDiameter);
+        return new ClampedStack(
+            ClampedStackMethod.Frusta, Copy(layers), new ConeShape(1.5 * d, d, null, Si.ToRadians(30), JointForm.ThroughBolt));
+    }
+
+    /// <summary>The fit by Wileman, Choudhury and Green: wide plates of one material under washer faces of 1.5 d (equation <c>parts.wileman-stiffness</c>).</summary>
+    /// <param name="thread">Thread; only its nominal diameter counts.</param>
+    /// <param name="layers">The layers, all of one Young's modulus.</param>
+    /// <param name="fit">The coefficients of their material.</param>
+    /// <returns>The stack.</returns>
+    /// <exception cref="ArgumentNullException">An argument or a layer is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// There are no layers, they differ in modulus, or their modulus is more than 15 % from that of the fit: then the fit is for another material.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">The grip is less than a twentieth of the nominal diameter.</exception>
+    public static ClampedStack Wileman(ScrewThread thread, IReadOnlyList<ClampedLayer> layers, WilemanFit fit)
+    {
+        Guard.NotNull(thread);
+        ClampedLayer[] copy = Copy(layers);
+        Guard.NotNull(fit);
+        double modulus = copy[0].Modulus;
+        if (copy.Any(layer => layer.Modulus != modulus))
+        {
+            throw new ArgumentException("The fit by Wileman holds for plates of one material; take ClampedStack.Frusta for several.", nameof(layers));
+        }
+
+        if (fit.Modulus is double fitted && Math.Abs(modulus / fitted - 1) > 0.15)
+        {
+            throw new ArgumentException(FormattableString.Invariant(
+                $"{copy[0].Material.Name} has {modulus / 1e9:G4} GPa, the fit for {fit.Name} {fitted / 1e9:G4} GPa; take WilemanFit.General or ClampedStack.Frusta."), nameof(fit));
+        }
+
+        double d = Si.Of(thread.NominalDiameter);
+        return new ClampedStack(ClampedStackMethod.Wileman, ThickEnough(copy, d / 20), null, d, fit);
+    }
+
+    private static ClampedLayer[] Copy(IReadOnlyList<ClampedLayer> layers)
+    {
+        ClampedLayer[] copy = [.. Guard.NotNull(layers)];
+        if (copy.Length == 0) throw new ArgumentException("A joint clamps at least one layer.", nameof(layers));
+        foreach (ClampedLayer layer in copy) Guard.NotNull(layer, nameof(layers));
+        return copy;
+    }
+
+    private static ClampedLayer[] ThickEnough(ClampedLayer[] layers, double least)
+    {
+        double grip = layers.Sum(layer => layer.SiThickness);
+        if (grip < least) Guard.RefuseAgainst(nameof(layers), Si.Length(grip), $"at least {Guard.Show(Si.Length(least))} thick for this method");
+        return layers;
+    }
+
+    private static ConeShape ConeOf(Length bearingDiameter, Length hole, Length? outerDiameter, double? halfAngle, JointForm form)
+    {
+        double bearing = Guard.Check(bearingDiameter, Domains.Length);
+        double inner = Guard.Check(hole, Domains.Length);
+        double? outer = outerDiameter is Length given ? Guard.Check(given, Domains.Length, nameof(outerDiameter)) : null;
+        if (bearing < 1.001 * inner) Guard.RefuseAgainst(nameof(bearingDiameter), bearingDiameter, $"at least 1.001 of the hole, {Guard.Show(hole)}");
+        if (outer < 1.001 * inner) Guard.RefuseAgainst(nameof(outerDiameter), outerDiameter!.Value, $"at least 1.001 of the hole, {Guard.Show(hole)}");
+        if (form is not (JointForm.ThroughBolt or JointForm.TappedThread))
+        {
+            throw new ArgumentOutOfRangeException(nameof(form), FormattableString.Invariant($"form is {(int)form}; it must be ThroughBolt or TappedThread."));
+        }
+
+        return new ConeShape(bearing, inner, outer, halfAngle, form);
+    }
+}

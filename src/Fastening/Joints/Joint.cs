@@ -1,0 +1,126 @@
+using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>A bolt and the parts it clamps: two springs in one ring of force.</summary>
+/// <remarks>
+/// Concentric clamping and load. Rotation is that of the nut relative to the bolt thread, whichever is turned, from full contact of the parts up
+/// to the first yield of bolt, thread or bearing.
+/// </remarks>
+/// <example><code>var joint = new Joint(bolt, parts);
+/// Angle further = joint.RotationFor(Force.FromKilonewtons(40));     // from snug, to gain 40 kN</code></example>
+public sealed partial class Joint
+{
+    /// <summary>A joint.</summary>
+    /// <param name="bolt">The bolt.</param>
+    /// <param name="parts">What it clamps.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="bolt"/> or <paramref name="parts"/> is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// A bolt of VDI 2230 with the fit by Wileman, a textbook bolt with the cone of VDI 2230, or a bolt and parts of different grips.
+    /// </exception>
+    public Joint(BoltCompliance bolt, ClampedStack parts)
+    {
+        Bolt = Guard.NotNull(bolt);
+        Parts = Guard.NotNull(parts);
+        RefuseMixture(bolt, parts);
+        MetersPerNewton = ResilienceOf(null);
+        LoadFactor = LoadFactorOf(null);
+    }
+
+    /// <summary>The bolt.</summary>
+    public BoltCompliance Bolt { get; }
+
+    /// <summary>The clamped parts.</summary>
+    public ClampedStack Parts { get; }
+
+    /// <summary>Elastic resilience of both, δ_S + δ_P, metres per newton.</summary>
+    public double MetersPerNewton { get; }
+
+    /// <summary>
+    /// Load factor Φ_K = δ_P/(δ_S + δ_P): the share that the bolt takes of a load under head and nut (load introduction n = 1); Shigley's C.
+    /// </summary>
+    public double LoadFactor { get; }
+
+    /// <summary>The rotation that gains a preload (equation <c>joint.rotation</c>).</summary>
+    /// <param name="preloadGain">The preload to gain.</param>
+    /// <returns>The rotation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preloadGain"/> is outside its domain.</exception>
+    public Angle RotationFor(Force preloadGain) => Si.AngleFromRadians(RotationOf(null, Guard.Check(preloadGain, Domains.Force)));
+
+    /// <summary>The preload that a rotation gains (equation <c>joint.preload-gain</c>).</summary>
+    /// <param name="rotation">The rotation.</param>
+    /// <returns>The preload.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is outside its domain.</exception>
+    public Force PreloadGainAt(Angle rotation) => Si.Force(PreloadGainOf(null, Si.ToRadians(Guard.Check(rotation, Domains.Rotation))));
+
+    /// <summary>The work behind <see cref="RotationFor"/>.</summary>
+    /// <param name="preloadGain">The preload to gain.</param>
+    /// <returns>The steps; the last is the rotation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preloadGain"/> is outside its domain.</exception>
+    public Derivation DeriveRotationFor(Force preloadGain)
+    {
+        var work = new Derivation("Rotation");
+        RotationOf(work, Guard.Check(preloadGain, Domains.Force));
+        return work.KeepWhatCounts();
+    }
+
+    /// <summary>The work behind <see cref="PreloadGainAt"/>.</summary>
+    /// <param name="rotation">The rotation.</param>
+    /// <returns>The steps; the last is the preload.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is outside its domain.</exception>
+    public Derivation DerivePreloadGainAt(Angle rotation)
+    {
+        var work = new Derivation("Preload gained by rotation");
+        PreloadGainOf(work, Si.ToRadians(Guard.Check(rotation, Domains.Rotation)));
+        return work.KeepWhatCounts();
+    }
+
+    /// <summary>The work behind <see cref="LoadFactor"/>.</summary>
+    /// <returns>The steps; the last is the load factor.</returns>
+    public Derivation DeriveLoadFactor()
+    {
+        var work = new Derivation("Load factor");
+        LoadFactorOf(work);
+        return work.KeepWhatCounts();
+    }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant($"{Bolt}; {Parts}; Φ_K {LoadFactor:G3}");
+
+    internal double ResilienceOf(Derivation? work) => JointEquations.ResilienceEquation.Step(work, BoltOf(work), PartsOf(work));
+
+    internal double LoadFactorOf(Derivation? work) => JointEquations.LoadFactorEquation.Step(work, BoltOf(work), PartsOf(work));
+
+    private double RotationOf(Derivation? work, double gain) => JointEquations.RotationEquation.Step(work, gain, ResilienceOf(work), LeadOf(work));
+
+    private double PreloadGainOf(Derivation? work, double radians) =>
+        JointEquations.PreloadGainEquation.Step(work, radians, LeadOf(work), ResilienceOf(work));
+
+    private double BoltOf(Derivation? work) => work is null ? Bolt.MetersPerNewton : Bolt.ResilienceOf(work);
+
+    private double PartsOf(Derivation? work) => work is null ? Parts.MetersPerNewton : Parts.ResilienceOf(work);
+
+    private double LeadOf(Derivation? work) => Bolt.Thread.Derive(work).Lead;
+
+    private static void RefuseMixture(BoltCompliance bolt, ClampedStack parts)
+    {
+        if (bolt.Method == BoltComplianceMethod.Vdi2230 && parts.Method == ClampedStackMethod.Wileman)
+        {
+            throw new ArgumentException("A bolt of VDI 2230 goes with the cone of VDI 2230 or with frusta, not with the fit by Wileman, which belongs to a textbook bolt.", nameof(parts));
+        }
+
+        if (bolt.Method == BoltComplianceMethod.Textbook && parts.Method == ClampedStackMethod.Vdi2230Cone)
+        {
+            throw new ArgumentException("A textbook bolt goes with frusta or with the fit by Wileman, not with the cone of VDI 2230.", nameof(parts));
+        }
+
+        bool gripMustAgree = bolt.Method != BoltComplianceMethod.SectionsOnly;
+        if (gripMustAgree && Math.Abs(bolt.GripMeters - parts.GripMeters) > 1e-6 * parts.GripMeters)
+        {
+            throw new ArgumentException(FormattableString.Invariant(
+                $"The bolt has a grip of {bolt.GripMeters * 1e3:G6} mm, the parts are {parts.GripMeters * 1e3:G6} mm thick; they must agree."), nameof(parts));
+        }
+    }
+}
