@@ -22,6 +22,9 @@ public class TracePageTests
         });
     }
 
+    [Fact]
+    public void The_record_of_the_example_is_what_the_generator_makes() => Compare(TracePages.DemoRecord(), "docs", "examples", "read-a-trace.csv");
+
     private static void Compare(string written, params string[] path)
     {
         if (Environment.GetEnvironmentVariable("FASTENING_WRITE_DOCS") == "1") File.WriteAllText(Path.Combine([Repository.Root, .. path]), written);

@@ -35,6 +35,24 @@ internal static class TracePages
         return page.ToString();
     }
 
+    /// <summary>The record of the example: one invented curve through the generator of these tests.</summary>
+    public static string DemoRecord()
+    {
+        var curve = new KnownCurve
+        {
+            Prevailing = 6, Slope = 1.3, StartUp = 2, RunDown = 140, Toe = 7, Elastic = 48, Knee = 10, PlateauShare = 0.05, Plateau = 30,
+        };
+        var recorder = new Recorder { Noise = 0.005, SamplesPerDegree = 5, DegreesPerSecond = 60, TorqueResolutionShare = 0.1 / curve.Peak };
+        TighteningTrace trace = recorder.Record(curve, new Dice(12));
+        var csv = new StringBuilder("# Invented: made by the seeded generator of the tests (tests/Fastening.Tests/Traces/TracePages.cs). No fastener was turned.\ntime_s,angle_deg,torque_nm\n");
+        for (int i = 0; i < trace.Count; i++)
+        {
+            csv.Append(CultureInfo.InvariantCulture, $"{trace.TimeAt(i).Seconds:0.000000},{trace.AnglesDegrees.Span[i]:0.0},{trace.TorquesNewtonMeters.Span[i]:0.0}\n");
+        }
+
+        return csv.ToString();
+    }
+
     private static string Picture(MeasuredRun run)
     {
         TighteningTrace trace = run.Trace;

@@ -65,7 +65,7 @@ public class TracePreloadTests
     public void Spans_of_another_length_are_refused()
     {
         Assert.Throws<ArgumentException>(() => Read().PreloadsFromRotation(Joint, Force.Zero, new double[3]));
-        Assert.Throws<ArgumentException>(() => Read().PreloadsFromTorque(TorquePreloadModel.FromNutFactor(0.2, Thread.Diameter), new double[3]));
+        Assert.Throws<ArgumentException>(() => Read().PreloadsFromTorque(TorquePreloadModel.FromNutFactor(0.2, Length.FromMillimeters(12)), new double[3]));
         Assert.Throws<ArgumentOutOfRangeException>(() => Read().PreloadsFromRotation(Joint, Force.FromNewtons(-1), new double[Angles.Length]));
     }
 
