@@ -5,7 +5,8 @@ namespace Fastening;
 
 /// <summary>The stretch of the curve that rises along a line, and that line.</summary>
 /// <remarks>
-/// The line is fitted robustly (Huber weights). The standard error takes the samples for independent: ripple and drift are not in it. The slope
+/// The line is fitted robustly (Huber weights) to the means over a sixteenth of the smoothing window each. The standard error takes those for
+/// independent: slower ripple and drift are not in it. The slope
 /// is that at the tool; with friction and stiffness it is dM/dθ = κ P_h/(2π(δ_S + δ_P)) at the fastener, less what the tool winds up.
 /// </remarks>
 /// <example><code>RotationalStiffness? slope = analysis.ElasticRegion?.Slope;</code></example>
@@ -13,12 +14,12 @@ public sealed class ElasticRegion
 {
     private readonly RobustLine _line;
 
-    internal ElasticRegion(TracePoint start, TracePoint end, in RobustLine line)
+    internal ElasticRegion(TracePoint start, TracePoint end, in ElasticFit fit)
     {
-        (Start, End, _line) = (start, end, line);
-        Slope = Si.RotationalStiffness(line.Slope);
-        SlopeStandardError = Si.RotationalStiffness(line.SlopeError);
-        Scatter = Si.Torque(line.Scatter);
+        (Start, End, _line) = (start, end, fit.Line);
+        Slope = Si.RotationalStiffness(_line.Slope);
+        SlopeStandardError = Si.RotationalStiffness(_line.SlopeError);
+        Scatter = Si.Torque(fit.Scatter);
     }
 
     /// <summary>First sample of the fit.</summary>
@@ -30,14 +31,14 @@ public sealed class ElasticRegion
     /// <summary>Slope of the line, torque per angle.</summary>
     public RotationalStiffness Slope { get; }
 
-    /// <summary>Standard error of the slope, the samples taken for independent.</summary>
+    /// <summary>Standard error of the slope.</summary>
     public RotationalStiffness SlopeStandardError { get; }
 
     /// <summary>Standard deviation of the samples about the line.</summary>
     public Torque Scatter { get; }
 
     /// <summary>Number of samples in the fit.</summary>
-    public int Count => _line.Count;
+    public int Count => End.Index - Start.Index + 1;
 
     /// <summary>The torque of the line at an angle, also beyond the region.</summary>
     /// <param name="angle">Angle as the trace counts it.</param>

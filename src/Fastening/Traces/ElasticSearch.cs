@@ -38,9 +38,11 @@ internal readonly ref struct ElasticSearch
         if (!(coarse.Line.Slope > 0)) return null;
         double slope = coarse.Line.Slope;
         ElasticFit fine = Fit(Spread(coarse.Middle, (1 - FineShare) * slope, (1 + FineShare) * slope));
+        if (fine.LastSample - fine.FirstSample + 1 < LeastSamples) return null;
+        fine = fine with { Scatter = fine.Line.ScatterOf(Samples(_angles, fine), Samples(_torques, fine)) };
         double rise = fine.Line.Slope * (fine.To - fine.From) * _curve.Step;
-        bool isSignificant = fine.Line.Count >= LeastSamples && fine.Line.Slope > 0
-            && rise >= LeastRiseInScatters * fine.Line.Scatter && fine.Line.Slope >= LeastSlopeInErrors * fine.Line.SlopeError;
+        bool isSignificant = fine.Line.Slope > 0
+            && rise >= LeastRiseInScatters * fine.Scatter && fine.Line.Slope >= LeastSlopeInErrors * fine.Line.SlopeError;
         return isSignificant ? fine : null;
     }
 
@@ -73,9 +75,14 @@ internal readonly ref struct ElasticSearch
         return (Math.Min(from, seed - Half / 2), Math.Max(to, seed + Half / 2));
     }
 
+    /// <summary>The line through the means of the bins: a stretch where the tool dwelt weighs no more than another, and the cost does not grow with the samples.</summary>
     private ElasticFit Fit((int From, int To) steps)
     {
-        int first = _curve.FirstSample(steps.From), past = Math.Max(_curve.FirstSample(steps.To), first + 1);
-        return new ElasticFit(steps.From, steps.To, first, past - 1, RobustLine.Through(_angles, _torques, first, past));
+        int first = _curve.FirstSample(steps.From), last = Math.Max(_curve.FirstSample(steps.To) - 1, first);
+        RobustLine line = RobustLine.Through(_curve.BinAngles(steps.From, steps.To), _curve.BinTorques(steps.From, steps.To));
+        return new ElasticFit(steps.From, steps.To, first, last, line, 0);
     }
+
+    private static ReadOnlySpan<double> Samples(ReadOnlySpan<double> column, in ElasticFit fit) =>
+        column.Slice(fit.FirstSample, fit.LastSample - fit.FirstSample + 1);
 }

@@ -62,6 +62,9 @@ internal struct LineSums
         return moved;
     }
 
+    /// <summary>The mean of x.</summary>
+    public readonly double MeanX => _n > 0 ? _x / _n : 0;
+
     /// <summary>The mean of y.</summary>
     public readonly double Mean => _n > 0 ? _y / _n : 0;
 

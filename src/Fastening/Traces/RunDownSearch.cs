@@ -12,8 +12,7 @@ internal static class RunDownSearch
     private const double WindowsAhead = 0.25;
 
     /// <summary>First sample, sample after the last, and the level; null when there is no run-down.</summary>
-    public static (int From, int To, double Torque)? Find(
-        SmoothedCurve curve, in ElasticFit elastic, ReadOnlySpan<double> angles, ReadOnlySpan<double> torques)
+    public static (int From, int To, double Torque)? Find(SmoothedCurve curve, in ElasticFit elastic, ReadOnlySpan<double> angles)
     {
         int end = Math.Min(elastic.From, curve.Last);
         while (end >= curve.First && !(curve.Slope(end) <= ShareOfSlope * elastic.Line.Slope)) end--;
@@ -21,7 +20,10 @@ internal static class RunDownSearch
         double window = SmoothedCurve.StepsPerWindow * curve.Step;
         double until = curve.AngleAt(end) - WindowsAhead * window;
         if (until - curve.AngleAt(0) < LeastWindows * window) return null;
-        int from = curve.SampleAt(Math.Max(until - OneTurn, curve.AngleAt(0)), angles), to = curve.SampleAt(until, angles);
-        return to <= from ? null : (from, to, RobustLine.Level(angles, torques, from, to).AtOrigin);
+        double since = Math.Max(until - OneTurn, curve.AngleAt(0));
+        int from = curve.SampleAt(since, angles), to = curve.SampleAt(until, angles);
+        int firstBin = curve.StepAt(since), pastBin = curve.StepAt(until);
+        if (to <= from || pastBin <= firstBin) return null;
+        return (from, to, RobustLine.Level(curve.BinAngles(firstBin, pastBin), curve.BinTorques(firstBin, pastBin)));
     }
 }

@@ -22,6 +22,8 @@ internal sealed class SmoothedCurve : IDisposable
 
     private readonly double[] _slopes;
     private readonly double[] _levels;
+    private readonly double[] _binAngles;
+    private readonly double[] _binTorques;
     private readonly int[] _firstSamples;
     private readonly double _origin;
 
@@ -30,6 +32,8 @@ internal sealed class SmoothedCurve : IDisposable
         (_origin, Step, Bins) = (origin, step, bins);
         _slopes = ArrayPool<double>.Shared.Rent(bins + 1);
         _levels = ArrayPool<double>.Shared.Rent(bins + 1);
+        _binAngles = ArrayPool<double>.Shared.Rent(bins);
+        _binTorques = ArrayPool<double>.Shared.Rent(bins);
         _firstSamples = ArrayPool<int>.Shared.Rent(bins + 1);
     }
 
@@ -55,12 +59,16 @@ internal sealed class SmoothedCurve : IDisposable
         var curve = new SmoothedCurve(origin, step, (int)Math.Ceiling((end - origin) / step));
         LineSums[] sums = ArrayPool<LineSums>.Shared.Rent(curve.Bins);
         curve.Sort(angles.Slice(0, shutOff + 1), torques, sums);
+        curve.Average(sums);
         curve.Smooth(sums);
         ArrayPool<LineSums>.Shared.Return(sums);
         return curve;
     }
 
     public double AngleAt(double step) => _origin + step * Step;
+
+    /// <summary>The last step at or before an angle.</summary>
+    public int StepAt(double angle) => (int)Math.Min(Math.Max(Math.Floor((angle - _origin) / Step), 0), Bins);
 
     /// <summary>Local slope in N·m/°; NaN where the samples are too few to tell.</summary>
     public double Slope(int step) => _slopes[step];
@@ -71,11 +79,16 @@ internal sealed class SmoothedCurve : IDisposable
     /// <summary>Index of the first sample at or past a step.</summary>
     public int FirstSample(int step) => _firstSamples[step];
 
+    /// <summary>The mean angle of each bin from one step to another; NaN for a bin without samples.</summary>
+    public ReadOnlySpan<double> BinAngles(int from, int to) => _binAngles.AsSpan(from, to - from);
+
+    /// <summary>The mean torque of each bin from one step to another; NaN for a bin without samples.</summary>
+    public ReadOnlySpan<double> BinTorques(int from, int to) => _binTorques.AsSpan(from, to - from);
+
     /// <summary>The first sample whose furthest angle is at or past an angle.</summary>
     public int SampleAt(double angle, ReadOnlySpan<double> angles)
     {
-        int step = (int)Math.Min(Math.Max(Math.Floor((angle - _origin) / Step), 0), Bins);
-        int index = _firstSamples[step];
+        int index = _firstSamples[StepAt(angle)];
         while (index < angles.Length - 1 && angles[index] < angle) index++;
         return index;
     }
@@ -84,6 +97,8 @@ internal sealed class SmoothedCurve : IDisposable
     {
         ArrayPool<double>.Shared.Return(_slopes);
         ArrayPool<double>.Shared.Return(_levels);
+        ArrayPool<double>.Shared.Return(_binAngles);
+        ArrayPool<double>.Shared.Return(_binTorques);
         ArrayPool<int>.Shared.Return(_firstSamples);
     }
 
@@ -110,10 +125,19 @@ internal sealed class SmoothedCurve : IDisposable
         while (reached < Bins) _firstSamples[++reached] = angles.Length - 1;
     }
 
+    /// <summary>The mean of each bin; from here on a bin weighs as one.</summary>
+    private void Average(LineSums[] sums)
+    {
+        for (int k = 0; k < Bins; k++)
+        {
+            sums[k] = sums[k].OfOne();
+            (_binAngles[k], _binTorques[k]) = sums[k].Count > 0 ? (AngleAt(k + 0.5) + sums[k].MeanX, sums[k].Mean) : (double.NaN, double.NaN);
+        }
+    }
+
     /// <summary>The window moves by whole bins: the newest comes in, the oldest goes out; now and then it is summed anew, so that rounding does not gather.</summary>
     private void Smooth(LineSums[] sums)
     {
-        for (int k = 0; k < Bins; k++) sums[k] = sums[k].OfOne();
         double leastVariance = LeastRelativeVariance * Step * Step * StepsPerWindow * StepsPerWindow;
         for (int k = 0; k <= Bins; k++) _slopes[k] = _levels[k] = double.NaN;
         LineSums window = default;

@@ -83,8 +83,8 @@ public sealed partial class TraceAnalysis
         Guard.NotNull(thread);
         Guard.NotNull(bearing);
         if (ElasticRegion is null || !_trace.HasForces) return null;
-        RobustLine force = RobustLine.Through(
-            _trace.AnglesDegrees.Span, _trace.ForcesNewtons.Span, ElasticRegion.Start.Index, ElasticRegion.End.Index + 1);
+        int from = ElasticRegion.Start.Index, count = ElasticRegion.Count;
+        RobustLine force = RobustLine.Through(_trace.AnglesDegrees.Span.Slice(from, count), _trace.ForcesNewtons.Span.Slice(from, count));
         return force.Slope > 0 ? Friction(thread, bearing, Si.Force(force.Slope * ElasticRegion.RotationSi)) : null;
     }
 

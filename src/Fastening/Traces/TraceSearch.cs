@@ -46,13 +46,13 @@ internal readonly ref struct TraceSearch
         else ReadElastic(curve!, elastic.Value, found);
         if (peak < 0) return;
         if (_options.SnugTorque is double threshold && SnugSearch.OnCurve(curve!, peak, threshold) is double snug) found.Snug = OnCurve(curve!, snug);
-        RemarkOnCurve(curve!, peak, elastic?.Line.Scatter ?? 0, found);
+        RemarkOnCurve(curve!, peak, elastic?.Scatter ?? 0, found);
     }
 
     private void ReadElastic(SmoothedCurve curve, in ElasticFit elastic, TraceFindings found)
     {
-        found.Elastic = new ElasticRegion(Sample(elastic.FirstSample), Sample(elastic.LastSample), elastic.Line);
-        if (RunDownSearch.Find(curve, elastic, _angles, _torques) is (int from, int to, double running))
+        found.Elastic = new ElasticRegion(Sample(elastic.FirstSample), Sample(elastic.LastSample), elastic);
+        if (RunDownSearch.Find(curve, elastic, _angles) is (int from, int to, double running))
         {
             int highest = from + ShutOff.FirstHighest(_torques.Slice(from), to - from);
             found.RunDown = new RunDown(Sample(from), Sample(to - 1), running, _torques[highest]);
@@ -69,7 +69,7 @@ internal readonly ref struct TraceSearch
 
     private TracePoint? Projected(SmoothedCurve curve, in RobustLine line, double torque)
     {
-        double angle = line.AngleAt(torque);
+        double angle = line.PlaceOf(torque);
         if (!(angle >= _angles[0] && angle <= _angles[_shutOff])) return null;
         int index = curve.SampleAt(angle, _angles);
         return new TracePoint(index, _clock[index], angle, torque);
