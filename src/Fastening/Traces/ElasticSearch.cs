@@ -49,7 +49,7 @@ internal readonly ref struct ElasticSearch
     private int Steepest(int peak)
     {
         int begin = peak;
-        while (begin > _curve.First && !(_curve.Level(begin) <= ShareOfPeak * _curve.Level(peak))) begin--;
+        while (begin > SmoothedCurve.First && !(_curve.Level(begin) <= ShareOfPeak * _curve.Level(peak))) begin--;
         int steepest = -1;
         for (int k = begin; k <= peak; k++)
         {
@@ -62,7 +62,7 @@ internal readonly ref struct ElasticSearch
     private (int From, int To) Spread(int seed, double least, double most)
     {
         int from = seed, to = seed;
-        for (int k = seed; k >= _curve.First && from - k <= Half; k--)
+        for (int k = seed; k >= SmoothedCurve.First && from - k <= Half; k--)
         {
             if (_curve.Slope(k) >= least && _curve.Slope(k) <= most) from = k;
         }

@@ -15,8 +15,8 @@ internal static class RunDownSearch
     public static (int From, int To, double Torque)? Find(SmoothedCurve curve, in ElasticFit elastic, ReadOnlySpan<double> angles)
     {
         int end = Math.Min(elastic.From, curve.Last);
-        while (end >= curve.First && !(curve.Slope(end) <= ShareOfSlope * elastic.Line.Slope)) end--;
-        if (end < curve.First) return null;
+        while (end >= SmoothedCurve.First && !(curve.Slope(end) <= ShareOfSlope * elastic.Line.Slope)) end--;
+        if (end < SmoothedCurve.First) return null;
         double window = SmoothedCurve.StepsPerWindow * curve.Step;
         double until = curve.AngleAt(end) - WindowsAhead * window;
         if (until - curve.AngleAt(0) < LeastWindows * window) return null;

@@ -44,7 +44,7 @@ internal sealed class SmoothedCurve : IDisposable
     public int Bins { get; }
 
     /// <summary>The first step with a whole window about it.</summary>
-    public int First => Half;
+    public const int First = Half;
 
     /// <summary>The last step with a whole window about it; less than <see cref="First"/> when the rotation is shorter than the window.</summary>
     public int Last => Bins - Half;

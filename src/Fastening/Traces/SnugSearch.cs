@@ -7,7 +7,7 @@ internal static class SnugSearch
     public static double? OnCurve(SmoothedCurve curve, int peak, double threshold)
     {
         if (!(curve.Level(peak) >= threshold)) return null;
-        for (int k = peak - 1; k >= curve.First; k--)
+        for (int k = peak - 1; k >= SmoothedCurve.First; k--)
         {
             double level = curve.Level(k), next = curve.Level(k + 1);
             if (level < threshold && next >= threshold) return k + (threshold - level) / (next - level);

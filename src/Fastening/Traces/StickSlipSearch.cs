@@ -12,7 +12,7 @@ internal static class StickSlipSearch
     /// <summary>The sample that completes the third swing; −1 when there is none.</summary>
     public static int Find(SmoothedCurve curve, ReadOnlySpan<double> angles, ReadOnlySpan<double> torques, double threshold)
     {
-        for (int k = curve.First; k <= curve.Last; k += Half)
+        for (int k = SmoothedCurve.First; k <= curve.Last; k += Half)
         {
             if (double.IsNaN(curve.Slope(k))) continue;
             int found = InWindow(curve, k, angles, torques, threshold);

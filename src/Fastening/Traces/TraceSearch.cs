@@ -100,7 +100,7 @@ internal readonly ref struct TraceSearch
     private static int FirstDrop(SmoothedCurve curve, double drop)
     {
         double highest = double.NegativeInfinity;
-        for (int k = curve.First; k <= curve.Last; k++)
+        for (int k = SmoothedCurve.First; k <= curve.Last; k++)
         {
             double level = curve.Level(k);
             if (level > highest) highest = level;
@@ -113,7 +113,7 @@ internal readonly ref struct TraceSearch
     private static int Highest(SmoothedCurve curve)
     {
         int best = -1;
-        for (int k = curve.First; k <= curve.Last; k++)
+        for (int k = SmoothedCurve.First; k <= curve.Last; k++)
         {
             if (!double.IsNaN(curve.Slope(k)) && (best < 0 || curve.Level(k) > curve.Level(best))) best = k;
         }

@@ -16,11 +16,11 @@ internal static class YieldSearch
         double greatest = 0, before = 0;
         double? onset = null;
         int begun = 0;
-        for (int k = Math.Max(elastic.From, curve.First); k <= curve.Last; k++)
+        for (int k = Math.Max(elastic.From, SmoothedCurve.First); k <= curve.Last; k++)
         {
             double slope = curve.Slope(k);
             if (double.IsNaN(slope)) continue;
-            greatest = Math.Max(greatest, MeanSlope(curve, Math.Max(elastic.From, curve.First), k));
+            greatest = Math.Max(greatest, MeanSlope(curve, Math.Max(elastic.From, SmoothedCurve.First), k));
             double margin = slope - share * greatest;
             if (margin >= 0 || k <= elastic.Middle) onset = null;
             else if (onset is null) (onset, begun) = (k - Fraction(before, margin), k);
@@ -37,7 +37,7 @@ internal static class YieldSearch
         double before = 0;
         double? onset = null;
         int begun = 0;
-        for (int k = Math.Max(elastic.Middle, curve.First); k <= curve.Last; k++)
+        for (int k = Math.Max(elastic.Middle, SmoothedCurve.First); k <= curve.Last; k++)
         {
             double level = curve.Level(k);
             if (double.IsNaN(level)) continue;
