@@ -35,7 +35,7 @@ try
 
     Directory.CreateDirectory(folder);
     string picture = $"{folder.TrimEnd('/', '\\')}/{Path.GetFileNameWithoutExtension(file)}.svg";
-    File.WriteAllText(picture, TraceDrawing.Of(trace, analysis, Path.GetFileName(file), options.ToString()), new UTF8Encoding(false));
+    File.WriteAllText(picture, TraceDrawing.Of(trace, analysis, Path.GetFileName(file), [.. TraceFile.Comments(file), $"{options}"]), new UTF8Encoding(false));
     Console.WriteLine($"{"written",-14} {picture}");
     return 0;
 }

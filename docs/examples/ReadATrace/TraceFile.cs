@@ -8,6 +8,9 @@ internal static class TraceFile
 {
     private const string Header = "time_s,angle_deg,torque_nm";
 
+    /// <summary>What the file says of itself before its header.</summary>
+    public static string[] Comments(string file) => [.. File.ReadLines(file).TakeWhile(line => line.StartsWith('#')).Select(line => line.TrimStart('#', ' '))];
+
     public static TighteningTrace Read(string file)
     {
         List<double> times = [], angles = [], torques = [];

@@ -104,7 +104,7 @@ public sealed class RotationRateLimit
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"at most {_degreesPerSecond:0.###}°/s");
 
-    internal double DegreesPerSecond => _degreesPerSecond;
+    internal double RateInDegrees => _degreesPerSecond;
 
     /// <summary>The shortest time the clock can tell, when the window or the record is shorter than it.</summary>
     internal static double? LeastWindow(in RateWalk walk, double window)

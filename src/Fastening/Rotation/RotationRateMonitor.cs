@@ -33,7 +33,7 @@ public sealed class RotationRateMonitor
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     public RotationRateMonitor(RotationRateLimit limit, Duration window, int capacity)
     {
-        _limit = Guard.NotNull(limit).DegreesPerSecond;
+        _limit = Guard.NotNull(limit).RateInDegrees;
         _window = Guard.Check(window, Domains.Duration);
         if (capacity is < LeastCapacity or > MostCapacity) Guard.RefuseAgainst(nameof(capacity), capacity, $"from {LeastCapacity} to {MostCapacity}");
         _times = new double[capacity];

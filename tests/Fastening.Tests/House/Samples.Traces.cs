@@ -6,16 +6,13 @@ namespace Fastening.Tests.House;
 internal static partial class Samples
 {
     /// <summary>A free run, a rise of half a newton-metre per degree, a plateau.</summary>
-    private static readonly double[] Degrees = [.. Enumerable.Range(0, 600).Select(i => i / 4.0)];
-
-    private static readonly double[] NewtonMeters = [.. Degrees.Select(x => 1 + 0.5 * Math.Min(Math.Max(x - 40, 0), 60))];
-
-    private static readonly double[] Newtons = [.. NewtonMeters.Select(x => 400 * (x - 1))];
-
     private static IEnumerable<KeyValuePair<Type, object>> Traces()
     {
+        double[] degrees = [.. Enumerable.Range(0, 600).Select(i => i / 4.0)];
+        double[] torques = [.. degrees.Select(x => 1 + 0.5 * Math.Min(Math.Max(x - 40, 0), 60))];
+        double[] forces = [.. torques.Select(x => 400 * (x - 1))];
         TraceOptions options = TraceOptions.SnugByProjection(Angle.FromDegrees(8));
-        TighteningTrace trace = TighteningTrace.FromSamples(Degrees, Degrees, NewtonMeters).WithForces(Newtons);
+        TighteningTrace trace = TighteningTrace.FromSamples(degrees, degrees, torques).WithForces(forces);
         TraceAnalysis analysis = trace.Analyze(options);
         yield return new(typeof(TraceOptions), options);
         yield return new(typeof(TraceAnalysis), analysis);

@@ -44,7 +44,7 @@ internal static class TracePages
         };
         var recorder = new Recorder { Noise = 0.005, SamplesPerDegree = 5, DegreesPerSecond = 60, TorqueResolutionShare = 0.1 / curve.Peak };
         TighteningTrace trace = recorder.Record(curve, new Dice(12));
-        var csv = new StringBuilder("# Invented: made by the seeded generator of the tests (tests/Fastening.Tests/Traces/TracePages.cs). No fastener was turned.\ntime_s,angle_deg,torque_nm\n");
+        var csv = new StringBuilder("# Invented, no fastener was turned: made by the seeded generator in tests/Fastening.Tests/Traces/TracePages.cs\ntime_s,angle_deg,torque_nm\n");
         for (int i = 0; i < trace.Count; i++)
         {
             csv.Append(CultureInfo.InvariantCulture, $"{trace.TimeAt(i).Seconds:0.000000},{trace.AnglesDegrees.Span[i]:0.0},{trace.TorquesNewtonMeters.Span[i]:0.0}\n");
