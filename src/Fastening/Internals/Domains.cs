@@ -63,4 +63,9 @@ internal static class Domains
     public static readonly Interval SubgroupSize = new(2, 1000);
     public static readonly Interval Confidence = new(0.5, 0.9999);
     public static readonly Interval PopulationShare = new(0.5, 0.9999);
+    public static readonly Interval ClockReading = new(0, 1e10);
+    public static readonly Interval SamplingInterval = new(1e-9, 1e3);
+    public static readonly Interval SmoothingWindow = new(1e-3, 1e4);
+    public static readonly Interval SlopeFraction = new(0.01, 0.99);
+    public static readonly Interval RateMargin = new(1e-6, 1, highOpen: true);
 }

@@ -41,6 +41,8 @@ internal static class Si
     public static Duration Duration(double seconds) => UnitsNet.Duration.FromSeconds(seconds);
     public static RotationalSpeed RotationalSpeed(double degreesPerSecond) => UnitsNet.RotationalSpeed.FromDegreesPerSecond(degreesPerSecond);
     public static TemperatureDelta TemperatureDelta(double kelvins) => UnitsNet.TemperatureDelta.FromKelvins(kelvins);
+    public static Energy Energy(double joules) => UnitsNet.Energy.FromJoules(joules);
+    public static RotationalStiffness RotationalStiffnessPerDegree(double newtonMetersPerDegree) => UnitsNet.RotationalStiffness.FromNewtonMetersPerDegree(newtonMetersPerDegree);
     public static Ratio Ratio(double fraction) => UnitsNet.Ratio.FromDecimalFractions(fraction);
 
     /// <summary>Without boxing: the JIT keeps one branch per closed type, on both targets and ahead of time.</summary>

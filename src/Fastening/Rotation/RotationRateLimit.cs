@@ -45,7 +45,9 @@ public sealed class RotationRateLimit
     {
         double degrees = Guard.Check(travel, Domains.Rotation);
         double seconds = Guard.Check(duration, Domains.Duration);
-        return new RotationRateCheck(RotationEquations.Rate(degrees, seconds), _degreesPerSecond, seconds);
+        double rate = RotationEquations.Rate(degrees, seconds);
+        bool isAbove = rate > _degreesPerSecond * (1 + Tolerance.Widening);
+        return new RotationRateCheck(rate, _degreesPerSecond, seconds, isAbove ? seconds : null, seconds, seconds);
     }
 
     /// <summary>The verdict on a trace: the highest mean rate in the tightening sense over any window of the stated length; turning back is not judged.</summary>
@@ -54,24 +56,63 @@ public sealed class RotationRateLimit
     /// <returns>Highest mean rate, when its window ended, and verdict.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="trace"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="window"/> is outside its domain, or too short for the clock of the trace.</exception>
-    /// <exception cref="ArgumentException">The trace has no duration.</exception>
+    /// <exception cref="ArgumentException">The trace has no duration, or no angles.</exception>
     public RotationRateCheck Check(TighteningTrace trace, Duration window)
     {
         double seconds = Guard.Check(window, Domains.Duration);
-        ReadOnlySpan<double> times = Guard.NotNull(trace).TimesSeconds.Span;
-        double length = times[times.Length - 1] - times[0];
-        if (length <= 0) throw new ArgumentException("The trace begins and ends at the same time: it has no rate.", nameof(trace));
-        double clockStep = Tolerance.StepAt(Math.Max(Math.Abs(times[0]), Math.Abs(times[times.Length - 1])));
-        if (Math.Min(seconds, length) < LeastClockSteps * clockStep)
+        if (!Guard.NotNull(trace).HasAngles) throw new ArgumentException("The trace has no angles: it has no rate.", nameof(trace));
+        ReadOnlySpan<double> angles = trace.AnglesDegrees.Span;
+        SampleClock clock = trace.Clock;
+        var walk = new RateWalk(_degreesPerSecond, seconds);
+        walk.Begin(clock[0], angles[0]);
+        int tail = 0;
+        for (int i = 1; i < angles.Length; i++)
         {
-            Guard.RefuseAgainst(nameof(window), window, FormattableString.Invariant(
-                $"at least {LeastClockSteps * clockStep:G3} s, a thousand times what a clock that reads {times[times.Length - 1]:G6} s can resolve"));
+            walk.Approach(clock[i], angles[i]);
+            for (; walk.TailIsDue; tail++) walk.PassTail(clock[tail + 1], angles[tail + 1]);
+            walk.Arrive();
         }
 
-        FastestWindow fastest = FastestWindow.Of(times, trace.AnglesDegrees.Span, seconds);
-        return new RotationRateCheck(fastest.Rate, _degreesPerSecond, fastest.EndSeconds, 2 * clockStep / Math.Min(seconds, length));
+        if (walk.Length <= 0) throw new ArgumentException("The trace begins and ends at the same time: it has no rate.", nameof(trace));
+        if (LeastWindow(walk, seconds) is double least) Guard.RefuseAgainst(nameof(window), window, NeedOf(least));
+        return walk.Result();
+    }
+
+    /// <summary>
+    /// The shortest window that raises no false alarm: with it a turn that stays below the limit by a stated share is never read as above it,
+    /// however its angle falls between the steps of the display.
+    /// </summary>
+    /// <remarks>
+    /// Equation rotation.safe-window, W = (q + (1 − s) ω_L Δt)/(s ω_L), and not less than Δt. Derived: an angle rounded or cut to steps of q is
+    /// known to within q over two readings, and may be as old as one sampling interval when it is stamped; a turn at (1 − s) ω_L then reads at
+    /// most ((1 − s) ω_L (W + Δt) + q)/W. A shorter window may raise one.
+    /// </remarks>
+    /// <param name="angleResolution">Step q of the angle as recorded; 0 when it is not quantised.</param>
+    /// <param name="samplingInterval">Longest age Δt of an angle when it is stamped: the sampling interval, or the step of the clock if that is longer.</param>
+    /// <param name="margin">Share s of the limit by which the true rate stays below it, greater than 0, less than 100 %.</param>
+    /// <returns>The shortest safe window.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>Duration window = limit.SmallestSafeWindow(Angle.FromDegrees(0.25), Duration.FromMilliseconds(1.2), Ratio.FromPercent(10));</code></example>
+    public Duration SmallestSafeWindow(Angle angleResolution, Duration samplingInterval, Ratio margin)
+    {
+        double resolution = Guard.Check(angleResolution, Domains.Rotation);
+        double interval = Guard.Check(samplingInterval, Domains.SamplingInterval);
+        double share = Guard.Check(margin, Domains.RateMargin);
+        return Si.Duration(Math.Max(SafeWindowEquations.SafeWindow(resolution, _degreesPerSecond, interval, share), interval));
     }
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"at most {_degreesPerSecond:0.###}°/s");
+
+    internal double RateInDegrees => _degreesPerSecond;
+
+    /// <summary>The shortest time the clock can tell, when the window or the record is shorter than it.</summary>
+    internal static double? LeastWindow(in RateWalk walk, double window)
+    {
+        double least = LeastClockSteps * walk.ClockStep;
+        return Math.Min(window, walk.Length) < least ? least : null;
+    }
+
+    internal static string NeedOf(double leastWindow) => FormattableString.Invariant(
+        $"at least {leastWindow:G3} s, a thousand times what the clock of the record can resolve");
 }

@@ -19,10 +19,11 @@ public class HouseRuleTests
         ["Tightening"] = ["Threads", "Materials", "Friction"],
         ["Wrenches"] = ["Tolerances"],
         ["Joints"] = ["Threads", "Materials", "Friction", "Tightening"],
-        ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Wrenches", "Threads", "Materials", "Friction"],
+        ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Traces", "Wrenches", "Threads", "Materials", "Friction"],
         ["Uncertainty"] = ["Threads", "Materials", "Friction", "Tightening", "Wrenches", "Tolerances", "Joints", "Rotation"],
         ["Quality"] = ["Tolerances"],
         ["Procedures"] = ["Tolerances", "Rotation"],
+        ["Traces"] = ["Tightening", "Friction", "Threads", "Joints"],
     };
 
     private static readonly string Source = Path.Combine(Repository.Root, "src", "Fastening");

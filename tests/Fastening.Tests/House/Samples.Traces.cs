@@ -1,9 +1,29 @@
+using UnitsNet;
+
 namespace Fastening.Tests.House;
 
 /// <content>Valid values for traces.</content>
 internal static partial class Samples
 {
-    private static IEnumerable<KeyValuePair<Type, object>> Traces() => [];
+    /// <summary>A free run, a rise of half a newton-metre per degree, a plateau.</summary>
+    private static IEnumerable<KeyValuePair<Type, object>> Traces()
+    {
+        double[] degrees = [.. Enumerable.Range(0, 600).Select(i => i / 4.0)];
+        double[] torques = [.. degrees.Select(x => 1 + 0.5 * Math.Min(Math.Max(x - 40, 0), 60))];
+        double[] forces = [.. torques.Select(x => 400 * (x - 1))];
+        TraceOptions options = TraceOptions.SnugByProjection(Angle.FromDegrees(8));
+        TighteningTrace trace = TighteningTrace.FromSamples(degrees, degrees, torques).WithForces(forces);
+        TraceAnalysis analysis = trace.Analyze(options);
+        yield return new(typeof(TraceOptions), options);
+        yield return new(typeof(TraceAnalysis), analysis);
+        yield return new(typeof(ElasticRegion), analysis.ElasticRegion!);
+        yield return new(typeof(RotationRateMonitor), new RotationRateMonitor(
+            RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(30)), Duration.FromSeconds(0.5), 16));
+    }
 
-    private static IEnumerable<KeyValuePair<(Type, string), object>> TraceNames() => [];
+    private static IEnumerable<KeyValuePair<(Type, string), object>> TraceNames()
+    {
+        yield return new((typeof(int), "capacity"), 16);
+        yield return new((typeof(TraceRemarkKind), "kind"), TraceRemarkKind.StickSlip);
+    }
 }

@@ -1,0 +1,56 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>The stretch of the curve that rises along a line, and that line.</summary>
+/// <remarks>
+/// The line is fitted robustly (Huber weights) to the means over a sixteenth of the smoothing window each. The standard error takes those for
+/// independent: slower ripple and drift are not in it. The slope
+/// is that at the tool; with friction and stiffness it is dM/dθ = κ P_h/(2π(δ_S + δ_P)) at the fastener, less what the tool winds up.
+/// </remarks>
+/// <example><code>RotationalStiffness? slope = analysis.ElasticRegion?.Slope;</code></example>
+public sealed class ElasticRegion
+{
+    private readonly RobustLine _line;
+
+    internal ElasticRegion(TracePoint start, TracePoint end, in ElasticFit fit)
+    {
+        (Start, End, _line) = (start, end, fit.Line);
+        Slope = Si.RotationalStiffnessPerDegree(_line.Slope);
+        SlopeStandardError = Si.RotationalStiffnessPerDegree(_line.SlopeError);
+        Scatter = Si.Torque(fit.Scatter);
+    }
+
+    /// <summary>First sample of the fit.</summary>
+    public TracePoint Start { get; }
+
+    /// <summary>Last sample of the fit.</summary>
+    public TracePoint End { get; }
+
+    /// <summary>Slope of the line, torque per angle.</summary>
+    public RotationalStiffness Slope { get; }
+
+    /// <summary>Standard error of the slope.</summary>
+    public RotationalStiffness SlopeStandardError { get; }
+
+    /// <summary>Standard deviation of the samples about the line.</summary>
+    public Torque Scatter { get; }
+
+    /// <summary>Number of samples in the fit.</summary>
+    public int Count => End.Index - Start.Index + 1;
+
+    /// <summary>The torque of the line at an angle, also beyond the region.</summary>
+    /// <param name="angle">Angle as the trace counts it.</param>
+    /// <returns>The torque.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="angle"/> is outside its domain.</exception>
+    public Torque TorqueAt(Angle angle) => Si.Torque(_line.At(Guard.Check(angle, Domains.Sample)));
+
+    internal double SlopeSi => _line.Slope;
+
+    internal double RotationSi => End.AngleDegrees - Start.AngleDegrees;
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"{_line.Slope:0.####} N·m/° ± {_line.SlopeError:0.#####} N·m/° from sample {Start.Index} to sample {End.Index}");
+}

@@ -1,0 +1,98 @@
+namespace Fastening;
+
+/// <summary>
+/// A line, or a level, that a few bad points do not move: least squares with the weights of Huber, 1 up to 1.345 standard deviations and
+/// falling with the distance beyond, in a fixed number of passes. The standard deviation is estimated from the mean absolute residual. The
+/// standard error of the slope is that of an M-estimator with independent errors (Huber, Robust Statistics, 1981, §7.6, from memory). Points
+/// whose x is NaN do not count.
+/// </summary>
+internal readonly record struct RobustLine(double Slope, double Origin, double AtOrigin, double SlopeError)
+{
+    private const double Huber = 1.345;
+    private const double MeanAbsoluteToDeviation = 1.2533141373155001;
+    private const double LeastDistance = 1e-300;
+    private const int Passes = 5;
+
+    public double At(double x) => AtOrigin + Slope * (x - Origin);
+
+    /// <summary>Where the line has a value; the slope must not be 0.</summary>
+    public double PlaceOf(double value) => Origin + (value - AtOrigin) / Slope;
+
+    public static RobustLine Through(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys)
+    {
+        double origin = FirstOf(xs), slope = 0, level = 0, limit = double.PositiveInfinity;
+        for (int pass = 0; pass < Passes; pass++)
+        {
+            (LineSums sums, double deviation) = Weighted(xs, ys, origin, slope, level, limit);
+            if (pass > 0) limit = Huber * deviation;
+            (slope, level) = sums.Line(0);
+            if (double.IsNaN(slope)) return new RobustLine(0, origin, level, 0);
+        }
+
+        return new RobustLine(slope, origin, level, ErrorOfSlope(xs, ys, origin, slope, level, limit));
+    }
+
+    public static double Level(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys)
+    {
+        double level = 0, limit = double.PositiveInfinity;
+        for (int pass = 0; pass < Passes; pass++)
+        {
+            (LineSums sums, double deviation) = Weighted(xs, ys, 0, 0, level, limit);
+            if (pass > 0) limit = Huber * deviation;
+            level = sums.Mean;
+        }
+
+        return level;
+    }
+
+    /// <summary>Standard deviation of points about the line, from their mean absolute residual.</summary>
+    public double ScatterOf(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys) => Weighted(xs, ys, Origin, Slope, AtOrigin, double.PositiveInfinity).Deviation;
+
+    /// <summary>The sums with the weights that a line and a limit give, and the standard deviation about that line.</summary>
+    private static (LineSums Sums, double Deviation) Weighted(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double origin, double slope, double level, double limit)
+    {
+        LineSums sums = default;
+        double distances = 0, bound = Math.Max(limit, LeastDistance);
+        int count = 0;
+        for (int i = 0; i < xs.Length; i++)
+        {
+            double x = xs[i] - origin;
+            if (double.IsNaN(x)) continue;
+            double distance = Math.Max(Math.Abs(ys[i] - level - slope * x), LeastDistance);
+            distances += distance;
+            count++;
+            sums.Add(x, ys[i], Math.Min(bound / distance, 1));
+        }
+
+        return (sums, count == 0 ? 0 : MeanAbsoluteToDeviation * distances / count);
+    }
+
+    private static double ErrorOfSlope(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double origin, double slope, double level, double limit)
+    {
+        LineSums plain = default;
+        double squares = 0;
+        int inside = 0;
+        for (int i = 0; i < xs.Length; i++)
+        {
+            double x = xs[i] - origin;
+            if (double.IsNaN(x)) continue;
+            double distance = Math.Abs(ys[i] - level - slope * x);
+            plain.Add(x, ys[i]);
+            squares += Math.Min(distance, limit) * Math.Min(distance, limit);
+            if (distance <= limit) inside++;
+        }
+
+        double freedom = plain.Count - 2, share = inside / plain.Count;
+        return freedom > 0 && share > 0 && plain.Spread > 0 ? Math.Sqrt(squares / freedom / plain.Spread) / share : 0;
+    }
+
+    private static double FirstOf(ReadOnlySpan<double> xs)
+    {
+        foreach (double x in xs)
+        {
+            if (!double.IsNaN(x)) return x;
+        }
+
+        return 0;
+    }
+}

@@ -1,0 +1,32 @@
+namespace Fastening;
+
+/// <summary>The findings while they are gathered.</summary>
+internal sealed class TraceFindings
+{
+    private readonly List<TraceRemark> _remarks = [];
+
+    public required TraceIrregularities Irregularities { get; init; }
+
+    public required TracePoint Peak { get; init; }
+
+    public required TracePoint ShutOff { get; init; }
+
+    public required TracePoint Final { get; init; }
+
+    public TracePoint? Snug { get; set; }
+
+    public ElasticRegion? Elastic { get; set; }
+
+    public RunDown? RunDown { get; set; }
+
+    public TracePoint? YieldOnset { get; set; }
+
+    public TracePoint? OffsetYield { get; set; }
+
+    /// <summary>In N·m·°; null without angles.</summary>
+    public double? Energy { get; set; }
+
+    public IReadOnlyList<TraceRemark> Remarks => _remarks.AsReadOnly();
+
+    public void Remark(TraceRemarkKind kind, TracePoint at) => _remarks.Add(new TraceRemark(kind, at));
+}

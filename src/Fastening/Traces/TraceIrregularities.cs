@@ -1,0 +1,67 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>What is irregular about a record, told and not mended: none of it is an error.</summary>
+/// <example><code>if (analysis.Irregularities.LongestGap > Duration.FromMilliseconds(50)) Console.WriteLine(analysis.Irregularities);</code></example>
+public sealed class TraceIrregularities
+{
+    private readonly double _longestGap;
+    private readonly double _largestStepBack;
+
+    private TraceIrregularities(int repeatedTimes, int stepsBack, double largestStepBack, double longestGap, int endOfLongestGap, int samplesAfterShutOff)
+    {
+        (RepeatedTimes, StepsBack, EndOfLongestGap, SamplesAfterShutOff) = (repeatedTimes, stepsBack, endOfLongestGap, samplesAfterShutOff);
+        (_largestStepBack, _longestGap) = (largestStepBack, longestGap);
+        LargestStepBack = Si.Angle(largestStepBack);
+        LongestGap = Si.Duration(longestGap);
+    }
+
+    /// <summary>Samples with the time stamp of the sample before.</summary>
+    public int RepeatedTimes { get; }
+
+    /// <summary>Samples whose angle is less than that of the sample before, the recoil after shut-off included.</summary>
+    public int StepsBack { get; }
+
+    /// <summary>The largest step back of the angle from one sample to the next; 0 when there is none.</summary>
+    public Angle LargestStepBack { get; }
+
+    /// <summary>The longest time between two samples.</summary>
+    public Duration LongestGap { get; }
+
+    /// <summary>Index of the sample at which that gap ends.</summary>
+    public int EndOfLongestGap { get; }
+
+    /// <summary>Samples after shut-off: the tail, in which the torque falls and the angle recoils.</summary>
+    public int SamplesAfterShutOff { get; }
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"{RepeatedTimes} repeated times, {StepsBack} steps back (largest {_largestStepBack:0.###}°), longest gap {_longestGap:0.####} s, {SamplesAfterShutOff} samples after shut-off");
+
+    internal static TraceIrregularities Of(ReadOnlySpan<double> angles, SampleClock clock, int count, int shutOff)
+    {
+        int repeated = 0, end = 1;
+        double longest = 0, before = clock[0];
+        for (int i = 1; i < count; i++)
+        {
+            double now = clock[i];
+            double gap = now - before;
+            if (gap == 0) repeated++;
+            if (gap > longest) (longest, end) = (gap, i);
+            before = now;
+        }
+
+        int back = 0;
+        double largest = 0;
+        for (int i = 1; i < angles.Length; i++)
+        {
+            double fall = angles[i - 1] - angles[i];
+            if (fall > 0) back++;
+            largest = Math.Max(largest, fall);
+        }
+
+        return new TraceIrregularities(repeated, back, largest, longest, end, count - 1 - shutOff);
+    }
+}

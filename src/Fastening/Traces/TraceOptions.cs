@@ -1,0 +1,111 @@
+using Fastening.Internals;
+using UnitsNet;
+
+namespace Fastening;
+
+/// <summary>How a trace is read. How snug is found and over how much rotation the curve is smoothed is always stated; so is every threshold that is looked for.</summary>
+/// <remarks>
+/// The smoothed torque and the local slope are those of the line of least squares over one smoothing window, centred, moved in steps of a
+/// sixteenth of it: no finding is shifted by more than the window. Choose the window a few times the period of the ripple and well below the
+/// length of the elastic region. What a <c>With…</c> method has not stated is not looked for; the slope fraction alone has a default, 1/2.
+/// </remarks>
+/// <example><code>TraceOptions options = TraceOptions.SnugByProjection(smoothingWindow: Angle.FromDegrees(8))
+///     .WithStickSlip(Torque.FromNewtonMeters(3)).WithReversal(Angle.FromDegrees(2)).WithTorqueDrop(Torque.FromNewtonMeters(5));</code></example>
+public sealed class TraceOptions
+{
+    private const double HalfTheGreatestSlope = 0.5;
+
+    private TraceOptions(double? snugTorque, double window)
+    {
+        SnugTorque = snugTorque;
+        Window = window;
+        SmoothingWindow = Si.Angle(window);
+    }
+
+    private TraceOptions(TraceOptions other)
+        : this(other.SnugTorque, other.Window)
+    {
+        SlopeFraction = other.SlopeFraction;
+        YieldOffset = other.YieldOffset;
+        RunningTorque = other.RunningTorque;
+        StickSlip = other.StickSlip;
+        Reversal = other.Reversal;
+        TorqueDrop = other.TorqueDrop;
+    }
+
+    /// <summary>The rotation over which torque and slope are smoothed.</summary>
+    public Angle SmoothingWindow { get; }
+
+    /// <summary>Yield is where the local slope falls below this share of the greatest slope so far.</summary>
+    public double SlopeFraction { get; private init; } = HalfTheGreatestSlope;
+
+    internal double? SnugTorque { get; }
+
+    internal double Window { get; }
+
+    internal double? YieldOffset { get; private init; }
+
+    internal double? RunningTorque { get; private init; }
+
+    internal double? StickSlip { get; private init; }
+
+    internal double? Reversal { get; private init; }
+
+    internal double? TorqueDrop { get; private init; }
+
+    /// <summary>Snug is where the smoothed torque last rises through a threshold before its peak.</summary>
+    /// <param name="threshold">The snug torque of the procedure.</param>
+    /// <param name="smoothingWindow">The rotation over which torque and slope are smoothed.</param>
+    /// <returns>The options.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>TraceOptions.SnugAtTorque(Torque.FromNewtonMeters(20), smoothingWindow: Angle.FromDegrees(8))</code></example>
+    public static TraceOptions SnugAtTorque(Torque threshold, Angle smoothingWindow) =>
+        new(Guard.Check(threshold, Domains.PositiveTorque), Guard.Check(smoothingWindow, Domains.SmoothingWindow));
+
+    /// <summary>Snug is where the elastic line, produced downwards, meets the running (prevailing) torque: there the preload begins.</summary>
+    /// <param name="smoothingWindow">The rotation over which torque and slope are smoothed.</param>
+    /// <returns>The options.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="smoothingWindow"/> is outside its domain.</exception>
+    /// <example><code>TraceOptions.SnugByProjection(smoothingWindow: Angle.FromDegrees(8))</code></example>
+    public static TraceOptions SnugByProjection(Angle smoothingWindow) => new(null, Guard.Check(smoothingWindow, Domains.SmoothingWindow));
+
+    /// <summary>The running torque as known from elsewhere, for a record that begins on the rise; the run-down is then not used for it.</summary>
+    /// <param name="runningTorque">Running torque just before snug; 0 for a free-running nut.</param>
+    /// <returns>New options.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="runningTorque"/> is outside its domain.</exception>
+    public TraceOptions WithRunningTorque(Torque runningTorque) => new(this) { RunningTorque = Guard.Check(runningTorque, Domains.Torque) };
+
+    /// <summary>Another share of the greatest slope for yield.</summary>
+    /// <param name="slopeFraction">Greater than 0, less than 1; from 1/3 to 2/3 in print (from memory: Boys and Wallace, SAE 770572; VDI 2230).</param>
+    /// <returns>New options.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="slopeFraction"/> is outside its domain.</exception>
+    public TraceOptions WithSlopeFraction(double slopeFraction) => new(this) { SlopeFraction = Guard.Check(slopeFraction, Domains.SlopeFraction) };
+
+    /// <summary>Yield by an offset line too: where the smoothed torque falls below the elastic line moved along by an angle.</summary>
+    /// <param name="offset">The angle by which the elastic line is moved.</param>
+    /// <returns>New options.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="offset"/> is outside its domain.</exception>
+    public TraceOptions WithYieldOffset(Angle offset) => new(this) { YieldOffset = Guard.Check(offset, Domains.PositiveRotation) };
+
+    /// <summary>Looks for stick–slip: three swings or more within one smoothing window, each more than this from peak to trough, about the local line.</summary>
+    /// <param name="peakToPeak">The swing from which it counts.</param>
+    /// <returns>New options.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="peakToPeak"/> is outside its domain.</exception>
+    public TraceOptions WithStickSlip(Torque peakToPeak) => new(this) { StickSlip = Guard.Check(peakToPeak, Domains.PositiveTorque) };
+
+    /// <summary>Looks for turning back before shut-off by more than this.</summary>
+    /// <param name="reversal">The angle from which it counts; more than the resolution of the angle.</param>
+    /// <returns>New options.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reversal"/> is outside its domain.</exception>
+    public TraceOptions WithReversal(Angle reversal) => new(this) { Reversal = Guard.Check(reversal, Domains.PositiveRotation) };
+
+    /// <summary>Looks for a fall of the smoothed torque before shut-off by more than this.</summary>
+    /// <param name="torqueDrop">The fall from which it counts.</param>
+    /// <returns>New options.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="torqueDrop"/> is outside its domain.</exception>
+    public TraceOptions WithTorqueDrop(Torque torqueDrop) => new(this) { TorqueDrop = Guard.Check(torqueDrop, Domains.PositiveTorque) };
+
+    /// <inheritdoc />
+    public override string ToString() => FormattableString.Invariant(
+        $"snug {(SnugTorque is double torque ? FormattableString.Invariant($"at {torque:0.###} N·m") : "by projection")}, smoothed over {Window:0.###}°, yield below {SlopeFraction:0.###} of the greatest slope");
+}
