@@ -12,7 +12,7 @@ public static class CalibrationEquations
     /// <summary>a_s = (X_a − X_r)/X_r.</summary>
     public static Equation<Func<double, double, double>> DeviationEquation { get; } = Equation.Define(
         Deviation, "calibration.deviation", Symbols.ToolDeviation, "(X_a - X_r)/X_r", "ISO 6789-1:2017 (from memory)",
-        Symbols.SetOrIndicatedTorque, Symbols.ReferenceTorque);
+        Symbols.SetOrIndicatedTorque, Symbols.CalibrationReference);
 
     /// <summary>Torque that a tool of known deviation delivers.</summary>
     public static double Delivered(double X_a, double a_s) => X_a / (1 + a_s);
@@ -34,7 +34,7 @@ public static class CalibrationEquations
     /// <summary>w = b/(2√3 X_r): resolution, reproducibility, output drive, interface, force loading point.</summary>
     public static Equation<Func<double, double, double>> RangeComponentEquation { get; } = Equation.Define(
         RangeComponent, "calibration.range-component", Symbols.CalibrationComponent, "b_x/(2*sqrt(3)*X_r)", Part2,
-        Symbols.CalibrationRange, Symbols.ReferenceTorque);
+        Symbols.CalibrationRange, Symbols.CalibrationReference);
 
     /// <summary>Relative standard uncertainty of the mean of the readings at one point.</summary>
     public static double RepeatabilityComponent(double s_x, double n_x, double X_r) => s_x / (Math.Sqrt(n_x) * X_r);
@@ -42,7 +42,7 @@ public static class CalibrationEquations
     /// <summary>w_re = s/(√n X_r).</summary>
     public static Equation<Func<double, double, double, double>> RepeatabilityComponentEquation { get; } = Equation.Define(
         RepeatabilityComponent, "calibration.repeatability-component", Symbols.CalibrationComponent, "s_x/(sqrt(n_x)*X_r)", Part2,
-        Symbols.ReadingDeviation, Symbols.ReadingCount, Symbols.ReferenceTorque);
+        Symbols.CalibrationReadingDeviation, Symbols.CalibrationReadingCount, Symbols.CalibrationReference);
 
     /// <summary>One more component combined with those before.</summary>
     public static double Combine(double w_c, double w_x) => Math.Sqrt(w_c * w_c + w_x * w_x);

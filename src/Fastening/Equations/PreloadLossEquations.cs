@@ -36,11 +36,11 @@ public static class PreloadLossEquations
         Symbols.BoltResilience, Symbols.BoltModulusRatio, Symbols.PartsResilience, Symbols.PartsModulusRatio);
 
     /// <summary>Free growth of the sections of the bolt, or of the layers: one added to those before it.</summary>
-    public static double FreeGrowth(double u_0, double l_i, double alpha_i, double dT_i) => u_0 + l_i * alpha_i * dT_i;
+    public static double FreeGrowth(double u_e0, double l_i, double alpha_i, double dT_i) => u_e0 + l_i * alpha_i * dT_i;
 
-    /// <summary>u = u_0 + l_i α_i dT_i.</summary>
+    /// <summary>u = u_e0 + l_i α_i dT_i.</summary>
     public static Equation<Func<double, double, double, double, double>> FreeGrowthEquation { get; } = Equation.Define(
-        FreeGrowth, "joint.free-growth", Symbols.FreeGrowth, "u_0 + l_i*alpha_i*dT_i", "VDI 2230-1:2015 §5.4.2.3 (from memory); derived",
+        FreeGrowth, "joint.free-growth", Symbols.FreeGrowth, "u_e0 + l_i*alpha_i*dT_i", "VDI 2230-1:2015 §5.4.2.3 (from memory); derived",
         Symbols.EarlierGrowth, Symbols.SectionLength, Symbols.PieceExpansion, Symbols.PieceWarming);
 
     /// <summary>Preload lost by a change of temperature: the bolt that grows more than the parts loses, and the softer joint holds less.</summary>

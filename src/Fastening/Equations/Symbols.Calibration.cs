@@ -6,7 +6,7 @@ public static partial class Symbols
     public static Symbol SetOrIndicatedTorque { get; } = new("X_a", SymbolUnit.Torque, "torque that the tool is set to or indicates", 1e-2, 1e4);
 
     /// <summary>Torque that the reference device measures.</summary>
-    public static Symbol ReferenceTorque { get; } = new("X_r", SymbolUnit.Torque, "torque that the reference device measures", 1e-2, 1e4);
+    public static Symbol CalibrationReference { get; } = new("X_r", SymbolUnit.Torque, "torque that the reference device measures", 1e-2, 1e4);
 
     /// <summary>Relative deviation of a tool.</summary>
     public static Symbol ToolDeviation { get; } = new("a_s", SymbolUnit.Ratio, "relative deviation of the tool, positive when it delivers less than it says", -0.5, 0.5);
@@ -21,10 +21,10 @@ public static partial class Symbols
     public static Symbol CalibrationRange { get; } = new("b_x", SymbolUnit.Torque, "resolution, or range of the means of the groups", 1e-4, 1e2);
 
     /// <summary>Standard deviation of the reference readings at one point.</summary>
-    public static Symbol ReadingDeviation { get; } = new("s_x", SymbolUnit.Torque, "standard deviation of the reference readings at one point", 1e-4, 1e2);
+    public static Symbol CalibrationReadingDeviation { get; } = new("s_x", SymbolUnit.Torque, "standard deviation of the reference readings at one point", 1e-4, 1e2);
 
     /// <summary>Number of readings at one point.</summary>
-    public static Symbol ReadingCount { get; } = new("n_x", SymbolUnit.Count, "number of readings at one point", 2, 100);
+    public static Symbol CalibrationReadingCount { get; } = new("n_x", SymbolUnit.Count, "number of readings at one point", 2, 100);
 
     /// <summary>A relative standard uncertainty of a calibration.</summary>
     public static Symbol CalibrationComponent { get; } = new("w_x", SymbolUnit.Ratio, "relative standard uncertainty of one component", 1e-5, 0.1);

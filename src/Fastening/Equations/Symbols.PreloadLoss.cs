@@ -51,7 +51,7 @@ public static partial class Symbols
     public static Symbol FreeGrowth { get; } = new("u", SymbolUnit.Deflection, "free growth, this piece included", -1e-2, 1e-2);
 
     /// <summary>Free growth of the pieces before this one.</summary>
-    public static Symbol EarlierGrowth { get; } = new("u_0", SymbolUnit.Deflection, "free growth of the pieces before this one", -1e-2, 1e-2);
+    public static Symbol EarlierGrowth { get; } = new("u_e0", SymbolUnit.Deflection, "free growth of the pieces before this one", -1e-2, 1e-2);
 
     /// <summary>Free growth of the parts.</summary>
     public static Symbol PartsGrowth { get; } = new("u_P", SymbolUnit.Deflection, "free growth of the parts", -1e-2, 1e-2);

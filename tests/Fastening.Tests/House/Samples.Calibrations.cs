@@ -33,6 +33,5 @@ internal static partial class Samples
         yield return new((typeof(DateTimeOffset), "lastGood"), Calibrated.AddMonths(-6));
         yield return new((typeof(int), "cycles"), 4000);
         yield return new((typeof(TorqueToolClass), "setClass"), TorqueToolClass.Parse("II B"));
-        yield return new((typeof(string), "fastener"), "A-12");
     }
 }
