@@ -98,6 +98,7 @@ public class KnownTruthTests
             KnownCurve curve = KnownCurve.Random(dice);
             TraceAnalysis analysis = recorder.Record(curve, dice).Analyze(TraceOptions.SnugByProjection(Angle.FromDegrees(window)));
             Assert.Equal(curve.Snug, analysis.Snug!.Angle!.Value.Degrees, window);
+            Assert.InRange(analysis.RunDown!.End.Angle!.Value.Degrees, 0, curve.RunDown + 0.1 * curve.Toe);
             Assert.Equal(curve.End, analysis.ShutOff.Angle!.Value.Degrees, 1e-9);
             if (curve.Yields && curve.Plateau > window) Assert.Equal(curve.YieldOnset(0.5), analysis.YieldOnset!.Angle!.Value.Degrees, window);
         }

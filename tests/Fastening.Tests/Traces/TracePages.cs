@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Fastening.Tests.House;
 using ReadATrace;
 
 namespace Fastening.Tests.Traces;
