@@ -18,7 +18,16 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
         new("shigley9-ex8.3a-", (row, _) => StressEquations.TensileStress(row["Fi_kip"], row["At_in2"])),
         new("shigley9-K-", (row, _) => TorqueFactor(row.Text("bolt_condition"))),
         new("shigley-815", (_, output) => TorqueFactor(output)),
+        new("shigley9-blake-kurtz-", (row, output) => Preloads(row.Numbers("preloads_kN"), output)),
+        new("shigley-814", (row, output) => Preloads(row.Numbers("F_kN"), output)),
     ];
+
+    /// <summary>Mean and standard deviation of the preloads at one torque, Tables 8-13 and 8-14.</summary>
+    private static double Preloads(double[] kilonewtons, string output)
+    {
+        SampleStatistics<Force> sample = SampleStatistics.Of<Force>([.. kilonewtons.Select(x => Force.FromKilonewtons(x))]);
+        return (output == "mean_kN" ? sample.Mean : sample.StandardDeviation).Kilonewtons;
+    }
 
     private static double? UnifiedArea(PublishedRow row, string output)
     {

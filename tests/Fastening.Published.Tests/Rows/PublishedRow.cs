@@ -42,6 +42,9 @@ public sealed class PublishedRow
     /// <summary>A numeric input; the unit is in its name.</summary>
     public double this[string input] => _inputs.GetProperty(input).GetDouble();
 
+    /// <summary>The numbers of an input that is a list.</summary>
+    public double[] Numbers(string input) => [.. _inputs.GetProperty(input).EnumerateArray().Select(number => number.GetDouble())];
+
     public string Text(string input) => _inputs.GetProperty(input).GetString()!;
 
     /// <summary>The elements of a data file.</summary>
