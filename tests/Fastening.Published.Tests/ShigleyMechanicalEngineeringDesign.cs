@@ -19,6 +19,8 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
         new("shigley9-K-", (row, _) => TorqueFactor(row.Text("bolt_condition"))),
         new("shigley-815", (_, output) => TorqueFactor(output)),
         new("shigley-third-turn", ThirdOfATurn),
+        new("shigley9-blake-kurtz-", (row, output) => Preloads(row.Numbers("preloads_kN"), output)),
+        new("shigley-814", (row, output) => Preloads(row.Numbers("F_kN"), output)),
     ];
 
     /// <summary>A bolt through a tube of another metal, turned past full contact: the stress in both.</summary>
@@ -40,6 +42,13 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
             "sigma_tube_MPa" => -newtons / (StressEquations.SectionArea(outer.Millimeters) - StressEquations.SectionArea(inner.Millimeters)),
             _ => null,
         };
+    }
+
+    /// <summary>Mean and standard deviation of the preloads at one torque, Tables 8-13 and 8-14.</summary>
+    private static double Preloads(double[] kilonewtons, string output)
+    {
+        SampleStatistics<Force> sample = SampleStatistics.Of<Force>([.. kilonewtons.Select(x => Force.FromKilonewtons(x))]);
+        return (output == "mean_kN" ? sample.Mean : sample.StandardDeviation).Kilonewtons;
     }
 
     private static double? UnifiedArea(PublishedRow row, string output)

@@ -74,11 +74,11 @@ public sealed class ControlChart
     /// <summary>Mean and standard deviation of the range from its tail: ∫P(W > w)dw and ∫2w P(W > w)dw.</summary>
     private static (double Mean, double Deviation) RangeMoments(int size)
     {
-        const double Furthest = 20;
-        const int Panels = 12;
-        (double[] starts, double[] weights) = GaussPanels.Over(-9, 9, Panels);
+        // The least of many readings lies in a narrower band than that of a few.
+        int panels = size > 30 ? 48 : 16;
+        (double[] starts, double[] weights) = GaussPanels.Over(-9, 9, panels);
+        (double[] ranges, double[] steps) = GaussPanels.Over(0, 20, panels / 2 + 8);
         double mean = 0, square = 0;
-        (double[] ranges, double[] steps) = GaussPanels.Over(0, Furthest, Panels);
         for (int i = 0; i < ranges.Length; i++)
         {
             // P(W ≤ w): the least reading at x, the others between x and x + w.

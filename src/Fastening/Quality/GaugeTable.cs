@@ -46,6 +46,7 @@ internal sealed class GaugeTable
                 $"{name} has {parts.Length} parts, {appraisers.Length} appraisers and {trials} trials; a study needs at least 2 of each.", name);
         }
 
+        RefuseMany(parts.Length, appraisers.Length, trials, name);
         ILookup<(string, string), double> cells = readings.ToLookup(reading => (reading.Appraiser, reading.Part), reading => reading.ReadingSi);
         foreach (string appraiser in appraisers)
         {
@@ -73,6 +74,15 @@ internal sealed class GaugeTable
     }
 
     private static double MeanOf(double[] cell) => SampleMoments.Mean(cell);
+
+    private static void RefuseMany(int parts, int appraisers, int trials, string name)
+    {
+        double most = Domains.SubgroupSize.High;
+        if (parts > most || appraisers > most || trials > most)
+        {
+            throw new ArgumentException($"{name} has {parts} parts, {appraisers} appraisers and {trials} trials; a study has at most {most} of each.", name);
+        }
+    }
 
     private static void RefuseUnequal(int count, int trials, string appraiser, string part, string name)
     {

@@ -5,15 +5,14 @@ namespace Fastening.Tests.House;
 /// <content>Valid values for quality.</content>
 internal static partial class Samples
 {
-    private static Torque[] AuditReadings => [.. new[] { 49.2, 50.3, 50.9, 49.7, 50.6, 51.1, 49.9, 50.2 }.Select(x => Torque.FromNewtonMeters(x))];
-
     private static IEnumerable<KeyValuePair<Type, object>> Qualities()
     {
-        SampleStatistics<Torque> sample = SampleStatistics.Of(AuditReadings);
-        SubgroupedReadings<Torque> audit = SubgroupedReadings.Consecutive(AuditReadings, 2);
+        Torque[] readings = [.. new[] { 49.2, 50.3, 50.9, 49.7, 50.6, 51.1, 49.9, 50.2 }.Select(x => Torque.FromNewtonMeters(x))];
+        SampleStatistics<Torque> sample = SampleStatistics.Of(readings);
+        SubgroupedReadings<Torque> audit = SubgroupedReadings.Consecutive(readings, 2);
         ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(47), Torque.FromNewtonMeters(52));
         ProcessCapability capability = ProcessCapability.Of(window, audit, WithinDeviation.Pooled);
-        GaugeReading<Torque>[] study = [.. AuditReadings.Select((reading, i) => new GaugeReading<Torque>($"{i / 4}", $"{i / 2 % 2}", reading))];
+        GaugeReading<Torque>[] study = [.. readings.Select((reading, i) => new GaugeReading<Torque>($"{i / 4}", $"{i / 2 % 2}", reading))];
         return
         [
             new(typeof(SampleStatistics<Torque>), sample),
@@ -25,8 +24,8 @@ internal static partial class Samples
             new(typeof(StatisticalToleranceInterval<Torque>), StatisticalToleranceInterval.TwoSided(sample, 0.9, 0.95)),
             new(typeof(GaugeStudy<Torque>), GaugeStudy.Anova(study)),
             new(typeof(GaugeReading<Torque>), study[0]),
-            new(typeof(IReadOnlyList<Torque>), AuditReadings),
-            new(typeof(IReadOnlyList<IReadOnlyList<Torque>>), new[] { AuditReadings, [.. AuditReadings.Reverse()] }),
+            new(typeof(IReadOnlyList<Torque>), readings),
+            new(typeof(IReadOnlyList<IReadOnlyList<Torque>>), new[] { readings, [.. readings.Reverse()] }),
             new(typeof(IReadOnlyList<GaugeReading<Torque>>), study),
         ];
     }

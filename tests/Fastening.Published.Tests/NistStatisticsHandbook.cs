@@ -1,0 +1,32 @@
+using Fastening.Equations;
+using MathNet.Numerics.Distributions;
+using UnitsNet;
+
+namespace Fastening.Published.Tests;
+
+/// <summary>NIST/SEMATECH e-Handbook of Statistical Methods 7.2.6.3: tolerance intervals of a normal population.</summary>
+public sealed class NistStatisticsHandbook : PublishedSource
+{
+    public override IReadOnlyList<PublishedTable> Tables { get; } = [new("nist-7263", Compute)];
+
+    private static double? Compute(PublishedRow row, string output)
+    {
+        int count = (int)row["N"];
+        double share = row["p"], confidence = row["gamma"];
+        double zShare = Normal.InvCDF(0, 1, share), zConfidence = Normal.InvCDF(0, 1, confidence);
+        SampleStatistics<Length> sample = SampleStatistics.FromSummary(count, Length.FromMeters(row["mean"]), Length.FromMeters(row["s"]));
+        return output switch
+        {
+            "k2_howe" => StatisticalToleranceInterval.HoweFactor(count, share, confidence),
+            "a" => ToleranceFactorEquations.NatrellaA(zConfidence, count),
+            "b" => ToleranceFactorEquations.NatrellaB(zShare, zConfidence, count),
+            "k1_natrella" => StatisticalToleranceInterval.NatrellaFactor(count, share, confidence),
+            "k1_noncentral_t" => StatisticalToleranceInterval.OneSidedFactor(count, share, confidence),
+            "two_sided[0]" => StatisticalToleranceInterval.TwoSidedByHowe(sample, share, confidence).Lower!.Value.Meters,
+            "two_sided[1]" => StatisticalToleranceInterval.TwoSidedByHowe(sample, share, confidence).Upper!.Value.Meters,
+            "upper_one_sided" => row["mean"] + StatisticalToleranceInterval.NatrellaFactor(count, share, confidence) * row["s"],
+            "lower_one_sided" => row["mean"] - StatisticalToleranceInterval.NatrellaFactor(count, share, confidence) * row["s"],
+            _ => null,
+        };
+    }
+}
