@@ -1,6 +1,5 @@
 using Fastening.Equations;
 using Fastening.Internals;
-using MathNet.Numerics.Statistics;
 using UnitsNet;
 
 namespace Fastening;
@@ -18,10 +17,10 @@ public sealed class CalibrationPoint
     {
         SiTorque = torque;
         _references = references;
-        MeanReference = references.Mean();
+        Statistics = SampleStatistics.Of<Torque>(references);
         LeastDeviation = CalibrationEquations.DeviationEquation.Step(null, torque, references.Max());
         GreatestDeviation = CalibrationEquations.DeviationEquation.Step(null, torque, references.Min());
-        Mean = CalibrationEquations.DeviationEquation.Step(null, torque, MeanReference);
+        Mean = CalibrationEquations.DeviationEquation.Step(null, torque, Statistics.MeanSi);
     }
 
     /// <summary>Torque that the tool was set to or indicated.</summary>
@@ -39,7 +38,7 @@ public sealed class CalibrationPoint
 
     internal double SiTorque { get; }
 
-    internal double MeanReference { get; }
+    internal double MeanReference => Statistics.MeanSi;
 
     internal double Mean { get; }
 
@@ -49,9 +48,11 @@ public sealed class CalibrationPoint
     /// <summary>Deviation of the reading that delivers least.</summary>
     internal double GreatestDeviation { get; }
 
-    internal double StandardDeviation => ArrayStatistics.StandardDeviation(_references);
+    internal double StandardDeviation => Statistics.DeviationSi;
 
     internal ReadOnlySpan<double> SiReferences => _references;
+
+    private SampleStatistics<Torque> Statistics { get; }
 
     /// <summary>A point from its readings.</summary>
     /// <param name="torque">Torque that the tool was set to or indicated.</param>
