@@ -6,7 +6,9 @@ namespace Fastening;
 /// <summary>One step of a tightening program: what decides, within which windows, how fast, and which fasteners in which order.</summary>
 /// <remarks>
 /// No window, threshold or rate is assumed: they come from the procedure. What a step asks for and no reading can give is refused when it is
-/// built. A reading equal to a limit conforms, as everywhere.
+/// built. A reading equal to a limit conforms, as everywhere. Readings are judged by the limits of the windows alone, which is simple
+/// acceptance: where the uncertainty of the readings counts, build the step with the acceptance window of the agreed rule
+/// (<see cref="DecisionRule.GuardBandFor"/>, <see cref="ToleranceWindow{TQuantity}.AcceptanceWindow"/>).
 /// </remarks>
 /// <example><code>TighteningStep snug = TighteningStep.ByTorque("snug", ToleranceWindow.FromPercent(Torque.FromNewtonMeters(60), 5, 5));
 /// TighteningStep turn = TighteningStep.ByRotation("turn", threshold: Torque.FromNewtonMeters(60),

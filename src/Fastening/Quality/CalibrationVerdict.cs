@@ -48,7 +48,7 @@ public sealed class CalibrationVerdict
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
-        $"{Conforms switch { true => "complies", false => "does not comply", _ => "cannot be told" }}: worst deviation {Worst * 100:+0.00;−0.00;0.00} %, permitted ±{Permitted * 100:0.##} %, {Rule.Name}");
+        $"{Conforms switch { true => "complies", false => "does not comply", _ => "cannot tell" }}: worst deviation {Worst * 100:+0.00;−0.00;0.00} %, permitted ±{Permitted * 100:0.##} %, {Rule.Name}");
 
     /// <summary>A deviation of ±L is a reference torque between X_a/(1 + L) and X_a/(1 − L).</summary>
     private static bool JudgePoint(ToolCalibration calibration, CalibrationPoint point, DecisionRule rule, List<string> reasons)

@@ -12,21 +12,21 @@ public sealed class RejudgedReading
 {
     private readonly double? _mean, _lowest, _highest;
 
-    internal RejudgedReading(ToolReading reading, ToolCalibration calibration)
+    internal RejudgedReading(ToolReading reading, ToolCalibration calibration, DecisionRule rule)
     {
         Reading = reading;
         Before = reading.Window.Classify(reading.Indicated);
-        if (calibration.DeviationAt(reading.SiIndicated) is not (double least, double mean, double greatest))
+        if (calibration.DeviationAt(reading.SiIndicated) is not ToolDeviation deviation)
         {
             After = Conformity.Undecidable;
             return;
         }
 
-        _mean = Delivered(reading, mean);
-        _lowest = Delivered(reading, greatest);
-        _highest = Delivered(reading, least);
-        Conformity atLowest = reading.Window.Classify(Si.Torque(_lowest.Value));
-        After = atLowest == reading.Window.Classify(Si.Torque(_highest.Value)) ? atLowest : Conformity.Undecidable;
+        _mean = Delivered(reading, deviation.Mean);
+        _lowest = Delivered(reading, deviation.Greatest);
+        _highest = Delivered(reading, deviation.Least);
+        Conformity atLowest = Judge(_lowest.Value, deviation.Expanded, rule);
+        After = atLowest == Judge(_highest.Value, deviation.Expanded, rule) ? atLowest : Conformity.Undecidable;
     }
 
     /// <summary>The tightening.</summary>
@@ -41,10 +41,13 @@ public sealed class RejudgedReading
     /// <summary>Delivered torque by the least deviation of the readings of the calibration.</summary>
     public Torque? HighestDelivered => Torque(_highest);
 
-    /// <summary>The verdict on what the tool said.</summary>
+    /// <summary>The verdict on what the tool said, by the limits alone.</summary>
     public Conformity Before { get; }
 
-    /// <summary>The verdict on what it delivered: undecidable when the lowest and the highest delivered torque disagree, or nothing is known there.</summary>
+    /// <summary>
+    /// The verdict on what it delivered, by the rule and with the uncertainty of the calibration: undecidable when the lowest and the highest
+    /// delivered torque disagree, when one is too near a limit, or when nothing is known there.
+    /// </summary>
     public Conformity After { get; }
 
     /// <summary>Whether the fastener must be looked at again: it does not conform for certain.</summary>
@@ -54,6 +57,9 @@ public sealed class RejudgedReading
     public override string ToString() => _mean is double mean
         ? FormattableString.Invariant($"{Reading.Fastener}, {Reading.At:yyyy-MM-dd HH:mm zzz}: indicated {Reading.SiIndicated:0.##} N·m, delivered {mean:0.##} N·m ({_lowest:0.##} to {_highest:0.##}), {Before}, now {After}")
         : $"{Reading}, outside the points of the calibration, {Before}, now {After}";
+
+    private Conformity Judge(double delivered, double expanded, DecisionRule rule) =>
+        Reading.Window.Classify(Si.Torque(delivered), Si.Torque(expanded * delivered), rule);
 
     private static double Delivered(ToolReading reading, double deviation) =>
         CalibrationEquations.DeliveredEquation.Step(null, reading.SiIndicated, deviation);

@@ -74,18 +74,21 @@ public sealed class ToolCalibration
     /// <summary>What this calibration says about work done with the tool since its last good calibration.</summary>
     /// <remarks>
     /// The deviation found is applied to all of it, because nobody knows when the tool changed. Between two points the deviation is
-    /// interpolated, and so are its extremes; outside the points nothing is known, and such a reading is undecidable.
+    /// interpolated, and so are its extremes; of the uncertainties at two points the larger one counts. Outside the points nothing is known, and
+    /// such a reading is undecidable.
     /// </remarks>
     /// <param name="lastGood">When the tool was last known to be good.</param>
     /// <param name="readings">The readings of this tool, in any order; those at or before <paramref name="lastGood"/> and after this calibration are left out.</param>
+    /// <param name="rule">Decision rule for what was delivered, with the uncertainty of this calibration; there is no default.</param>
     /// <returns>The readings judged again with the torque that the tool really delivered.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="readings"/> or one of them is null.</exception>
+    /// <exception cref="ArgumentNullException">A reference, or a reading, is null.</exception>
     /// <exception cref="InvalidOperationException">The calibration was made after adjustment: it says nothing about work done before.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="lastGood"/> is not before this calibration.</exception>
-    /// <example><code>ToolRecall recall = found.Rejudge(lastGood, readings);
+    /// <example><code>ToolRecall recall = found.Rejudge(lastGood, readings, DecisionRule.IlacG8);
     /// foreach (RejudgedReading reading in recall.ToRevisit) Console.WriteLine(reading);</code></example>
-    public ToolRecall Rejudge(DateTimeOffset lastGood, IEnumerable<ToolReading> readings)
+    public ToolRecall Rejudge(DateTimeOffset lastGood, IEnumerable<ToolReading> readings, DecisionRule rule)
     {
+        Guard.NotNull(rule);
         if (State != CalibrationState.AsFound)
         {
             throw new InvalidOperationException("the calibration was made after adjustment; only one as found says what the tool did before.");
@@ -97,32 +100,23 @@ public sealed class ToolCalibration
                 $"lastGood is {lastGood:yyyy-MM-dd HH:mm zzz}; it must be before this calibration, {Performed:yyyy-MM-dd HH:mm zzz}."));
         }
 
-        return new ToolRecall(this, lastGood, Guard.NotNull(readings));
+        return new ToolRecall(this, lastGood, Guard.NotNull(readings), rule);
     }
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
         $"{Tool.Name}, {(State == CalibrationState.AsFound ? "as found" : "as left")} on {Performed:yyyy-MM-dd}: {string.Join("; ", Points)}");
 
-    /// <summary>Deviation and its extremes at a torque, interpolated between the points; null outside them.</summary>
-    internal (double Least, double Mean, double Greatest)? DeviationAt(double torque)
+    /// <summary>Deviation, its extremes and the expanded uncertainty at a torque; null outside the points.</summary>
+    internal ToolDeviation? DeviationAt(double torque)
     {
-        for (int i = 0; i < _points.Length; i++)
-        {
-            CalibrationPoint above = _points[i];
-            if (CalibrationPlan.IsSameTorque(Tool, torque, above.SiTorque)) return (above.LeastDeviation, above.Mean, above.GreatestDeviation);
-            if (torque > above.SiTorque) continue;
-            if (i == 0) return null;
-            CalibrationPoint below = _points[i - 1];
-            double share = (torque - below.SiTorque) / (above.SiTorque - below.SiTorque);
-            return (
-                Between(below.LeastDeviation, above.LeastDeviation, share),
-                Between(below.Mean, above.Mean, share),
-                Between(below.GreatestDeviation, above.GreatestDeviation, share));
-        }
-
-        return null;
+        int above = Array.FindIndex(_points, point => torque <= point.SiTorque || CalibrationPlan.IsSameTorque(Tool, torque, point.SiTorque));
+        if (above < 0) return null;
+        ToolDeviation high = ToolDeviation.At(_points[above], Uncertainty);
+        if (CalibrationPlan.IsSameTorque(Tool, torque, _points[above].SiTorque)) return high;
+        if (above == 0) return null;
+        double from = _points[above - 1].SiTorque;
+        return ToolDeviation.Between(
+            ToolDeviation.At(_points[above - 1], Uncertainty), high, (torque - from) / (_points[above].SiTorque - from));
     }
-
-    private static double Between(double low, double high, double share) => low + (high - low) * share;
 }

@@ -10,8 +10,8 @@ public sealed class ToolReading
     /// <summary>A tightening from a log.</summary>
     /// <param name="fastener">Which fastener.</param>
     /// <param name="at">When.</param>
-    /// <param name="indicated">Torque that the tool was set to or indicated.</param>
-    /// <param name="window">What was required, as a torque at the tool.</param>
+    /// <param name="indicated">Torque that the tool was set to or indicated; behind an adapter this is not the torque at the fastener.</param>
+    /// <param name="window">What was required, as a torque at the tool (<see cref="TorqueWrench.SettingWindowFor"/>).</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The torque is outside its domain.</exception>
     public ToolReading(string fastener, DateTimeOffset at, Torque indicated, ToleranceWindow<Torque> window)

@@ -3,20 +3,21 @@ using Fastening.Internals;
 namespace Fastening;
 
 /// <summary>The work done with a tool since it was last known to be good, judged again with what it really delivered.</summary>
-/// <example><code>ToolRecall recall = found.Rejudge(lastGood, readings);
+/// <example><code>ToolRecall recall = found.Rejudge(lastGood, readings, DecisionRule.IlacG8);
 /// Console.WriteLine(recall);     // 31 of 48 readings need a second look</code></example>
 public sealed class ToolRecall
 {
-    internal ToolRecall(ToolCalibration calibration, DateTimeOffset lastGood, IEnumerable<ToolReading> readings)
+    internal ToolRecall(ToolCalibration calibration, DateTimeOffset lastGood, IEnumerable<ToolReading> readings, DecisionRule rule)
     {
         Calibration = calibration;
         LastGood = lastGood;
+        Rule = rule;
         var rejudged = new List<RejudgedReading>();
         int leftOut = 0, index = 0;
         foreach (ToolReading reading in readings)
         {
             Guard.NotNull(reading, $"readings[{index++}]");
-            if (reading.At > lastGood && reading.At <= calibration.Performed) rejudged.Add(new RejudgedReading(reading, calibration));
+            if (reading.At > lastGood && reading.At <= calibration.Performed) rejudged.Add(new RejudgedReading(reading, calibration, rule));
             else leftOut++;
         }
 
@@ -30,6 +31,9 @@ public sealed class ToolRecall
 
     /// <summary>When the tool was last known to be good.</summary>
     public DateTimeOffset LastGood { get; }
+
+    /// <summary>The rule that what was delivered is judged by.</summary>
+    public DecisionRule Rule { get; }
 
     /// <summary>The readings after that and up to the calibration, oldest first.</summary>
     public IReadOnlyList<RejudgedReading> Readings { get; }

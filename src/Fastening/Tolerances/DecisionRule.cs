@@ -7,7 +7,8 @@ namespace Fastening;
 /// <summary>How far inside a limit a reading must lie to be accepted, agreed before anything is measured (ISO/IEC 17025:2017 §7.1.3).</summary>
 /// <remarks>
 /// There is no default: simple acceptance is a rule too and must be chosen by name. Uncertainties are expanded ones with coverage factor k = 2;
-/// where a rule needs the standard uncertainty it takes u = U/2. The guard band is the same at both limits. With a window so narrow that the
+/// where a rule needs the standard uncertainty it takes u = U/2. From a budget take <c>2 × StandardUncertainty</c>
+/// (<c>ExpandedUncertaintyWithFactor(2)</c>), not the one for a coverage probability, whose k differs. The guard band is the same at both limits. With a window so narrow that the
 /// bands meet, nothing is accepted; nor by a rule of the ratio TUR where TUR is below 1, for which those formulas were not made.
 /// </remarks>
 /// <example><code>Conformity verdict = window.Classify(reading, expandedUncertainty: Torque.FromNewtonMeters(0.6), DecisionRule.IlacG8);</code></example>

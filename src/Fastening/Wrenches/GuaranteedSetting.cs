@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>The settings of a wrench at which the fastener certainly gets a torque within a required window; or none, with the reason and the remedy.</summary>
+/// <summary>The settings of a wrench at which the fastener gets a torque within a required window while the tool keeps its accuracy and stated uncertainty; or none, with the reason and the remedy.</summary>
 /// <remarks>
 /// The whole chain: from S_lo = M_lo (1 + a + W)/ρ to S_hi = M_hi (1 − a − W)/ρ (equations guarantee.lowest-setting and guarantee.highest-setting), then
 /// the range, then whole steps of the display. The accuracy a is that of what the display shows, so the rounding of the display is inside it; where

@@ -191,8 +191,8 @@ public sealed class TorqueWrench
 
     /// <summary>The settings at which every torque that the fastener can get lies within the required window, adapters, accuracy and calibration counted.</summary>
     /// <param name="atFastener">The window that the true torque at the fastener must keep; a lower limit below 0 counts as 0.</param>
-    /// <param name="calibrationUncertainty">Expanded relative uncertainty of the calibration behind the accuracy, 0 % to 40 %; 0 % when the accuracy
-    /// was stated with it counted in.</param>
+    /// <param name="calibrationUncertainty">Expanded relative uncertainty (k = 2) of the calibration behind the accuracy, 0 % to 40 %; 0 % when
+    /// the accuracy was stated with it counted in.</param>
     /// <returns>The settings in whole steps of the display and within the range, as far as these were stated; or none, why, and what would make it fit.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="atFastener"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>

@@ -124,7 +124,7 @@ public class ToolCalibrationTests
         var window = ToleranceWindow.FromLimits(Newton(140), Newton(160));
         ToolReading Reading(string bolt, int day, double indicated) => new(bolt, Found.AddDays(day), Newton(indicated), window);
         ToolRecall recall = Whole(0.94).Rejudge(Found.AddDays(-30), [
-            Reading("3", -1, 155), Reading("1", -20, 148), Reading("2", -10, 149.5), Reading("old", -30, 148), Reading("late", 1, 148), Reading("low", -5, 20)]);
+            Reading("3", -1, 155), Reading("1", -20, 148), Reading("2", -10, 149.5), Reading("old", -30, 148), Reading("late", 1, 148), Reading("low", -5, 20)], DecisionRule.SimpleAcceptance);
 
         Assert.Equal(["1", "2", "low", "3"], recall.Readings.Select(r => r.Reading.Fastener));
         Assert.Equal([Conformity.Below, Conformity.Within, Conformity.Undecidable, Conformity.Within], recall.Readings.Select(r => r.After));
@@ -142,7 +142,7 @@ public class ToolCalibrationTests
         var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, [
             CalibrationPoint.At(Newton(120), [Newton(114), Newton(118)]), CalibrationPoint.At(Newton(200), [Newton(180), Newton(190)])], Exact);
         ToolRecall recall = calibration.Rejudge(Found.AddDays(-2), [
-            new ToolReading("7", Found, Newton(160), ToleranceWindow.FromLimits(Newton(150), Newton(170)))]);
+            new ToolReading("7", Found, Newton(160), ToleranceWindow.FromLimits(Newton(150), Newton(170)))], DecisionRule.SimpleAcceptance);
 
         // Second route: half way between the points the deviations are the mean of those at the points.
         double least = ((120 - 118.0) / 118 + (200 - 190.0) / 190) / 2, greatest = ((120 - 114.0) / 114 + (200 - 180.0) / 180) / 2;
@@ -150,6 +150,19 @@ public class ToolCalibrationTests
         Close.To(160 / (1 + least), recall.Readings[0].HighestDelivered!.Value.NewtonMeters);
         Assert.Equal(Conformity.Undecidable, recall.Readings[0].After);
         Assert.True(recall.Readings[0].NeedsRevisit);
+    }
+
+    /// <summary>A tool that is right, known to 1 %: 141 N·m delivered is within 140 N·m, but not by more than the uncertainty.</summary>
+    [Fact]
+    public void The_uncertainty_of_the_calibration_counts_when_work_is_judged_again()
+    {
+        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), new CalibrationUncertainty(Ratio.FromPercent(1)));
+        ToolReading[] readings = [new("1", Found, Newton(141), ToleranceWindow.FromLimits(Newton(140), Newton(160)))];
+
+        Assert.Equal(Conformity.Within, calibration.Rejudge(Found.AddDays(-1), readings, DecisionRule.SimpleAcceptance).Readings[0].After);
+        ToolRecall guarded = calibration.Rejudge(Found.AddDays(-1), readings, DecisionRule.IlacG8);
+        Assert.Equal(Conformity.Undecidable, guarded.Readings[0].After);
+        Assert.Same(DecisionRule.IlacG8, guarded.Rule);
     }
 
     [Property]
@@ -160,7 +173,7 @@ public class ToolCalibrationTests
             (double deviation, double share) = pair;
             ToolCalibration calibration = Whole(1 / (1 + deviation));
             RejudgedReading reading = calibration.Rejudge(Found.AddDays(-1), [
-                new ToolReading("1", Found, Newton(200 * share), ToleranceWindow.FromLimits(Newton(1), Newton(400)))]).Readings[0];
+                new ToolReading("1", Found, Newton(200 * share), ToleranceWindow.FromLimits(Newton(1), Newton(400)))], DecisionRule.SimpleAcceptance).Readings[0];
             double delivered = reading.DeliveredTorque!.Value.NewtonMeters;
             return Math.Abs((200 * share - delivered) / delivered - deviation) < 1e-12;
         });
@@ -168,8 +181,8 @@ public class ToolCalibrationTests
     [Fact]
     public void What_cannot_be_a_calibration_is_refused()
     {
-        Assert.Throws<InvalidOperationException>(() => new ToolCalibration(Wrench, CalibrationState.AsLeft, Found, Points(1), Exact).Rejudge(Found.AddDays(-1), []));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Whole(1).Rejudge(Found, []));
+        Assert.Throws<InvalidOperationException>(() => new ToolCalibration(Wrench, CalibrationState.AsLeft, Found, Points(1), Exact).Rejudge(Found.AddDays(-1), [], DecisionRule.IlacG8));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Whole(1).Rejudge(Found, [], DecisionRule.IlacG8));
         Assert.Throws<ArgumentException>(() => new ToolCalibration(Wrench, CalibrationState.AsFound, Found, [], Exact));
         Assert.Throws<ArgumentException>(() => new ToolCalibration(Wrench, CalibrationState.AsFound, Found, [Points(1)[0], Points(1.01)[0]], Exact));
         Assert.Throws<ArgumentOutOfRangeException>(() => Calibration(203, [203, 203]));
