@@ -91,4 +91,35 @@ public class ProcedureExamples
         Assert.True(proven);
         Assert.Equal(8, today.EntryCount);
     }
+
+    [Fact]
+    public void Recall_example()
+    {
+        static Torque[] Five(double newtonMeters) => [.. Enumerable.Repeat(Torque.FromNewtonMeters(newtonMeters), 5)];
+        DateTimeOffset lastGood = new(2025, 4, 14, 9, 30, 0, TimeSpan.FromHours(2)), performed = lastGood.AddMonths(6), at = performed.AddDays(-1);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(150), 5, 5);
+        DateTimeOffset now = performed;
+
+        #region recall-work
+        TorqueTool wrench = TorqueTool.WithRange(
+            "W-7", TorqueToolClass.Parse("II A"), Torque.FromNewtonMeters(40), Torque.FromNewtonMeters(200));
+        var found = new ToolCalibration(wrench, CalibrationState.AsFound, performed,
+            [
+                CalibrationPoint.At(Torque.FromNewtonMeters(40), Five(39)),         // five readings of the reference at each
+                CalibrationPoint.At(Torque.FromNewtonMeters(120), Five(114)),
+                CalibrationPoint.At(Torque.FromNewtonMeters(200), Five(190)),
+            ],
+            new CalibrationUncertainty(Ratio.FromPercent(0.5)).WithResolution(Torque.FromNewtonMeters(0.5)));
+        CalibrationVerdict verdict = found.Judge(DecisionRule.IlacG8);              // does not comply: worst deviation +5.26 %
+        ToolRecall recall = found.Rejudge(lastGood, [new ToolReading("B4", at, Torque.FromNewtonMeters(149), window)], DecisionRule.IlacG8);
+        RejudgedReading again = recall.ToRevisit[0];                                // shown 149 N·m, gave 141.6 N·m: now Below
+        DueStatus due = CalibrationInterval.Iso6789.StatusAt(firstUse: lastGood, cycles: 2_310, at: now);
+        #endregion
+
+        Assert.False(verdict.Conforms);
+        Assert.StartsWith("does not comply: worst deviation +5.26 %", verdict.ToString(), StringComparison.Ordinal);
+        Assert.Equal((Conformity.Within, Conformity.Below), (again.Before, again.After));
+        Close.To(149 * 0.95, again.DeliveredTorque!.Value.NewtonMeters);
+        Assert.False(due.IsDue);
+    }
 }
