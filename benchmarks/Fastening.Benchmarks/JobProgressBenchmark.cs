@@ -12,6 +12,8 @@ public class JobProgressBenchmark
     private const int Fasteners = 1000;
 
     private readonly ToleranceWindow<Torque> _final = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(120), 5, 5);
+    private static readonly int[] Percentages = [30, 70, 100];
+
     private List<JobEntry> _log = [];
     private JobProgress _start = null!;
 
@@ -25,7 +27,7 @@ public class JobProgressBenchmark
         IReadOnlyList<string> crosswise = TighteningPattern.Cross(Fasteners).Arrange(names);
         var program = new TighteningProgram(
             names,
-            [.. new[] { 30, 70, 100 }.Select(percent => TighteningStep.ByTorque($"{percent} %", _final.Scale(percent / 100.0)).WithFasteners(crosswise))],
+            [.. Percentages.Select(percent => TighteningStep.ByTorque($"{percent} %", _final.Scale(percent / 100.0)).WithFasteners(crosswise))],
             TighteningOrder.InSequence);
         _start = JobProgress.Start(program);
         _log = Log(crosswise);

@@ -50,8 +50,10 @@ public class PreloadBandTests
         PreloadBand band = PreloadBand.Evaluate(WithEverything(new PreloadBandInputs(M16, Wrench, Torque.FromNewtonMeters(130), Friction)), Quick);
         double[] ends = [-1, 1], fine = [-1, -0.5, 0, 0.5, 1];
         double lowest = double.PositiveInfinity, highest = 0;
-        foreach (double lever in ends) foreach (double e in ends) foreach (double e2 in ends) foreach (double pull in ends)
-        foreach (double angle in fine) foreach (double angle2 in fine)
+        var corners =
+            from lever in ends from e in ends from e2 in ends from pull in ends from angle in fine from angle2 in fine
+            select (lever, e, e2, pull, angle, angle2);
+        foreach ((double lever, double e, double e2, double pull, double angle, double angle2) in corners)
         {
             TorqueWrench held = new TorqueWrench(Length.FromMillimeters(450 + 12 * lever)).WithPullOffSquare(Angle.FromDegrees(3 + 6 * pull))
                 .WithAdapter(Length.FromMillimeters(120 + 2 * e), Angle.FromDegrees(50 + 4 * angle))
