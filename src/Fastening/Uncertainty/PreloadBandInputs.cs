@@ -97,7 +97,10 @@ public sealed class PreloadBandInputs
     /// <summary>How the friction scatters over its range.</summary>
     public ScatterShape FrictionShape { get; private init; } = ScatterShape.Rectangular;
 
-    /// <summary>Correlation of thread and bearing friction; 0 unless stated. The worst case takes both at the same end anyway.</summary>
+    /// <summary>
+    /// Correlation of thread and bearing friction. 0 unless stated, which gives the narrower statistical band: state 1 for one lubricant on both faces,
+    /// or what friction tests show. The worst case takes both at the same end anyway.
+    /// </summary>
     public double FrictionCorrelation { get; private init; }
 
     internal double PrevailingLow { get; private init; }
