@@ -26,6 +26,10 @@ internal sealed class FootPlan
     /// <summary>With the friction at its lowest; rotation is read at the wrench.</summary>
     public RotationTightening Tightening { get; }
 
+    /// <summary>The corner that needs the greatest rotation: highest friction, lowest snug torque; rotation is that of the nut.</summary>
+    public RotationTightening LeastSnug => new RotationTightening(
+        Stated.Joint, Stated.AtHighestFriction, Stated.SnugTorque.Lower, Stated.PermittedForRotation).WithBoltTwist();
+
     public ToleranceWindow<Angle> Rotation { get; }
 
     public PreloadRangeAfterRotation ByRotation { get; }

@@ -118,10 +118,10 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
 
     private void WritePublished()
     {
-        RotationComparison comparison = Tightening.Compare(
+        RotationComparison comparison = plan.LeastSnug.Compare(
             PublishedRotation.En1090Part2(clampedThickness: Stated.Parts.GripLength, Stated.Thread.NominalDiameter), Stated.RequiredClamp + plan.EmbeddingLoss);
         writer.Heading("Why no published part turn is used");
-        writer.Paragraph($"Held against this joint, {comparison}.");
+        writer.Paragraph($"Held against this joint at the least snug preload, {comparison}.");
         writer.Paragraph("Published part turns are for structural bolts with nothing but steel in the grip, and are chosen to carry the bolt past yield.");
     }
 

@@ -60,6 +60,9 @@ public sealed partial class ClampedStack
 
     internal double GripMeters { get; }
 
+    /// <summary>Bolt and nut or tapped part; null for the fit by Wileman.</summary>
+    internal JointForm? Form => _cone?.Form;
+
     /// <summary>Σ l_i α_i, metres per kelvin; null when the expansion of a layer is unknown.</summary>
     internal double? ExpansionPerKelvin { get; }
 

@@ -10,6 +10,8 @@ internal sealed class ConeShape(double bearing, double hole, double? outer, doub
     /// <summary>Where the outside is no wider than the bearing face there is no cone.</summary>
     private bool IsSleeve => outer <= bearing;
 
+    public JointForm Form => form;
+
     public double ResilienceOf(Derivation? work, ClampedLayer[] layers, double grip)
     {
         double angle = IsSleeve ? 0 : AngleOf(work, grip);

@@ -18,7 +18,8 @@ public sealed partial class Joint
     /// <param name="parts">What it clamps.</param>
     /// <exception cref="ArgumentNullException"><paramref name="bolt"/> or <paramref name="parts"/> is null.</exception>
     /// <exception cref="ArgumentException">
-    /// A bolt of VDI 2230 with the fit by Wileman, a textbook bolt with the cone of VDI 2230, or a bolt and parts of different grips.
+    /// A bolt of VDI 2230 with the fit by Wileman, a textbook bolt with the cone of VDI 2230, a bolt of VDI 2230 with a nut and its cone
+    /// for a tapped thread or the reverse, or a bolt and parts of different grips.
     /// </exception>
     public Joint(BoltCompliance bolt, ClampedStack parts)
     {
@@ -116,11 +117,24 @@ public sealed partial class Joint
             throw new ArgumentException("A textbook bolt goes with frusta or with the fit by Wileman, not with the cone of VDI 2230.", nameof(parts));
         }
 
+        RefuseOtherForm(bolt, parts);
         bool gripMustAgree = bolt.Method != BoltComplianceMethod.SectionsOnly;
         if (gripMustAgree && Math.Abs(bolt.GripMeters - parts.GripMeters) > 1e-6 * parts.GripMeters)
         {
             throw new ArgumentException(FormattableString.Invariant(
                 $"The bolt has a grip of {bolt.GripMeters * 1e3:G6} mm, the parts are {parts.GripMeters * 1e3:G6} mm thick; they must agree."), nameof(parts));
         }
+    }
+
+    // One cone of the full height instead of two that meet changes δ_P by up to a factor of two, and no number would show the slip.
+    private static void RefuseOtherForm(BoltCompliance bolt, ClampedStack parts)
+    {
+        if (bolt.Method != BoltComplianceMethod.Vdi2230 || parts.Method != ClampedStackMethod.Vdi2230Cone) return;
+        if (bolt.IsTapped == (parts.Form == JointForm.TappedThread)) return;
+        throw new ArgumentException(
+            bolt.IsTapped
+                ? "The bolt sits in a tapped part, the cone is that of bolt and nut; give the cone JointForm.TappedThread."
+                : "The bolt has a nut, the cone is that of a tapped thread; give the cone JointForm.ThroughBolt, or take bolt.TappedInto.",
+            nameof(parts));
     }
 }

@@ -11,7 +11,7 @@ public sealed class PreloadRangeAfterRotation
     {
         Lowest = lowest;
         Highest = highest;
-        Range = new PreloadRange(Si.Of(lowest.Preload), Si.Of(highest.Preload));
+        Range = new PreloadRange(Math.Min(Si.Of(lowest.Preload), Si.Of(lowest.ElasticLimit)), Si.Of(highest.Preload));
         SnugRange = new PreloadRange(Si.Of(lowest.SnugPreload), Si.Of(highest.SnugPreload));
     }
 
@@ -21,7 +21,11 @@ public sealed class PreloadRangeAfterRotation
     /// <summary>The corner of the highest preload: lowest friction.</summary>
     public PreloadAfterRotation Highest { get; }
 
-    /// <summary>Both preloads by the elastic line, and their ratio.</summary>
+    /// <summary>From the lowest preload to the highest, and their ratio.</summary>
+    /// <remarks>
+    /// The highest is that of the elastic line even beyond the elastic limit, which errs to the safe side for the bolt. The lowest is at most the
+    /// elastic limit: beyond it the elastic line promises a clamp force that is not reached.
+    /// </remarks>
     public PreloadRange Range { get; }
 
     /// <summary>Lowest and highest preload after snugging alone.</summary>

@@ -6,7 +6,8 @@ namespace Fastening;
 /// <summary>A published rotation held against a joint whose stiffness is known.</summary>
 /// <remarks>
 /// Published rotations are chosen to carry the bolt past yield, so that its preload depends on its strength and no longer on the joint. That
-/// suits structural bolts, which are made for it; on other joints it means a stretched bolt.
+/// suits structural bolts, which are made for it; on other joints it means a stretched bolt. All counts from the snug torque of the tightening,
+/// at the friction of its model.
 /// </remarks>
 /// <example><code>RotationComparison comparison = tightening.Compare(PublishedRotation.En1090Part2(grip, diameter), Force.FromKilonewtons(172));
 /// if (comparison.CarriesPastElasticLimit) Console.WriteLine(comparison);</code></example>

@@ -83,12 +83,17 @@ public sealed partial class RotationTightening
         Si.Force(Uncertainty(null, rotation, snugPreload, rotationReading, compliance));
 
     /// <summary>A published rotation held against this joint.</summary>
+    /// <remarks>
+    /// It counts from the snug torque of this tightening, at the friction of its model. For EN 1090-2 it begins at the first step, 0.75 M_r: give that
+    /// as the snug torque, or what it does is told too low. Whether the joint is carried past its limit shows at the lowest friction; what rotation
+    /// it needs and whether that is reached, at the highest.
+    /// </remarks>
     /// <param name="published">The published rotation; it counts at the fastener, whatever the tool.</param>
     /// <param name="requiredPreload">The preload that the joint is to have.</param>
     /// <returns>What the published rotation does here, and what rotation the joint needs.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="published"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="requiredPreload"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(tightening.Compare(PublishedRotation.En1090Part2(grip, diameter), Force.FromKilonewtons(172)));</code></example>
+    /// <example><code>Console.WriteLine(tightening.Compare(PublishedRotation.En1090Part2(grip, diameter), Force.FromKilonewtons(172)));   // snug torque: the first step</code></example>
     public RotationComparison Compare(PublishedRotation published, Force requiredPreload)
     {
         double required = Guard.Check(requiredPreload, Domains.Force);

@@ -38,7 +38,7 @@ public sealed partial class RotationTightening
     /// <param name="elasticLimit">The preload at which bolt, thread or bearing surface begins to yield, whichever is first; above the snug preload.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <exception cref="ArgumentException">Joint and model have threads of different lead.</exception>
+    /// <exception cref="ArgumentException">Joint and model have threads of different diameter or lead.</exception>
     public RotationTightening(Joint joint, TorquePreloadModel model, Torque snugTorque, Force elasticLimit)
         : this(Guard.NotNull(joint), Guard.NotNull(model), snugTorque, elasticLimit, boltTwist: false, [])
     {
@@ -49,7 +49,7 @@ public sealed partial class RotationTightening
     {
         _snugTorque = Guard.Check(snugTorque, Domains.PositiveTorque);
         _limit = Guard.Check(elasticLimit, Domains.Force);
-        RefuseUnlessSameLead(joint, model);
+        RefuseUnlessSameThread(joint, model);
         Joint = joint;
         Model = model;
         _boltTwist = boltTwist;
@@ -208,15 +208,27 @@ public sealed partial class RotationTightening
     private FrictionTorqueModel FrictionModel(string whatFor) => Model as FrictionTorqueModel
         ?? throw new InvalidOperationException($"A nut factor alone does not tell the torque in the thread, so {whatFor} is not known; give a model from coefficients of friction.");
 
-    private static void RefuseUnlessSameLead(Joint joint, TorquePreloadModel model)
+    // M18, M20 and M22 have one lead: the diameter must agree too, or the snug preload is that of another bolt.
+    private static void RefuseUnlessSameThread(Joint joint, TorquePreloadModel model)
     {
-        if (model is FrictionTorqueModel friction && Math.Abs(friction.Thread.Geometry.Lead - joint.Bolt.Thread.Geometry.Lead) > 1e-9 * joint.Bolt.Thread.Geometry.Lead)
+        ScrewThread bolt = joint.Bolt.Thread;
+        if (model is NutFactorModel factor && Differs(factor.DiameterSi, bolt.Diameter, 1e-6))
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"the model has a thread of {friction.Thread.Geometry.Lead * 1e3:0.####} mm lead, the joint one of {joint.Bolt.Thread.Geometry.Lead * 1e3:0.####} mm."),
+                FormattableString.Invariant($"the nut factor is for a diameter of {factor.DiameterSi * 1e3:0.####} mm, the joint has a thread of {bolt.Diameter * 1e3:0.####} mm."),
+                nameof(model));
+        }
+
+        if (model is FrictionTorqueModel friction
+            && (Differs(friction.Thread.Geometry.Lead, bolt.Geometry.Lead, 1e-9) || Differs(friction.Thread.Diameter, bolt.Diameter, 1e-9)))
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant($"the model has the thread {friction.Thread} with {friction.Thread.Geometry.Lead * 1e3:0.####} mm lead, the joint {bolt} with {bolt.Geometry.Lead * 1e3:0.####} mm."),
                 nameof(model));
         }
     }
+
+    private static bool Differs(double one, double other, double relative) => Math.Abs(one - other) > relative * other;
 
     private static string Kilonewtons(double newtons) => FormattableString.Invariant($"{newtons / 1e3:G6} kN");
 }

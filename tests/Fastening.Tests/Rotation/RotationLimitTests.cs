@@ -46,6 +46,28 @@ public class RotationLimitTests
             Example.Joint, TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M20x1.5"), new FrictionCoefficients(0.1, 0.12)), Torque.FromNewtonMeters(40), Example.Limit));
     }
 
+    /// <summary>M18, M20 and M22 have one pitch: the lead alone does not tell that the model is of another bolt.</summary>
+    [Fact]
+    public void The_model_must_be_of_the_bolt_of_the_joint()
+    {
+        Torque snug = Torque.FromNewtonMeters(40);
+        FrictionTorqueModel larger = TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M22"), new FrictionCoefficients(0.1, 0.12));
+        NutFactorModel smaller = TorquePreloadModel.FromNutFactor(0.18, Length.FromMillimeters(18));
+        Assert.Equal("model", Assert.Throws<ArgumentException>(() => new RotationTightening(Example.Joint, larger, snug, Example.Limit)).ParamName);
+        Assert.Equal("model", Assert.Throws<ArgumentException>(() => new RotationTightening(Example.Joint, smaller, snug, Example.Limit)).ParamName);
+    }
+
+    /// <summary>A range past the limit goes on to the checks of the joint: it must not promise them a clamp force that the bolt cannot hold.</summary>
+    [Fact]
+    public void The_least_preload_of_a_range_never_lies_beyond_the_elastic_limit()
+    {
+        var friction = new FrictionRange(new FrictionCoefficients(0.10, 0.09), new FrictionCoefficients(0.16, 0.15));
+        PreloadRangeAfterRotation past = Tightening.PreloadRangeAt(Tightening.ElasticRotation * 3, friction);
+        Assert.False(past.Lowest.IsElastic);
+        Assert.Equal(Example.Limit.Newtons, past.Range.Minimum.Newtons, 1e-6);
+        Assert.Equal(past.Highest.Preload, past.Range.Maximum);
+    }
+
     [Fact]
     public void A_prevailing_torque_is_no_part_of_the_snug_preload()
     {
