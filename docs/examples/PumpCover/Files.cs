@@ -13,6 +13,8 @@ internal sealed record Files(string Job, string Readings, string Folder)
 
     public string Chart => InFolder($"{Path.GetFileNameWithoutExtension(Job)}-readings.svg");
 
+    public string Band => InFolder($"{Path.GetFileNameWithoutExtension(Job)}-band.svg");
+
     public static Files Of(string[] args) => args.Length switch
     {
         0 => new($"{Home}/pump-cover.json", $"{Home}/pump-cover-readings.csv", $"{Home}/out"),
@@ -22,13 +24,14 @@ internal sealed record Files(string Job, string Readings, string Folder)
             $"{Show.Count(args.Length, "argument")}; give none, or: job.json readings.csv [output folder]"),
     };
 
-    /// <summary>Writes the sheet and the chart; without a chart, one of an earlier run is removed: beside the new sheet it would mislead.</summary>
-    public void Write(string sheet, string? chart)
+    /// <summary>Writes the sheet and the pictures; without a chart, one of an earlier run is removed: beside the new sheet it would mislead.</summary>
+    public void Write(string sheet, string band, string? chart)
     {
         try
         {
             Directory.CreateDirectory(Folder);
             File.WriteAllText(Sheet, sheet, Utf8);
+            File.WriteAllText(Band, band, Utf8);
             if (chart is null) File.Delete(Chart);
             else File.WriteAllText(Chart, chart, Utf8);
         }

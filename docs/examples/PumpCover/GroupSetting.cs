@@ -7,10 +7,9 @@ namespace PumpCover;
 internal sealed record GroupSetting(BoltGroup Group, Torque Exact, ToleranceWindow<Torque>? AtWrench, string? WhyNone)
 {
     /// <summary>The settings at which the fastener gets no torque that the target could not give it without an adapter.</summary>
-    public static GroupSetting For(BoltGroup group, ToleranceWindow<Torque> mayReachFastener)
+    public static GroupSetting For(BoltGroup group, ToleranceWindow<Torque> mayReachFastener, Ratio calibrationUncertainty)
     {
-        // The job states no uncertainty of the calibration: it is taken to be in the accuracy.
-        GuaranteedSetting found = group.Wrench.GuaranteedSettings(mayReachFastener, Ratio.Zero);
+        GuaranteedSetting found = group.Wrench.GuaranteedSettings(mayReachFastener, calibrationUncertainty);
         return new GroupSetting(group, group.Wrench.SettingFor(mayReachFastener.Target), found.Window, found.Window is null ? found.Reason : null);
     }
 

@@ -4,7 +4,8 @@ namespace PumpCover;
 
 /// <summary>What the job file states, checked.</summary>
 internal sealed record Job(
-    string Title, string Note, BoltedJoint Joint, PercentWindow TorqueWindow, TorqueWrench Wrench, IReadOnlyList<BoltGroup> Groups, RotationRules Rotation)
+    string Title, string Note, BoltedJoint Joint, PercentWindow TorqueWindow, TorqueWrench Wrench, WrenchDeviation Deviation,
+    IReadOnlyList<BoltGroup> Groups, RotationRules Rotation)
 {
     public IReadOnlyList<int> Bolts => [.. Groups.SelectMany(group => group.Bolts).Order()];
 

@@ -16,10 +16,11 @@ internal static class JobFile
     {
         JobNode root = JobNode.ReadFile(path)
             .Allow("title", "note", "joint", "torque_window", "wrench", "bolt_groups", "rotation");
-        TorqueWrench wrench = ReadWrench(root.Object("wrench"));
+        JobNode tool = root.Object("wrench");
+        TorqueWrench wrench = ReadWrench(tool);
         return new Job(
             root.Text("title"), root.Text("note"), ReadJoint(root.Object("joint")), ReadWindow(root.Object("torque_window")),
-            wrench, ReadGroups(root, wrench), ReadRotation(root.Object("rotation")));
+            wrench, ReadDeviation(tool, wrench), ReadGroups(root, wrench), ReadRotation(root.Object("rotation")));
     }
 
     private static BoltedJoint ReadJoint(JobNode node)
@@ -104,7 +105,7 @@ internal static class JobFile
 
     private static TorqueWrench ReadWrench(JobNode node)
     {
-        node.Allow("lever_length_mm", "range_low_nm", "range_high_nm", "resolution_nm", "accuracy_percent");
+        node.Allow("lever_length_mm", "range_low_nm", "range_high_nm", "resolution_nm", "accuracy_percent", "calibration_uncertainty_percent");
         if (node.Number("resolution_nm") < LeastStep) throw node.Refusal("resolution_nm", $"it must be at least {LeastStep} N·m");
         return node.Ask(
             () => new TorqueWrench(Length.FromMillimeters(node.Number("lever_length_mm")))
@@ -113,6 +114,18 @@ internal static class JobFile
                 .WithAccuracy(Ratio.FromPercent(node.Number("accuracy_percent"))),
             ("leverLength", "lever_length_mm"), ("minimum", "range_low_nm"), ("maximum", "range_high_nm"),
             ("resolution", "resolution_nm"), ("accuracy", "accuracy_percent"));
+    }
+
+    private static WrenchDeviation ReadDeviation(JobNode node, TorqueWrench wrench)
+    {
+        Ratio accuracy = wrench.Accuracy!.Value;
+        if (!node.Has("calibration_uncertainty_percent")) return new WrenchDeviation(accuracy, Ratio.Zero, IsCalibrationStated: false);
+        var calibration = Ratio.FromPercent(node.Number("calibration_uncertainty_percent"));
+
+        // Any window will do to learn whether the library takes the uncertainty.
+        ToleranceWindow<Torque> any = ToleranceWindow.FromLimits(Torque.Zero, Torque.FromNewtonMeters(1));
+        node.Ask(() => wrench.GuaranteedSettings(any, calibration), ("calibrationUncertainty", "calibration_uncertainty_percent"));
+        return new WrenchDeviation(accuracy, calibration, IsCalibrationStated: true);
     }
 
     private static List<BoltGroup> ReadGroups(JobNode root, TorqueWrench wrench)

@@ -22,7 +22,7 @@ internal sealed class ReadingsReport(JudgedLog judged, TighteningPlan plan, IShe
         writer.Heading($"Readings in {judged.Log.File}");
         writer.Paragraph(
             $"What the wrench showed, times the torque ratio of the group, against {Show.Limits(plan.Window)} at the fastener. "
-            + "The window was chosen with the wrench accuracy in mind, so readings are judged by its limits as they stand. "
+            + "The window was chosen with accuracy and calibration of the wrench in mind, so readings are judged by its limits as they stand. "
             + "Torque, rate and rotation must all conform.");
         writer.Table(
             ["line ", "bolt ", "time", "wrench showed ", "ratio ", "at the fastener ", "torque", "rate ", "rotation ", "verdict"],

@@ -11,9 +11,8 @@ internal sealed record TargetTorque(Torque Permitted, Torque Exact, Torque Round
         // The fastener may get this much at the lowest friction…
         Torque permitted = job.Joint.AtLowestFriction.TorqueFor(job.Joint.PermittedPreload);
 
-        // …but a wrench that shows M delivers up to M/(1 − a), and the window permits M up to target × (1 + plus). The job states no uncertainty
-        // of the calibration: it is taken to be in the accuracy.
-        GuaranteedSetting guaranteed = job.Wrench.GuaranteedSettings(ToleranceWindow.FromLimits(Torque.Zero, permitted), Ratio.Zero);
+        // …but a wrench that shows M delivers up to M/(1 − a − W), and the window permits M up to target × (1 + plus).
+        GuaranteedSetting guaranteed = job.Wrench.GuaranteedSettings(ToleranceWindow.FromLimits(Torque.Zero, permitted), job.Deviation.Calibration);
         Torque exact = guaranteed.BeforeRounding!.Upper * 100 / (100 + job.TorqueWindow.Plus);
 
         // Whole display steps from zero to there; the last one is the target.

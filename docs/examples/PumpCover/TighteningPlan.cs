@@ -15,13 +15,13 @@ internal sealed class TighteningPlan
         Job = job;
         Target = target;
         Window = job.TorqueWindow.Around(target.Rounded);
-        LowestTorque = job.Wrench.DeliveredWindowAt(Window.Lower).Lower;
-        HighestTorque = job.Wrench.DeliveredWindowAt(Window.Upper).Upper;
+        LowestTorque = job.Deviation.LeastAt(Window.Lower);
+        HighestTorque = job.Deviation.MostAt(Window.Upper);
         LowestPreload = joint.AtHighestFriction.PreloadAt(LowestTorque);
         HighestPreload = joint.AtLowestFriction.PreloadAt(HighestTorque);
         PreloadAtMostTwist = joint.AtMostTwist.PreloadAt(HighestTorque);
         ToleranceWindow<Torque> mayReachFastener = ToleranceWindow.FromLimits(LowestTorque, Window.Target, HighestTorque);
-        Settings = [.. job.Groups.Select(group => GroupSetting.For(group, mayReachFastener))];
+        Settings = [.. job.Groups.Select(group => GroupSetting.For(group, mayReachFastener, job.Deviation.Calibration))];
         JointProblems = [.. FindJointProblems()];
         WrenchProblems = [.. Settings.Where(setting => setting.WhyNone is not null)
             .Select(setting => $"{setting.Group.Name} ({Show.Bolts(setting.Group.Bolts)}): {setting.WhyNone}")];
@@ -34,10 +34,10 @@ internal sealed class TighteningPlan
     /// <summary>The window at the fastener, judged by what the wrench shows.</summary>
     public ToleranceWindow<Torque> Window { get; }
 
-    /// <summary>Lower limit on a wrench that shows as much too much as its accuracy permits.</summary>
+    /// <summary>Lower limit on a wrench that shows as much too much as its accuracy and calibration permit.</summary>
     public Torque LowestTorque { get; }
 
-    /// <summary>Upper limit on a wrench that shows as much too little as its accuracy permits.</summary>
+    /// <summary>Upper limit on a wrench that shows as much too little as its accuracy and calibration permit.</summary>
     public Torque HighestTorque { get; }
 
     public Force LowestPreload { get; }

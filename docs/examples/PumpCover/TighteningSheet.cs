@@ -5,7 +5,7 @@ using UnitsNet;
 namespace PumpCover;
 
 /// <summary>The sheet that goes to the joint: what to set, why, and what preload to expect.</summary>
-internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
+internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outlook, ISheetWriter writer)
 {
     private const MidpointRounding Down = MidpointRounding.ToNegativeInfinity, Up = MidpointRounding.ToPositiveInfinity;
 
@@ -22,6 +22,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
         WriteJoint();
         WriteTarget();
         WriteBand();
+        new OutlookSection(outlook, plan, writer).Write();
         WriteLeftOut();
         WriteSettings();
         WriteWork();
@@ -34,6 +35,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
         WriteJoint();
         WriteTarget();
         WriteBand();
+        new OutlookSection(outlook, plan, writer).Write();
         WriteLeftOut();
         WriteSettings();
         WriteForm();
@@ -75,6 +77,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
                 + $"{Show.Stated(Joint.PermittedStress.Megapascals)} MPa"],
             ["wrench", $"lever {Show.Stated(Job.Wrench.LeverLength.Millimeters)} mm, {Show.Range(Job.Wrench)} "
                 + $"in steps of {Show.Stated(Job.Wrench.Resolution!.Value.NewtonMeters)} N·m, ±{Show.Stated(Job.Wrench.Accuracy!.Value.Percent)} %"],
+            ["calibration of the wrench", Job.Deviation.CalibrationText],
             ["bolts", $"{Job.Bolts.Count}, in {Show.Count(Job.Groups.Count, "group")}"],
             ["rate of rotation", $"{Job.Rotation.Limit}: "
                 + $"{Show.Stated(Job.Rotation.Travel.Degrees)}° in {Show.Stated(Job.Rotation.ShortestTime.Seconds)} s or slower"],
@@ -98,7 +101,6 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
     private void WriteTarget()
     {
         PercentWindow percent = Job.TorqueWindow;
-        double accuracy = Job.Wrench.Accuracy!.Value.Percent;
         string permitted = Show.Torque(plan.Target.Permitted, 2, Down);
         writer.Heading(
             $"Target at the fastener: {Show.Torque(plan.Window.Target, Job.Wrench)}, window {Show.Limits(plan.Window)} "
@@ -109,12 +111,12 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
             $"At the lowest friction{AndPrevailing} the stress while tightening (tension and torsion, von Mises, VDI 2230) "
                 + $"reaches {Show.Stated(Joint.Utilisation)} of the yield strength at a preload of {Show.Force(Joint.PermittedPreload, Down)}.",
             $"There this preload takes {permitted}. The fastener must not get more.",
-            $"A reading at the upper limit (+{Show.Stated(percent.Plus)} %) on a wrench that shows {Show.Stated(accuracy)} % too little must still stay there: "
-                + $"{permitted}·(1−{Show.Stated(accuracy / 100)})/(1+{Show.Stated(percent.Plus / 100)}) = {Show.Torque(plan.Target.Exact, 2, Down)}.",
+            $"A reading at the upper limit (+{Show.Stated(percent.Plus)} %) on a wrench that shows {Job.Deviation.Total} % too little{Job.Deviation.Parts} must still stay there: "
+                + $"{permitted}·(1−{Job.Deviation.Terms})/(1+{Show.Stated(percent.Plus / 100)}) = {Show.Torque(plan.Target.Exact, 2, Down)}.",
             $"Rounded down to what the wrench shows: {Show.Torque(plan.Target.Rounded, Job.Wrench)}.",
         ]);
         writer.Paragraph(
-            $"Check: the lowest preload (highest friction{AndPrevailing}, lower limit, a wrench that shows {Show.Stated(accuracy)} % too much) "
+            $"Check: the lowest preload (highest friction{AndPrevailing}, lower limit, a wrench that shows {Job.Deviation.Total} % too much) "
             + $"is {Show.Force(plan.LowestPreload, Down)}; it {(plan.LowestPreload >= Joint.RequiredPreload ? "reaches" : "MISSES")} "
             + $"the required minimum of {Show.Stated(Joint.RequiredPreload.Kilonewtons)} kN.");
     }
@@ -131,7 +133,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, ISheetWriter writer)
             BandRow("most twist: high in the thread, low under the head, upper limit", plan.HighestTorque, Joint.AtMostTwist, Up),
         ]);
         writer.Paragraph(
-            "Wrench accuracy is in the first row and the last two. At one torque the stress is highest "
+            "Accuracy and calibration of the wrench are in the first row and the last two. At one torque the stress is highest "
             + "either where the preload is highest or where the twist is: both stand here. Lowest values are rounded down, highest up.");
         writer.Paragraph("Where the target torque goes:");
         writer.Table(["At", "stretches the bolt ", "thread friction ", "friction under the head ", "prevailing ", "share that stretches "],
