@@ -2,14 +2,18 @@ namespace Fastening;
 
 /// <summary>
 /// A line, or a level, that a few bad points do not move: least squares with the weights of Huber, 1 up to 1.345 standard deviations and
-/// falling with the distance beyond, in a fixed number of passes. The standard deviation is estimated from the mean absolute residual. The
-/// standard error of the slope is that of an M-estimator with independent errors (Huber, Robust Statistics, 1981, §7.6, from memory). Points
+/// falling with the distance beyond, in a fixed number of passes. The standard deviation is estimated from the mean absolute residual, each
+/// residual cut at the limit of the pass before, so that a wild point does not widen it. The standard error of the slope is that of an M-estimator with independent errors (Huber, Robust Statistics, 1981, §7.6, from memory). Points
 /// whose x is NaN do not count.
 /// </summary>
 internal readonly record struct RobustLine(double Slope, double Origin, double AtOrigin, double SlopeError)
 {
     private const double Huber = 1.345;
-    private const double MeanAbsoluteToDeviation = 1.2533141373155001;
+
+    // Standard deviation over mean absolute residual of a normal distribution: whole, and cut at 1.345 standard deviations.
+    private const double WholeToDeviation = 1.2533141373155001;
+    private const double CutToDeviation = 1.3983;
+
     private const double LeastDistance = 1e-300;
     private const int Passes = 5;
 
@@ -59,12 +63,12 @@ internal readonly record struct RobustLine(double Slope, double Origin, double A
             double x = xs[i] - origin;
             if (double.IsNaN(x)) continue;
             double distance = Math.Max(Math.Abs(ys[i] - level - slope * x), LeastDistance);
-            distances += distance;
+            distances += Math.Min(distance, bound);
             count++;
             sums.Add(x, ys[i], Math.Min(bound / distance, 1));
         }
 
-        return (sums, count == 0 ? 0 : MeanAbsoluteToDeviation * distances / count);
+        return (sums, count == 0 ? 0 : (double.IsPositiveInfinity(limit) ? WholeToDeviation : CutToDeviation) * distances / count);
     }
 
     private static double ErrorOfSlope(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double origin, double slope, double level, double limit)
