@@ -5,11 +5,12 @@ namespace Fastening;
 /// <summary>Which torques and how many readings a calibration takes.</summary>
 internal static class CalibrationPlan
 {
-    /// <summary>Two torques count as the same point of the tool within this share of its maximum: common practice, no source.</summary>
-    private const double SamePoint = 0.01;
+    /// <summary>Two torques count as one point of the tool within the smaller of these shares, of its maximum and of the torque: our choice, no source.</summary>
+    private const double ShareOfMaximum = 0.01, ShareOfTorque = 0.05;
     private const double MiddlePoint = 0.6;
 
-    public static bool IsSameTorque(TorqueTool tool, double one, double other) => Math.Abs(one - other) <= SamePoint * tool.SiMaximum * (1 + Tolerance.Widening);
+    public static bool IsSameTorque(TorqueTool tool, double one, double other) =>
+        Math.Abs(one - other) <= Math.Min(ShareOfMaximum * tool.SiMaximum, ShareOfTorque * Math.Max(one, other)) * (1 + Tolerance.Widening);
 
     public static double[] TorquesFor(TorqueTool tool) =>
         tool.Class.IsSetToOneValue ? [tool.SiMaximum] : [tool.SiMinimum, MiddlePoint * tool.SiMaximum, tool.SiMaximum];

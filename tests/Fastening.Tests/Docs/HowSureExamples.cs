@@ -142,6 +142,7 @@ public class HowSureExamples
         double yields = turned.ProbabilityAbove(tightening.ElasticLimit);       // YIELDS
         #endregion
 
+        Assert.Fail($"FIG {byRotation} {byTorque} {cause} {yields} nominal {turned.Nominal}");
         double compliance = bolt.MetersPerNewton + parts.MetersPerNewton;
         double[] drawn = Drawn(u => (u(68, 92) / Arm20(u(0.10, 0.16), u(0.09, 0.15))) + (u(25, 31) / 360 * 2.5e-3 / (compliance * u(0.9, 1.1)) / 1e3));
         Assert.Equal(drawn[Draws - (Draws / 40)] / drawn[Draws / 40], byRotation!.Value, 0.01);

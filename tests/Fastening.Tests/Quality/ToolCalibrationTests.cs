@@ -165,6 +165,36 @@ public class ToolCalibrationTests
         Assert.Same(DecisionRule.IlacG8, guarded.Rule);
     }
 
+    /// <summary>1 % of the maximum is as much as the whole lowest torque of a tool that goes down to 1 %: it must not count as that point.</summary>
+    [Fact]
+    public void A_point_at_twice_the_lowest_torque_is_not_the_lowest_point()
+    {
+        TorqueTool wide = TorqueTool.WithRange("W-18", TorqueToolClass.Parse("I C"), Newton(5), Newton(500));
+        CalibrationPoint At(double torque) => CalibrationPoint.At(Newton(torque), [.. Enumerable.Repeat(Newton(torque), 5)]);
+        bool? Verdict(double lowest) => new ToolCalibration(wide, CalibrationState.AsFound, Found, [At(lowest), At(300), At(500)], Exact)
+            .Judge(DecisionRule.SimpleAcceptance).Conforms;
+
+        Assert.Null(Verdict(10));
+        Assert.Null(Verdict(6));
+        Assert.True(Verdict(5.2));
+        Assert.True(Verdict(5));
+    }
+
+    [Fact]
+    public void Work_far_below_the_lowest_point_is_undecidable()
+    {
+        TorqueTool wide = TorqueTool.WithRange("W-18", TorqueToolClass.Parse("I C"), Newton(5), Newton(500));
+        CalibrationPoint At(double torque, double reference) => CalibrationPoint.At(Newton(torque), [.. Enumerable.Repeat(Newton(reference), 5)]);
+        var calibration = new ToolCalibration(wide, CalibrationState.AsFound, Found, [At(5, 5), At(10.5, 9.5), At(500, 500)], Exact);
+        ToolReading Reading(double torque) => new("1", Found, Newton(torque), ToleranceWindow.FromLimits(Newton(0.1), Newton(400)));
+        ToolRecall recall = calibration.Rejudge(Found.AddDays(-1), [Reading(1), Reading(4.8), Reading(9.5)], DecisionRule.SimpleAcceptance);
+
+        Assert.Equal([Conformity.Undecidable, Conformity.Within, Conformity.Within], recall.Readings.Select(r => r.After));
+
+        // Between the points the deviation is theirs in proportion, near to one of them too: (9.5 − 5)/5.5 of the way.
+        Close.To(9.5 / (1 + (10.5 - 9.5) / 9.5 * 4.5 / 5.5), recall.Readings[2].DeliveredTorque!.Value.NewtonMeters);
+    }
+
     [Property]
     public Property Delivered_torque_is_what_a_tool_of_that_deviation_gives() => Prop.ForAll(
         Arb.From(from deviation in Gen.Choose(-200, 200) from share in Gen.Choose(20, 100) select (deviation * 0.001, share * 0.01)),
