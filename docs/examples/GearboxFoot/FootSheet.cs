@@ -90,7 +90,8 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
             + "with rotation only the snug part. The permitted preload is lower with rotation because the bolt may then carry it at the highest thread friction; "
             + "the lowest preload, on which the joint lives, is higher all the same.");
         Force uncertainty = Tightening.StandardUncertaintyAt(
-            plan.Rotation.Lower, snugPreload: Force.FromKilonewtons(2.4), rotationReading: Angle.FromDegrees(1.2), compliance: Ratio.FromPercent(8));
+            plan.Rotation.Lower, snugPreloadUncertainty: Force.FromKilonewtons(2.4), rotationUncertainty: Angle.FromDegrees(1.2),
+            complianceUncertainty: Ratio.FromPercent(8));
         writer.Paragraph(
             $"The band takes the stiffness of the joint as computed. If it is known to 8 % (one standard uncertainty), the snug preload to 2.4 kN and the rotation to 1.2°, "
             + $"the preload at {Show.Stated(plan.Rotation.Lower.Degrees)}° is known to {Show.Force(uncertainty, Up)} (k = 1): prove the stiffness on the joint before you rely on the band.");

@@ -9,7 +9,7 @@ internal sealed record GroupSetting(BoltGroup Group, Torque Exact, ToleranceWind
     /// <summary>The settings at which the fastener gets no torque that the target could not give it without an adapter.</summary>
     public static GroupSetting For(BoltGroup group, ToleranceWindow<Torque> mayReachFastener, Ratio calibrationUncertainty)
     {
-        GuaranteedSetting found = group.Wrench.GuaranteedSettings(mayReachFastener, calibrationUncertainty);
+        GuaranteedSetting found = group.Wrench.GuaranteedSettingFor(mayReachFastener, calibrationUncertainty);
         return new GroupSetting(group, group.Wrench.SettingFor(mayReachFastener.Target), found.Window, found.Window is null ? found.Reason : null);
     }
 

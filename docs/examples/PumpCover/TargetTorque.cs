@@ -12,7 +12,7 @@ internal sealed record TargetTorque(Torque Permitted, Torque Exact, Torque Round
         Torque permitted = job.Joint.AtLowestFriction.TorqueFor(job.Joint.PermittedPreload);
 
         // …but a wrench that shows M delivers up to M/(1 − a − W), and the window permits M up to target × (1 + plus).
-        GuaranteedSetting guaranteed = job.Wrench.GuaranteedSettings(ToleranceWindow.FromLimits(Torque.Zero, permitted), job.Deviation.Calibration);
+        GuaranteedSetting guaranteed = job.Wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Torque.Zero, permitted), job.Deviation.Calibration);
         Torque exact = guaranteed.BeforeRounding!.Upper * 100 / (100 + job.TorqueWindow.Plus);
 
         // Whole display steps from zero to there; the last one is the target.

@@ -19,7 +19,7 @@ public enum JointCheckKind
     Slip,
 
     /// <summary>A pressing load leaves the bolt in tension.</summary>
-    BoltTension,
+    BoltStaysTight,
 
     /// <summary>The equivalent stress in service stays below yield (VDI 2230 R8).</summary>
     WorkingStress,

@@ -10,7 +10,7 @@ internal static class JointCheckWording
         ("separation", "greatest axial load ≤ separation load", false),
         ("residual clamp", "required clamp force ≤ clamp force left (VDI 2230 R2)", false),
         ("slip", "clamp force required against slip ≤ clamp force left (VDI 2230 R12)", false),
-        ("bolt tension", "tension taken by the pressing load ≤ preload left", false),
+        ("bolt stays tight", "tension taken by the pressing load ≤ preload left", false),
         ("working stress", "equivalent stress in service ≤ yield strength (VDI 2230 R8)", true),
         ("alternating stress", "stress amplitude ≤ permitted amplitude (VDI 2230 R9)", true),
         ("pressure under head", "bearing pressure ≤ permitted pressure (VDI 2230 R10)", true),

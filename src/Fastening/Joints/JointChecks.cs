@@ -46,7 +46,7 @@ internal sealed class JointChecks
             JointCheckKind.Separation => (Math.Max(_duty.AxialHigh, 0), SeparationLoad(work, springs, factor)),
             JointCheckKind.ResidualClamp => (_duty.RequiredClampSi!.Value, ClampLeft(work, springs, factor)),
             JointCheckKind.Slip => (_duty.ClampAgainstSlip(work), ClampLeft(work, springs, factor)),
-            JointCheckKind.BoltTension => (Relief(work, springs, factor), LowestPreload(work, springs)),
+            JointCheckKind.BoltStaysTight => (Relief(work, springs, factor), LowestPreload(work, springs)),
             JointCheckKind.WorkingStress => Stress(work, springs, factor),
             JointCheckKind.AlternatingStress => (Amplitude(work, springs, factor), _capacity.PermittedAmplitudeSi!.Value),
             JointCheckKind.HeadPressure => Bearing(work, springs, factor, _capacity.Head!),

@@ -72,15 +72,15 @@ public sealed partial class RotationTightening
     /// the gain is small and is in <see cref="PreloadRangeAt(Angle, FrictionRange)"/>.
     /// </remarks>
     /// <param name="rotation">Rotation past snug, within the elastic range; read at the tool if wind-up was stated.</param>
-    /// <param name="snugPreload">Standard uncertainty of the preload at the snug torque.</param>
-    /// <param name="rotationReading">Standard uncertainty of the rotation, of the start at snug included.</param>
-    /// <param name="compliance">Relative standard uncertainty of δ_S + δ_P, 0 to 100 %.</param>
+    /// <param name="snugPreloadUncertainty">Standard uncertainty of the preload at the snug torque.</param>
+    /// <param name="rotationUncertainty">Standard uncertainty of the rotation, of the start at snug included.</param>
+    /// <param name="complianceUncertainty">Relative standard uncertainty of δ_S + δ_P, 0 to 100 %.</param>
     /// <returns>Standard uncertainty (k = 1).</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the rotation goes past the elastic limit.</exception>
     /// <example><code>tightening.StandardUncertaintyAt(Angle.FromDegrees(60),
-    ///     snugPreload: Force.FromKilonewtons(3), rotationReading: Angle.FromDegrees(2), compliance: Ratio.FromPercent(8))</code></example>
-    public Force StandardUncertaintyAt(Angle rotation, Force snugPreload, Angle rotationReading, Ratio compliance) =>
-        Si.Force(Uncertainty(null, rotation, snugPreload, rotationReading, compliance));
+    ///     snugPreloadUncertainty: Force.FromKilonewtons(3), rotationUncertainty: Angle.FromDegrees(2), complianceUncertainty: Ratio.FromPercent(8))</code></example>
+    public Force StandardUncertaintyAt(Angle rotation, Force snugPreloadUncertainty, Angle rotationUncertainty, Ratio complianceUncertainty) =>
+        Si.Force(Uncertainty(null, rotation, snugPreloadUncertainty, rotationUncertainty, complianceUncertainty));
 
     /// <summary>A published rotation held against this joint.</summary>
     /// <remarks>
@@ -148,24 +148,24 @@ public sealed partial class RotationTightening
 
     /// <summary>The work behind <see cref="StandardUncertaintyAt"/>; its last step is that uncertainty, bit for bit.</summary>
     /// <param name="rotation">Rotation past snug, within the elastic range.</param>
-    /// <param name="snugPreload">Standard uncertainty of the preload at the snug torque.</param>
-    /// <param name="rotationReading">Standard uncertainty of the rotation.</param>
-    /// <param name="compliance">Relative standard uncertainty of δ_S + δ_P.</param>
+    /// <param name="snugPreloadUncertainty">Standard uncertainty of the preload at the snug torque.</param>
+    /// <param name="rotationUncertainty">Standard uncertainty of the rotation.</param>
+    /// <param name="complianceUncertainty">Relative standard uncertainty of δ_S + δ_P.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the rotation goes past the elastic limit.</exception>
-    public Derivation DeriveStandardUncertaintyAt(Angle rotation, Force snugPreload, Angle rotationReading, Ratio compliance)
+    public Derivation DeriveStandardUncertaintyAt(Angle rotation, Force snugPreloadUncertainty, Angle rotationUncertainty, Ratio complianceUncertainty)
     {
         var work = new Derivation("Standard uncertainty of the preload after snug torque and rotation");
-        Uncertainty(work, rotation, snugPreload, rotationReading, compliance);
+        Uncertainty(work, rotation, snugPreloadUncertainty, rotationUncertainty, complianceUncertainty);
         return work.KeepWhatCounts();
     }
 
-    private double Uncertainty(Derivation? work, Angle rotation, Force snugPreload, Angle rotationReading, Ratio compliance)
+    private double Uncertainty(Derivation? work, Angle rotation, Force snugPreloadUncertainty, Angle rotationUncertainty, Ratio complianceUncertainty)
     {
         double angle = Si.ToRadians(Guard.Check(rotation, Domains.Rotation));
-        double ofSnug = Guard.Check(snugPreload, Domains.Force);
-        double ofReading = Si.ToRadians(Guard.Check(rotationReading, Domains.Rotation));
-        double ofCompliance = Guard.Check(compliance, Domains.RelativeUncertainty);
+        double ofSnug = Guard.Check(snugPreloadUncertainty, Domains.Force);
+        double ofReading = Si.ToRadians(Guard.Check(rotationUncertainty, Domains.Rotation));
+        double ofCompliance = Guard.Check(complianceUncertainty, Domains.RelativeUncertainty);
         if (!PreloadAt(rotation).IsElastic) Guard.RefuseAgainst(nameof(rotation), rotation, $"at most {Guard.Show(ElasticRotation)}, where the elastic limit is reached");
         double perPreload = AtTool(work, ArmsOf(work));
         double gain = RotationTighteningEquations.PreloadGainEquation.Step(work, angle, perPreload);

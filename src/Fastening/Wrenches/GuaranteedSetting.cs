@@ -10,7 +10,7 @@ namespace Fastening;
 /// the range, then whole steps of the display. The accuracy a is that of what the display shows, so the rounding of the display is inside it; where
 /// yours is not, add half a step to it. Not in the chain: the hand off its place, adapters off their angle, a pull out of square.
 /// </remarks>
-/// <example><code>GuaranteedSetting guaranteed = wrench.GuaranteedSettings(window, calibrationUncertainty: Ratio.FromPercent(1));
+/// <example><code>GuaranteedSetting guaranteed = wrench.GuaranteedSettingFor(window, calibrationUncertainty: Ratio.FromPercent(1));
 /// if (guaranteed.Window is null) Console.WriteLine(guaranteed.Reason);</code></example>
 public sealed class GuaranteedSetting
 {

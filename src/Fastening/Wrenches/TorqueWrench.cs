@@ -197,8 +197,8 @@ public sealed class TorqueWrench
     /// <exception cref="ArgumentNullException"><paramref name="atFastener"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">No accuracy was stated: it is not guessed.</exception>
-    /// <example><code>GuaranteedSetting guaranteed = wrench.GuaranteedSettings(window, calibrationUncertainty: Ratio.FromPercent(1));</code></example>
-    public GuaranteedSetting GuaranteedSettings(ToleranceWindow<Torque> atFastener, Ratio calibrationUncertainty) =>
+    /// <example><code>GuaranteedSetting guaranteed = wrench.GuaranteedSettingFor(window, calibrationUncertainty: Ratio.FromPercent(1));</code></example>
+    public GuaranteedSetting GuaranteedSettingFor(ToleranceWindow<Torque> atFastener, Ratio calibrationUncertainty) =>
         GuaranteedSetting.Find(this, atFastener, calibrationUncertainty);
 
     /// <summary>How far the coaxial bars wind up.</summary>

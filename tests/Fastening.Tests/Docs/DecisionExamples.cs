@@ -85,10 +85,10 @@ public class DecisionExamples
             .WithAccuracy(Ratio.FromPercent(4));
         ToleranceWindow<Torque> required = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(150), Torque.FromNewtonMeters(175));
 
-        GuaranteedSetting guaranteed = wrench.GuaranteedSettings(required, calibrationUncertainty: Ratio.FromPercent(1));
+        GuaranteedSetting guaranteed = wrench.GuaranteedSettingFor(required, calibrationUncertainty: Ratio.FromPercent(1));
         ToleranceWindow<Torque>? settings = guaranteed.Window;                  // 126 to 133 N·m
         ToleranceWindow<Torque> narrow = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(160), Torque.FromNewtonMeters(170));
-        string why = wrench.GuaranteedSettings(narrow, Ratio.FromPercent(1)).Reason;
+        string why = wrench.GuaranteedSettingFor(narrow, Ratio.FromPercent(1)).Reason;
         #endregion
 
         Assert.Equal(126, settings!.Lower.NewtonMeters, 1e-9);

@@ -69,7 +69,8 @@ public class RotationExamples
         ToleranceWindow<Torque> snug = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(80), minusPercent: 6, plusPercent: 6);
         PreloadRangeAfterRotation worst = tightening.PreloadRangeAt(rotation, snug, friction);
         Force uncertainty = tightening.StandardUncertaintyAt(
-            rotation.Target, snugPreload: Force.FromKilonewtons(2.4), rotationReading: Angle.FromDegrees(1.2), compliance: Ratio.FromPercent(8));
+            rotation.Target, snugPreloadUncertainty: Force.FromKilonewtons(2.4), rotationUncertainty: Angle.FromDegrees(1.2),
+            complianceUncertainty: Ratio.FromPercent(8));
         #endregion
 
         PreloadRange torqueAlone = TorquePreloadModel.ForHexagonBolt(Thread, friction.Low).PreloadRangeAt(Torque.FromNewtonMeters(320), friction);

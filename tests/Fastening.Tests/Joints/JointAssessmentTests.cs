@@ -74,7 +74,7 @@ public class JointAssessmentTests
         double amplitude = (lowest.Under(12_000).Bolt - lowest.Under(-2000).Bolt) / (2 * area);
         Verify(assessment.Of(JointCheckKind.AlternatingStress), amplitude, 50e6, 0.85);
         double kept = 28_000 - AssessedJoint.Embedded / Total;
-        Verify(assessment.Of(JointCheckKind.BoltTension), kept - lowest.Under(-2000).Bolt, kept, 0.85);
+        Verify(assessment.Of(JointCheckKind.BoltStaysTight), kept - lowest.Under(-2000).Bolt, kept, 0.85);
         Verify(assessment.Of(JointCheckKind.PermittedPreload), 39_000, 41_000, null);
     }
 
@@ -199,7 +199,7 @@ public class JointAssessmentTests
     [Fact]
     public void Zero_demand_has_no_safety_and_holds()
     {
-        JointCheck tension = AssessedJoint.Joint.Assess(AssessedJoint.Duty(0, 4, Range), AssessedJoint.Assembly, AssessedJoint.Capacity).Of(JointCheckKind.BoltTension);
+        JointCheck tension = AssessedJoint.Joint.Assess(AssessedJoint.Duty(0, 4, Range), AssessedJoint.Assembly, AssessedJoint.Capacity).Of(JointCheckKind.BoltStaysTight);
         Assert.Equal(CheckOutcome.Holds, tension.Outcome);
         Assert.Null(tension.Safety);
         Assert.True(tension.HoldsWith(2));
@@ -229,7 +229,7 @@ public class JointAssessmentTests
     public void Slack_bolt_leaves_its_fatigue_open_and_fails_its_tension()
     {
         JointAssessment assessment = AssessedJoint.Joint.Assess(AssessedJoint.Duty(-900, 1, Range), AssessedJoint.Assembly, AssessedJoint.Capacity);
-        Assert.Equal(CheckOutcome.Fails, assessment.Of(JointCheckKind.BoltTension).Outcome);
+        Assert.Equal(CheckOutcome.Fails, assessment.Of(JointCheckKind.BoltStaysTight).Outcome);
         Assert.Equal(CheckOutcome.NotAssessed, assessment.Of(JointCheckKind.AlternatingStress).Outcome);
     }
 
