@@ -36,7 +36,7 @@ internal sealed class FootJoint
 
     public BoltStrength Strength => PropertyClass.StrengthFor(Thread);
 
-    public double Utilisation => 0.9;
+    public double Utilisation { get; } = 0.9;
 
     public FrictionRange Friction { get; } = new(
         low: new FrictionCoefficients(thread: 0.10, bearing: 0.09), high: new FrictionCoefficients(thread: 0.16, bearing: 0.15));
@@ -65,7 +65,7 @@ internal sealed class FootJoint
     /// <summary>How far the angle reached may be from the angle set, start at snug and reading together.</summary>
     public Angle RotationTolerance { get; } = Angle.FromDegrees(3);
 
-    public double TorqueTolerancePercent => 6;
+    public double TorqueTolerancePercent { get; } = 6;
 
     public CoaxialExtension Extension { get; } = CoaxialExtension.Square(
         Length.FromMillimeters(150), side: Length.FromMillimeters(19.05), shearModulus: Pressure.FromGigapascals(79));

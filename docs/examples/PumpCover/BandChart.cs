@@ -8,13 +8,15 @@ namespace PumpCover;
 /// <summary>The preload band as a picture: bars against the required and the permitted preload, and what makes the scatter. Reads without colour.</summary>
 internal sealed class BandChart
 {
-    private const double Width = 900, Left = 220, PlotWidth = 620, Top = 130, BarHeight = 26, Row = 50, ShareWidth = 380;
+    private const double Width = 900, Left = 220, PlotWidth = 620, Top = 130, BarHeight = 26, Row = 50, ShareWidth = 380, AxisY = Top + 3 * Row, SharesTop = AxisY + 84;
 
     private const string Style =
         "<style>text{font:13px 'Liberation Sans',Arial,Helvetica,sans-serif;fill:#222}.title{font-size:16px}.small{font-size:12px;fill:#555}" +
         ".middle{text-anchor:middle}.end{text-anchor:end}.axis{stroke:#6b6b6b;fill:none}.worst{fill:#fff;stroke:#222;stroke-width:1.6}" +
         ".most{fill:#9a9a9a;stroke:#222}.share{fill:#d0d0d0;stroke:#222}.limit{stroke:#222;stroke-width:1.6;stroke-dasharray:7 4}" +
         ".median{stroke:#222;stroke-width:2.4}</style>\n";
+
+    private static readonly double[] TickFactors = [1, 2, 5, 10];
 
     private readonly PreloadOutlook _outlook;
     private readonly TighteningPlan _plan;
@@ -31,10 +33,6 @@ internal sealed class BandChart
         double margin = Math.Max(0.08 * (shown.Max() - shown.Min()), 0.02 * shown.Max());
         (_low, _high) = (Math.Max(0, shown.Min() - margin), shown.Max() + margin);
     }
-
-    private double AxisY => Top + 3 * Row;
-
-    private double SharesTop => AxisY + 84;
 
     private double Height => SharesTop + 28 * Math.Max(1, _outlook.Influences.Count) + 44;
 
@@ -119,7 +117,7 @@ internal sealed class BandChart
     private static double TickStep(double span)
     {
         double power = Math.Pow(10, Math.Floor(Math.Log10(span / 5)));
-        return new[] { 1, 2, 5, 10 }.Select(factor => factor * power).First(step => span / step <= 10);
+        return TickFactors.Select(factor => factor * power).First(step => span / step <= 10);
     }
 
     private double X(double kilonewtons) => Left + PlotWidth * (kilonewtons - _low) / (_high - _low);

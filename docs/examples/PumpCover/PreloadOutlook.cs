@@ -1,5 +1,4 @@
 using Fastening;
-using UnitsNet;
 
 namespace PumpCover;
 
