@@ -8,7 +8,15 @@ public class TraceExamples
 {
     private static readonly KnownCurve Curve = new()
     {
-        Prevailing = 6, Slope = 1.3, StartUp = 2, RunDown = 140, Toe = 7, Elastic = 48, Knee = 10, PlateauShare = 0.05, Plateau = 30,
+        Prevailing = 6,
+        Slope = 1.3,
+        StartUp = 2,
+        RunDown = 140,
+        Toe = 7,
+        Elastic = 48,
+        Knee = 10,
+        PlateauShare = 0.05,
+        Plateau = 30,
     };
 
     private static readonly TighteningTrace Recorded = new Recorder { DegreesPerSecond = 60 }.Record(Curve, new Dice(1));

@@ -39,7 +39,15 @@ internal static class TracePages
     {
         var curve = new KnownCurve
         {
-            Prevailing = 6, Slope = 1.3, StartUp = 2, RunDown = 140, Toe = 7, Elastic = 48, Knee = 10, PlateauShare = 0.05, Plateau = 30,
+            Prevailing = 6,
+            Slope = 1.3,
+            StartUp = 2,
+            RunDown = 140,
+            Toe = 7,
+            Elastic = 48,
+            Knee = 10,
+            PlateauShare = 0.05,
+            Plateau = 30,
         };
         var recorder = new Recorder { Noise = 0.005, SamplesPerDegree = 5, DegreesPerSecond = 60, TorqueResolutionShare = 0.1 / curve.Peak };
         TighteningTrace trace = recorder.Record(curve, new Dice(12));

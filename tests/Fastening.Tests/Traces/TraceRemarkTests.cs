@@ -7,7 +7,12 @@ public class TraceRemarkTests
 {
     private static readonly KnownCurve Plain = new()
     {
-        Prevailing = 4, Slope = 0.8, StartUp = 2, RunDown = 150, Toe = 6, Elastic = 60,
+        Prevailing = 4,
+        Slope = 0.8,
+        StartUp = 2,
+        RunDown = 150,
+        Toe = 6,
+        Elastic = 60,
     };
 
     private static readonly TraceOptions Options = TraceOptions.SnugByProjection(Angle.FromDegrees(8))

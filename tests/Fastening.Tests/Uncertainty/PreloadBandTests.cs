@@ -51,7 +51,12 @@ public class PreloadBandTests
         double[] ends = [-1, 1], fine = [-1, -0.5, 0, 0.5, 1];
         double lowest = double.PositiveInfinity, highest = 0;
         var corners =
-            from lever in ends from e in ends from e2 in ends from pull in ends from angle in fine from angle2 in fine
+            from lever in ends
+            from e in ends
+            from e2 in ends
+            from pull in ends
+            from angle in fine
+            from angle2 in fine
             select (lever, e, e2, pull, angle, angle2);
         foreach ((double lever, double e, double e2, double pull, double angle, double angle2) in corners)
         {
