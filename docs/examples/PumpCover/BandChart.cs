@@ -111,7 +111,7 @@ internal sealed class BandChart
             y += 28;
         }
 
-        Add($"<text class='small' x='24' y='{Height - 16}'>Thick mark: median. Torque: window, accuracy and calibration of the wrench. Every value within the stated limits equally likely.</text>\n");
+        Add($"<text class='small' x='24' y='{Height - 16}'>Thick mark: median. Torque: {_plan.Job.Deviation.PartsOfTorque}. Every value within the stated limits equally likely.</text>\n");
     }
 
     private static double TickStep(double span)

@@ -31,8 +31,8 @@ internal sealed class OutlookSection(PreloadOutlook outlook, TighteningPlan plan
             Dominating(),
         ]);
         writer.Paragraph(
-            $"Assumed: every torque from {Show.Torque(plan.LowestTorque, 1)} to {Show.Torque(plan.HighestTorque, 1)} (window, accuracy and calibration of "
-            + "the wrench) and every friction in its range equally likely, because nothing more is stated. "
+            $"Assumed: every torque from {Show.Torque(plan.LowestTorque, 1)} to {Show.Torque(plan.HighestTorque, 1)} ({plan.Job.Deviation.PartsOfTorque}) "
+            + $"and every friction{(Joint.Prevailing.IsZero ? "" : " and prevailing torque")} in its range equally likely, because nothing more is stated. "
             + $"Monte Carlo (JCGM 101), {PreloadOutlook.MonteCarlo.Draws:N0} draws, fixed seed. The statistical bands describe many bolts; "
             + "target, settings and verdicts on this sheet go by the worst case.");
     }

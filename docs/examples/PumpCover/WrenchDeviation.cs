@@ -15,6 +15,9 @@ internal sealed record WrenchDeviation(Ratio Accuracy, Ratio Calibration, bool I
     /// <summary>Both as fractions, as they stand in a formula.</summary>
     public string Terms => Show.Stated(Accuracy.Percent / 100) + (IsCalibrationStated ? $"−{Show.Stated(Calibration.Percent / 100)}" : "");
 
+    /// <summary>What makes the torque at the fastener scatter, in words.</summary>
+    public string PartsOfTorque => IsCalibrationStated ? "window, accuracy and calibration of the wrench" : "window and accuracy of the wrench";
+
     public string CalibrationText => IsCalibrationStated
         ? $"uncertainty ±{Show.Stated(Calibration.Percent)} % (expanded, k = 2)"
         : "no uncertainty stated: 0 is used; a real one would narrow the settings";
