@@ -58,10 +58,13 @@ public sealed partial class ClampedStack
     /// <summary>The fit, for the method of Wileman; null for the others.</summary>
     public WilemanFit? Fit { get; }
 
-    internal double GripMeters { get; }
+    /// <summary>
+    /// Whether the cone opens from both ends or from the head alone: as given, from both ends for <see cref="ShigleyFrusta"/>, null for the fit
+    /// by Wileman, which has no cone.
+    /// </summary>
+    public JointForm? Form => _cone?.Form;
 
-    /// <summary>Bolt and nut or tapped part; null for the fit by Wileman.</summary>
-    internal JointForm? Form => _cone?.Form;
+    internal double GripMeters { get; }
 
     /// <summary>Σ l_i α_i, metres per kelvin; null when the expansion of a layer is unknown.</summary>
     internal double? ExpansionPerKelvin { get; }

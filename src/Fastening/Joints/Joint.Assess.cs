@@ -14,7 +14,8 @@ public sealed partial class Joint
     /// <returns>Every check.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
-    /// A thermal expansion is unknown; bolt, layers and temperatures do not match; or the capacity speaks of another thread than that of the bolt.
+    /// A thermal expansion is unknown; bolt, layers and temperatures do not match; the capacity speaks of another thread than that of the bolt, of a
+    /// face under a nut where the bolt sits in a tapped part, or of no nut where there is one.
     /// </exception>
     /// <example><code>JointAssessment assessment = joint.Assess(duty, PreloadScatter.FromTighteningFactor(1.6).RangeBelow(permitted), capacity);</code></example>
     public JointAssessment Assess(JointDuty duty, PreloadRange assembly, JointCapacity capacity)
@@ -24,7 +25,25 @@ public sealed partial class Joint
         Guard.NotNull(capacity);
         RefuseOtherThread(capacity, capacity.Bolt?.Model.Thread, "tightening model");
         RefuseOtherThread(capacity, capacity.Engagement?.Engagement.Thread, "engaged thread");
-        return new JointAssessment(new JointChecks(this, duty, assembly, capacity), capacity.HasNut && !Bolt.IsTapped);
+        return new JointAssessment(new JointChecks(this, duty, assembly, capacity), HasNut(capacity));
+    }
+
+    /// <summary>Bolt and cone decide where they can; where they cannot, the capacity does.</summary>
+    private bool HasNut(JointCapacity capacity)
+    {
+        if (Form == JointForm.TappedThread && capacity.Nut is not null)
+        {
+            throw new ArgumentException("The bolt sits in a tapped part, the capacity speaks of a face under a nut; leave out WithNutBearing.", nameof(capacity));
+        }
+
+        if (Form == JointForm.ThroughBolt && capacity.IsWithoutNut)
+        {
+            throw new ArgumentException(
+                "The joint is one of bolt and nut, the capacity is without a nut; leave out WithoutNut, or take bolt.TappedInto and JointForm.TappedThread.",
+                nameof(capacity));
+        }
+
+        return Form != JointForm.TappedThread && !capacity.IsWithoutNut;
     }
 
     private void RefuseOtherThread(JointCapacity capacity, ScrewThread? thread, string what)

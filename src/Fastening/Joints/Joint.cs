@@ -18,8 +18,8 @@ public sealed partial class Joint
     /// <param name="parts">What it clamps.</param>
     /// <exception cref="ArgumentNullException"><paramref name="bolt"/> or <paramref name="parts"/> is null.</exception>
     /// <exception cref="ArgumentException">
-    /// A bolt of VDI 2230 with the fit by Wileman, a textbook bolt with the cone of VDI 2230, a bolt of VDI 2230 with a nut and its cone
-    /// for a tapped thread or the reverse, or a bolt and parts of different grips.
+    /// A bolt of VDI 2230 with the fit by Wileman, a textbook bolt with the cone of VDI 2230, a bolt of VDI 2230 with a nut and a cone or
+    /// frusta for a tapped thread or the reverse, or a bolt and parts of different grips.
     /// </exception>
     public Joint(BoltCompliance bolt, ClampedStack parts)
     {
@@ -90,6 +90,15 @@ public sealed partial class Joint
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"{Bolt}; {Parts}; Φ_K {LoadFactor:G3}");
 
+    /// <summary>
+    /// Nut or tapped part, as far as bolt or cone tells: a bolt of VDI 2230 and its cone always, frusta from the head alone too. Frusta from both
+    /// ends do not: textbooks take them for a tapped joint as well, over the effective grip.
+    /// </summary>
+    internal JointForm? Form =>
+        Bolt.Method == BoltComplianceMethod.Vdi2230 || Parts.Method == ClampedStackMethod.Vdi2230Cone || Parts.Form == JointForm.TappedThread
+            ? Parts.Form
+            : null;
+
     internal double ResilienceOf(Derivation? work) => JointEquations.ResilienceEquation.Step(work, BoltOf(work), PartsOf(work));
 
     internal double LoadFactorOf(Derivation? work) => JointEquations.LoadFactorEquation.Step(work, BoltOf(work), PartsOf(work));
@@ -129,12 +138,11 @@ public sealed partial class Joint
     // One cone of the full height instead of two that meet changes δ_P by up to a factor of two, and no number would show the slip.
     private static void RefuseOtherForm(BoltCompliance bolt, ClampedStack parts)
     {
-        if (bolt.Method != BoltComplianceMethod.Vdi2230 || parts.Method != ClampedStackMethod.Vdi2230Cone) return;
-        if (bolt.IsTapped == (parts.Form == JointForm.TappedThread)) return;
+        if (bolt.Method != BoltComplianceMethod.Vdi2230 || bolt.IsTapped == (parts.Form == JointForm.TappedThread)) return;
         throw new ArgumentException(
             bolt.IsTapped
-                ? "The bolt sits in a tapped part, the cone is that of bolt and nut; give the cone JointForm.TappedThread."
-                : "The bolt has a nut, the cone is that of a tapped thread; give the cone JointForm.ThroughBolt, or take bolt.TappedInto.",
+                ? "The bolt sits in a tapped part, the parts are those of bolt and nut; give the cone or the frusta JointForm.TappedThread."
+                : "The bolt has a nut, the parts are those of a tapped thread; give them JointForm.ThroughBolt, or take bolt.TappedInto.",
             nameof(parts));
     }
 }

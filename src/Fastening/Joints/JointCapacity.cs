@@ -21,7 +21,7 @@ public sealed class JointCapacity
         PermittedAmplitudeSi = other.PermittedAmplitudeSi;
         Head = other.Head;
         Nut = other.Nut;
-        HasNut = other.HasNut;
+        IsWithoutNut = other.IsWithoutNut;
         Engagement = other.Engagement;
     }
 
@@ -37,9 +37,6 @@ public sealed class JointCapacity
     /// <summary>The engaged thread; null when not stated.</summary>
     public EngagementStrength? Engagement { get; private init; }
 
-    /// <summary>Whether there is a nut: yes, unless <see cref="WithoutNut"/> says that the bolt sits in a tapped hole.</summary>
-    public bool HasNut { get; private init; } = true;
-
     internal double? PermittedPreloadSi { get; private init; }
 
     internal double? PermittedAmplitudeSi { get; private init; }
@@ -49,6 +46,8 @@ public sealed class JointCapacity
     internal Face? Head { get; private init; }
 
     internal Face? Nut { get; private init; }
+
+    internal bool IsWithoutNut { get; private init; }
 
     /// <summary>The same with a permitted assembly preload: F_Mzul of VDI 2230, or a rule of <see cref="PublishedPreload"/>.</summary>
     /// <param name="preload">The preload that no bolt may pass while tightening.</param>
@@ -91,18 +90,24 @@ public sealed class JointCapacity
     public JointCapacity WithHeadBearing(BearingSurface surface, Pressure permitted) =>
         new(this) { Head = new Face(Guard.NotNull(surface), Guard.Check(permitted, Domains.Stress)) };
 
-    /// <summary>The same with the face under the nut.</summary>
+    /// <summary>The same with the face under the nut; <see cref="Joint.Assess"/> refuses it where the bolt sits in a tapped part.</summary>
     /// <param name="surface">The face; a ring, not an effective diameter alone.</param>
     /// <param name="permitted">Pressure that the softer of both materials bears, p_G.</param>
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="surface"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 kPa to 100 GPa.</exception>
     public JointCapacity WithNutBearing(BearingSurface surface, Pressure permitted) =>
-        new(this) { Nut = new Face(Guard.NotNull(surface), Guard.Check(permitted, Domains.Stress)), HasNut = true };
+        new(this) { Nut = new Face(Guard.NotNull(surface), Guard.Check(permitted, Domains.Stress)), IsWithoutNut = false };
 
-    /// <summary>The same without a nut: the bolt sits in a tapped hole, and the pressure under a nut is no check of this joint.</summary>
+    /// <summary>The same without a nut: the bolt sits in a tapped part, and the pressure under a nut is no check of this joint.</summary>
+    /// <remarks>
+    /// Needed only where neither bolt nor clamped parts tell: a textbook bolt with the fit by Wileman or with frusta from both ends. A bolt that
+    /// was <see cref="BoltCompliance.TappedInto"/> a part and a cone of <see cref="JointForm.TappedThread"/> say it themselves; where they say that
+    /// there is a nut, <see cref="Joint.Assess"/> refuses this.
+    /// </remarks>
     /// <returns>A new capacity.</returns>
-    public JointCapacity WithoutNut() => new(this) { Nut = null, HasNut = false };
+    /// <example><code>JointCapacity capacity = JointCapacity.NothingStated.WithoutNut();     // textbook bolt, ShigleyFrusta over BoltCompliance.TappedGrip</code></example>
+    public JointCapacity WithoutNut() => new(this) { Nut = null, IsWithoutNut = true };
 
     /// <summary>The same with the engaged thread.</summary>
     /// <param name="engagement">The strength of bolt and threads in engagement.</param>

@@ -86,7 +86,7 @@ public sealed class JointCheck
     {
         if (OpenBecause is not null) return $"{Name}: not assessed, {OpenBecause}";
         string outcome = Outcome == CheckOutcome.Holds ? "holds" : "FAILS";
-        return $"{Name}: {outcome}, {Show(_demand)} asked, {Show(_capacity)} there"
+        return $"{Name}: {outcome}, {(Kind == JointCheckKind.BoltStaysTight ? ShowTension() : $"{Show(_demand)} asked, {Show(_capacity)} there")}"
             + (Safety is double safety ? FormattableString.Invariant($", safety {safety:0.00}") : "")
             + (LoadIntroductionFactor is double n ? FormattableString.Invariant($" at n {n:0.###}") : "");
     }
@@ -101,6 +101,12 @@ public sealed class JointCheck
     }
 
     private IQuantity Quantity(double value) => JointCheckWording.IsStress(Kind) ? Si.Pressure(value) : Si.Force(value);
+
+    /// <summary>Nobody asks for tension in the bolt; a pressing load takes some of it.</summary>
+    private string ShowTension() =>
+        !(_demand > 0) ? $"{Show(_capacity)} left"
+        : Outcome == CheckOutcome.Fails ? $"{Show(_demand)} taken of {Show(_capacity)}"
+        : $"{Show(Math.Max(_capacity - _demand, 0))} left of {Show(_capacity)}";
 
     private string Show(double value) => JointCheckWording.IsStress(Kind)
         ? FormattableString.Invariant($"{value / 1e6:0.#} MPa")

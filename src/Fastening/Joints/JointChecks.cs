@@ -28,7 +28,8 @@ internal sealed class JointChecks
         if (LackOf(kind) is string lack) return new JointCheck(this, kind, lack);
         LoadIntroduction introduction = _duty.Introduction;
         (double Demand, double Capacity) low = Of(null, kind, introduction.Low);
-        if (kind == JointCheckKind.PermittedPreload) return new JointCheck(this, kind, low.Demand, low.Capacity, null);
+        bool dependsOnIntroduction = kind != JointCheckKind.PermittedPreload && (kind != JointCheckKind.BoltStaysTight || _duty.AxialLow < 0);
+        if (!dependsOnIntroduction) return new JointCheck(this, kind, low.Demand, low.Capacity, null);
         if (introduction.IsKnown) return new JointCheck(this, kind, low.Demand, low.Capacity, introduction.Low);
         (double Demand, double Capacity) high = Of(null, kind, introduction.High);
         return IsWorse(high, low)

@@ -18,7 +18,6 @@ internal static partial class Samples
             new(typeof(LoadIntroduction), LoadIntroduction.Between(0.3, 0.7)),
             new(typeof(Embedding), Embedding.None),
             new(typeof(JointTemperatures), rises),
-            new(typeof(TemperatureDelta), TemperatureDelta.FromKelvins(40)),
             new(typeof(TemperatureDelta[]), new[] { TemperatureDelta.FromKelvins(40) }),
             new(typeof(JointDuty), duty),
             new(typeof(JointCapacity), JointCapacity.NothingStated),

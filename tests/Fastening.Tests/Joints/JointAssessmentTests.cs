@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Fastening.Equations;
 using UnitsNet;
 
@@ -199,10 +201,26 @@ public class JointAssessmentTests
     [Fact]
     public void Zero_demand_has_no_safety_and_holds()
     {
-        JointCheck tension = AssessedJoint.Joint.Assess(AssessedJoint.Duty(0, 4, Range), AssessedJoint.Assembly, AssessedJoint.Capacity).Of(JointCheckKind.BoltStaysTight);
-        Assert.Equal(CheckOutcome.Holds, tension.Outcome);
-        Assert.Null(tension.Safety);
-        Assert.True(tension.HoldsWith(2));
+        JointCheck tight = Tight(0, 4);
+        Assert.Equal(CheckOutcome.Holds, tight.Outcome);
+        Assert.Null(tight.Safety);
+        Assert.Null(tight.LoadIntroductionFactor);
+        Assert.True(tight.HoldsWith(2));
+    }
+
+    /// <summary>Nobody asks for tension in the bolt: the line says what the pressing load leaves of it, by the ring solved directly.</summary>
+    [Fact]
+    public void Bolt_that_stays_tight_says_what_is_left()
+    {
+        SpringRing ring = Ring(28_000 - AssessedJoint.Embedded / Total, 0.85);
+        string kept = Kilonewtons(ring.Under(0).Bolt), pressed = Kilonewtons(ring.Under(-12_000).Bolt);
+        double taken = ring.Under(0).Bolt - ring.Under(-12_000).Bolt;
+        string safety = (ring.Under(0).Bolt / taken).ToString("0.00", CultureInfo.InvariantCulture);
+        Assert.Equal($"bolt stays tight: holds, {kept} left", Tight(0, 4).ToString());
+        Assert.Equal($"bolt stays tight: holds, {pressed} left of {kept}, safety {safety} at n 0.85", Tight(-12, 4).ToString());
+        Assert.Matches($@"^bolt stays tight: FAILS, \d+(\.\d+)? kN taken of {Regex.Escape(kept)}, safety 0\.\d\d at n 0\.85$", Tight(-900, 4).ToString());
+
+        static string Kilonewtons(double newtons) => FormattableString.Invariant($"{newtons / 1e3:0.##} kN");
     }
 
     [Fact]
@@ -234,15 +252,6 @@ public class JointAssessmentTests
     }
 
     [Fact]
-    public void Tapped_joint_has_no_nut_to_check()
-    {
-        JointAssessment assessment = AssessedJoint.Joint.Assess(AssessedJoint.Duty(0, 4, Range), AssessedJoint.Assembly, AssessedJoint.Capacity.WithoutNut());
-        Assert.DoesNotContain(assessment.Checks, c => c.Kind == JointCheckKind.NutPressure);
-        Assert.Throws<InvalidOperationException>(() => assessment.Of(JointCheckKind.NutPressure));
-        Assert.Equal(CheckOutcome.Holds, assessment.Outcome);
-    }
-
-    [Fact]
     public void Capacity_of_another_thread_is_refused()
     {
         FrictionTorqueModel m16 = TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M16"), new FrictionCoefficients(0.11, 0.13));
@@ -259,6 +268,9 @@ public class JointAssessmentTests
         JointCheck check = AssessedJoint.Joint.Assess(AssessedJoint.Duty(0, 4, Range), AssessedJoint.Assembly, capacity).Of(JointCheckKind.HeadPressure);
         Assert.Equal(CheckOutcome.NotAssessed, check.Outcome);
     }
+
+    private static JointCheck Tight(double low, double high) =>
+        AssessedJoint.Joint.Assess(AssessedJoint.Duty(low, high, Range), AssessedJoint.Assembly, AssessedJoint.Capacity).Of(JointCheckKind.BoltStaysTight);
 
     private static double Total => AssessedJoint.Springs.BoltResilience + AssessedJoint.Springs.PartsResilience;
 

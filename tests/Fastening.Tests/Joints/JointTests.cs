@@ -90,24 +90,6 @@ public class JointTests
         Assert.Contains("41 mm", refusal.Message, StringComparison.Ordinal);
     }
 
-    /// <summary>A nut and a cone for a tapped thread, or the reverse, is a slip that changes the parts' stiffness by up to a factor of two.</summary>
-    [Fact]
-    public void Bolt_and_cone_must_be_of_one_form()
-    {
-        ScrewThread thread = ScrewThread.Parse("M16");
-        Length grip = Length.FromMillimeters(40), length = Length.FromMillimeters(60);
-        BoltCompliance nut = BoltCompliance.Vdi2230(thread, length, length, grip, BoltHead.Hexagon, ElasticMaterial.Steel);
-        BoltCompliance tapped = nut.TappedInto(ElasticMaterial.GreyCastIron);
-        var through = new AnyStack([40], [205], 17.5, 22, 60, 30, JointForm.ThroughBolt);
-        AnyStack intoThread = through with { Form = JointForm.TappedThread };
-
-        Assert.Equal("parts", Assert.Throws<ArgumentException>(() => new Joint(nut, intoThread.Vdi)).ParamName);
-        Assert.Equal("parts", Assert.Throws<ArgumentException>(() => new Joint(tapped, through.Vdi)).ParamName);
-        Assert.True(new Joint(tapped, intoThread.Vdi).LoadFactor > 0);
-        Assert.True(new Joint(nut, through.Vdi).LoadFactor > 0);
-        Assert.True(new Joint(tapped, through.Frusta).LoadFactor > 0);
-    }
-
     private static Joint Of(AnyBolt bolt, AnyStack stack) => new(BoltOf(bolt, stack), stack.Scaled(bolt.GripMm / stack.GripMm).Vdi);
 
     private static BoltCompliance BoltOf(AnyBolt bolt, AnyStack stack) =>

@@ -124,6 +124,12 @@ public class PreloadLossTests
         TemperatureDelta rise = TemperatureDelta.FromKelvins(20);
         Assert.Throws<ArgumentException>(() => any.Joint.ThermalLossAt(any.PreloadForce, JointTemperatures.ByLayer(rise, rise, rise, rise)));
         Assert.Throws<ArgumentException>(() => JointTemperatures.ByLayer(rise));
+        foreach (double kelvins in new[] { -1e200, -301, 3001, 1e200 })
+        {
+            var hostile = TemperatureDelta.FromKelvins(kelvins);
+            Assert.Equal("layers", Assert.Throws<ArgumentOutOfRangeException>(() => JointTemperatures.ByLayer(rise, rise, hostile)).ParamName);
+            Assert.Equal("parts", Assert.Throws<ArgumentOutOfRangeException>(() => new JointTemperatures(rise, hostile)).ParamName);
+        }
     }
 
     [Fact]
