@@ -3,8 +3,8 @@ namespace Fastening;
 /// <summary>
 /// A line, or a level, that a few bad points do not move: least squares with the weights of Huber, 1 up to 1.345 standard deviations and
 /// falling with the distance beyond, in a fixed number of passes. The standard deviation is estimated from the mean absolute residual, each
-/// residual cut at the limit of the pass before, so that a wild point does not widen it. The standard error of the slope is that of an M-estimator with independent errors (Huber, Robust Statistics, 1981, §7.6, from memory). Points
-/// whose x is NaN do not count.
+/// residual cut at the limit of the pass before, so that a wild point does not widen it. The standard error of the slope is that of an M-estimator
+/// with independent errors (Huber, Robust Statistics, 1981, §7.6, from memory). Points whose x is NaN do not count.
 /// </summary>
 internal readonly record struct RobustLine(double Slope, double Origin, double AtOrigin, double SlopeError)
 {
@@ -12,7 +12,7 @@ internal readonly record struct RobustLine(double Slope, double Origin, double A
 
     // Standard deviation over mean absolute residual of a normal distribution: whole, and cut at 1.345 standard deviations.
     private const double WholeToDeviation = 1.2533141373155001;
-    private const double CutToDeviation = 1.3983;
+    private const double CutToDeviation = 1.3982095391844763;
 
     private const double LeastDistance = 1e-300;
     private const int Passes = 5;
