@@ -11,7 +11,7 @@ internal static class ConeQuadrature
     private const int Order = 64, PiecesPerSegment = 16;
 
     /// <summary>Metres per newton, for a half angle whose tangent is given; an outside of infinity is a wide plate.</summary>
-    public static double MetersPerNewton(AnyStack stack, double tangent, double outerMm)
+    public static double MetersPerNewton(AnyPlates stack, double tangent, double outerMm)
     {
         double grip = stack.GripMm;
         double reach = Math.Max(0, (outerMm - stack.BearingMm) / (2 * tangent));
@@ -26,7 +26,7 @@ internal static class ConeQuadrature
     }
 
     /// <summary>tan φ of VDI 2230-1:2015 §5.1.2.1, from memory.</summary>
-    public static double VdiTangent(AnyStack stack)
+    public static double VdiTangent(AnyPlates stack)
     {
         double slenderness = stack.GripMm / stack.BearingMm, width = stack.OuterMm / stack.BearingMm;
         return stack.Form == JointForm.ThroughBolt
@@ -34,7 +34,7 @@ internal static class ConeQuadrature
             : 0.348 + 0.013 * Math.Log(slenderness) + 0.193 * Math.Log(width);
     }
 
-    private static double Segment(AnyStack stack, double tangent, double outerMm, double from, double to)
+    private static double Segment(AnyPlates stack, double tangent, double outerMm, double from, double to)
     {
         double modulus = ModulusAt(stack, (from + to) / 2);
         double sum = 0;
@@ -47,7 +47,7 @@ internal static class ConeQuadrature
         return sum;
     }
 
-    private static double AreaAt(AnyStack stack, double tangent, double outerMm, double z)
+    private static double AreaAt(AnyPlates stack, double tangent, double outerMm, double z)
     {
         double depth = stack.Form == JointForm.ThroughBolt ? Math.Min(z, stack.GripMm - z) : z;
         double cone = outerMm <= stack.BearingMm ? outerMm : stack.BearingMm + 2 * tangent * depth;
@@ -55,7 +55,7 @@ internal static class ConeQuadrature
         return Math.PI / 4 * (diameter - stack.HoleMm) * (diameter + stack.HoleMm);
     }
 
-    private static double ModulusAt(AnyStack stack, double z)
+    private static double ModulusAt(AnyPlates stack, double z)
     {
         double face = 0;
         for (int i = 0; i < stack.LayersMm.Count; i++)

@@ -39,7 +39,7 @@ public class ExtremeJointTests
             double hole = Draw(1e-3, 1e6), bearing = Math.Min(1e6, hole * Draw(1.001, 1e3)), outer = Math.Min(1e6, hole * Draw(1.001, 1e4));
             if (bearing < 1.0011 * hole || outer < 1.0011 * hole) continue;
             double[] layers = [.. Enumerable.Range(0, random.Next(1, 4)).Select(_ => Draw(Math.Max(1e-3, 1e-3 * bearing), 1e6))];
-            var stack = new AnyStack(
+            var stack = new AnyPlates(
                 layers, [.. layers.Select(_ => Draw(1e-6, 1e4))], hole, bearing, outer, 1 + 79 * random.NextDouble(),
                 random.Next(2) == 0 ? JointForm.ThroughBolt : JointForm.TappedThread);
             foreach (ClampedStack parts in new[] { stack.Vdi, stack.Frusta, stack.WideFrusta })
@@ -58,7 +58,7 @@ public class ExtremeJointTests
         ScrewThread thread = ScrewThread.Parse("M16");
         foreach (double grip in new[] { 0.8, 1, 1e3, 1e6 })
         {
-            ClampedStack parts = ClampedStack.Wileman(thread, [AnyStack.LayerOf(grip, 205)], WilemanFit.Steel);
+            ClampedStack parts = ClampedStack.Wileman(thread, [AnyPlates.LayerOf(grip, 205)], WilemanFit.Steel);
             AssertPositive(parts.MetersPerNewton);
             Assert.False(parts.IsInRange);
         }

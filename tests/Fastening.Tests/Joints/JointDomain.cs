@@ -8,7 +8,7 @@ public static class JointDomain
 {
     private static readonly string[] Sizes = ["M3", "M6", "M8x1", "M10", "M16", "M24x2", "M36", "M64"];
 
-    public static Arbitrary<AnyStack> Stacks() => Arb.From(
+    public static Arbitrary<AnyPlates> Stacks() => Arb.From(
         from hole in Domain.LogUniform(2, 60)
         from ring in Domain.LogUniform(1.1, 2.2)
         from outside in Domain.LogUniform(1.05, 12)
@@ -18,7 +18,7 @@ public static class JointDomain
         from moduli in Gen.ListOf(Domain.LogUniform(40, 300), count)
         from angle in Domain.Uniform(10, 60)
         from tapped in Gen.Elements(false, true)
-        select new AnyStack(
+        select new AnyPlates(
             [.. shares.Select(s => s / shares.Sum() * hole * slenderness)], [.. moduli], hole, hole * ring, hole * outside, angle,
             tapped ? JointForm.TappedThread : JointForm.ThroughBolt));
 

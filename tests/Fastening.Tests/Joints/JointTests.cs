@@ -8,7 +8,7 @@ public class JointTests
 {
     /// <summary>Two springs of a ring, solved as such: a turn takes up one lead of the thread, part of it in the bolt, part in the parts.</summary>
     [Property]
-    public void One_turn_takes_up_one_lead(AnyBolt bolt, AnyStack stack)
+    public void One_turn_takes_up_one_lead(AnyBolt bolt, AnyPlates stack)
     {
         Joint joint = Of(bolt, stack);
         double gain = joint.PreloadGainAt(Angle.FromRevolutions(1)).Newtons;
@@ -18,7 +18,7 @@ public class JointTests
     }
 
     [Property]
-    public void Work_of_the_rotation_is_the_energy_of_the_springs(AnyBolt bolt, AnyStack stack)
+    public void Work_of_the_rotation_is_the_energy_of_the_springs(AnyBolt bolt, AnyPlates stack)
     {
         Joint joint = Of(bolt, stack);
         double force = 1234, angle = joint.RotationFor(Force.FromNewtons(force)).Radians;
@@ -28,7 +28,7 @@ public class JointTests
     }
 
     [Property]
-    public void Rotation_and_preload_come_back(AnyBolt bolt, AnyStack stack)
+    public void Rotation_and_preload_come_back(AnyBolt bolt, AnyPlates stack)
     {
         Joint joint = Of(bolt, stack);
         Force gain = Force.FromKilonewtons(37);
@@ -37,7 +37,7 @@ public class JointTests
     }
 
     [Property]
-    public void Load_factor_is_the_share_of_the_bolt_when_both_springs_share_a_displacement(AnyBolt bolt, AnyStack stack)
+    public void Load_factor_is_the_share_of_the_bolt_when_both_springs_share_a_displacement(AnyBolt bolt, AnyPlates stack)
     {
         Joint joint = Of(bolt, stack);
         double kb = joint.Bolt.Stiffness.NewtonsPerMeter, km = joint.Parts.Stiffness.NewtonsPerMeter;
@@ -47,7 +47,7 @@ public class JointTests
     }
 
     [Property]
-    public void Derivations_end_on_their_answers(AnyBolt bolt, AnyStack stack)
+    public void Derivations_end_on_their_answers(AnyBolt bolt, AnyPlates stack)
     {
         Joint joint = Of(bolt, stack);
         var gain = Force.FromKilonewtons(12);
@@ -61,12 +61,12 @@ public class JointTests
     public void Methods_of_different_schools_are_not_mixed()
     {
         ScrewThread thread = ScrewThread.Parse("M16");
-        IReadOnlyList<ClampedLayer> layers = [AnyStack.LayerOf(40, 205)];
+        IReadOnlyList<ClampedLayer> layers = [AnyPlates.LayerOf(40, 205)];
         Length grip = Length.FromMillimeters(40), length = Length.FromMillimeters(60);
         BoltCompliance vdi = BoltCompliance.Vdi2230(thread, length, length, grip, BoltHead.Hexagon, ElasticMaterial.Steel);
         BoltCompliance textbook = BoltCompliance.Textbook(thread, length, length, grip, ElasticMaterial.Steel);
         BoltCompliance sections = BoltCompliance.OfSections(thread, [BoltSection.OfThread(length, thread)], ElasticMaterial.Steel);
-        ClampedStack cone = new AnyStack([40], [205], 17.5, 22, 60, 30, JointForm.ThroughBolt).Vdi;
+        ClampedStack cone = new AnyPlates([40], [205], 17.5, 22, 60, 30, JointForm.ThroughBolt).Vdi;
         ClampedStack frusta = ClampedStack.ShigleyFrusta(thread, layers);
         ClampedStack fit = ClampedStack.Wileman(thread, layers, WilemanFit.Steel);
 
@@ -85,13 +85,13 @@ public class JointTests
         BoltCompliance bolt = BoltCompliance.Textbook(
             thread, Length.FromMillimeters(60), Length.FromMillimeters(38), Length.FromMillimeters(40), ElasticMaterial.Steel);
         ArgumentException refusal = Assert.Throws<ArgumentException>(
-            () => new Joint(bolt, ClampedStack.ShigleyFrusta(thread, [AnyStack.LayerOf(41, 205)])));
+            () => new Joint(bolt, ClampedStack.ShigleyFrusta(thread, [AnyPlates.LayerOf(41, 205)])));
         Assert.Contains("40 mm", refusal.Message, StringComparison.Ordinal);
         Assert.Contains("41 mm", refusal.Message, StringComparison.Ordinal);
     }
 
-    private static Joint Of(AnyBolt bolt, AnyStack stack) => new(BoltOf(bolt, stack), stack.Scaled(bolt.GripMm / stack.GripMm).Vdi);
+    private static Joint Of(AnyBolt bolt, AnyPlates stack) => new(BoltOf(bolt, stack), stack.Scaled(bolt.GripMm / stack.GripMm).Vdi);
 
-    private static BoltCompliance BoltOf(AnyBolt bolt, AnyStack stack) =>
+    private static BoltCompliance BoltOf(AnyBolt bolt, AnyPlates stack) =>
         stack.Form == JointForm.TappedThread ? bolt.Vdi.TappedInto(bolt.Material) : bolt.Vdi;
 }

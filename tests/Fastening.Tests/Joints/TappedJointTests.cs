@@ -7,10 +7,10 @@ public class TappedJointTests
 {
     private static readonly ScrewThread M16 = ScrewThread.Parse("M16");
     private static readonly Length Grip = Length.FromMillimeters(40), BoltLength = Length.FromMillimeters(60);
-    private static readonly AnyStack Through = new([25, 15], [205, 110], 17.5, 22, 60, 30, JointForm.ThroughBolt);
-    private static readonly AnyStack IntoThread = Through with { Form = JointForm.TappedThread };
+    private static readonly AnyPlates Through = new([25, 15], [205, 110], 17.5, 22, 60, 30, JointForm.ThroughBolt);
+    private static readonly AnyPlates IntoThread = Through with { Form = JointForm.TappedThread };
     private static readonly ClampedStack Shigley = ClampedStack.ShigleyFrusta(M16, Through.Layers);
-    private static readonly ClampedStack Fit = ClampedStack.Wileman(M16, [AnyStack.LayerOf(40, 205)], WilemanFit.Steel);
+    private static readonly ClampedStack Fit = ClampedStack.Wileman(M16, [AnyPlates.LayerOf(40, 205)], WilemanFit.Steel);
     private static readonly BoltCompliance WithNut = BoltCompliance.Vdi2230(M16, BoltLength, BoltLength, Grip, BoltHead.Hexagon, ElasticMaterial.Steel);
     private static readonly BoltCompliance Tapped = WithNut.TappedInto(ElasticMaterial.GreyCastIron);
     private static readonly BoltCompliance Textbook = BoltCompliance.Textbook(M16, BoltLength, BoltLength, Grip, ElasticMaterial.Steel);

@@ -10,7 +10,7 @@ namespace Fastening.Tests.Joints;
 /// <param name="OuterMm">Outside diameter.</param>
 /// <param name="HalfAngleDegrees">Half angle of frusta.</param>
 /// <param name="Form">Bolt and nut, or tapped part.</param>
-public sealed record AnyStack(
+public sealed record AnyPlates(
     IReadOnlyList<double> LayersMm, IReadOnlyList<double> ModuliGpa, double HoleMm, double BearingMm, double OuterMm, double HalfAngleDegrees, JointForm Form)
 {
     public double GripMm => LayersMm.Sum();
@@ -18,7 +18,7 @@ public sealed record AnyStack(
     public IReadOnlyList<ClampedLayer> Layers => [.. LayersMm.Zip(ModuliGpa, LayerOf)];
 
     /// <summary>The same geometry in one material, as one plate.</summary>
-    public AnyStack OfOnePlate => this with { LayersMm = [GripMm], ModuliGpa = [ModuliGpa[0]] };
+    public AnyPlates OfOnePlate => this with { LayersMm = [GripMm], ModuliGpa = [ModuliGpa[0]] };
 
     public ClampedStack Vdi => ClampedStack.Vdi2230Cone(Layers, Mm(BearingMm), Mm(HoleMm), Mm(OuterMm), Form);
 
@@ -26,7 +26,7 @@ public sealed record AnyStack(
 
     public ClampedStack WideFrusta => ClampedStack.Frusta(Layers, Mm(BearingMm), Mm(HoleMm), Angle.FromDegrees(HalfAngleDegrees), null, Form);
 
-    public AnyStack Scaled(double factor) => this with
+    public AnyPlates Scaled(double factor) => this with
     {
         LayersMm = [.. LayersMm.Select(t => t * factor)],
         HoleMm = HoleMm * factor,
