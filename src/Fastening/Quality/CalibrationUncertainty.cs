@@ -7,7 +7,7 @@ namespace Fastening;
 /// <summary>What makes a calibration uncertain, after ISO 6789-2:2017: reference device, resolution, and the ranges found when the conditions were varied.</summary>
 /// <remarks>
 /// Provisional: the components and W' were recalled and not read. Repeatability comes from the readings of the point. A component that is not
-/// stated counts as 0, so state all that apply. Equations <c>calibration.reference-component</c>, <c>calibration.range-component</c>,
+/// stated counts as 0, so state all that apply; of a tool with a scale the verdict asks for the resolution. Equations <c>calibration.reference-component</c>, <c>calibration.range-component</c>,
 /// <c>calibration.repeatability-component</c>, <c>calibration.combine</c>, <c>calibration.expand</c>.
 /// </remarks>
 /// <example><code>CalibrationUncertainty uncertainty = new CalibrationUncertainty(Ratio.FromPercent(0.5))
@@ -20,7 +20,7 @@ public sealed class CalibrationUncertainty
     private static readonly Interval ReferenceDomain = new(0, 0.1);
     private static readonly Interval SystematicDomain = new(-0.1, 0.1);
 
-    private readonly double _resolution;
+    private readonly double? _resolution;
     private readonly double[] _components;
     private readonly double _systematic;
 
@@ -28,11 +28,11 @@ public sealed class CalibrationUncertainty
     /// <param name="referenceExpanded">Expanded relative uncertainty W_md of the reference device with k = 2, from its certificate; 0 to 10 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its domain.</exception>
     public CalibrationUncertainty(Ratio referenceExpanded)
-        : this(Guard.Check(referenceExpanded, ReferenceDomain), 0, [], 0)
+        : this(Guard.Check(referenceExpanded, ReferenceDomain), null, [], 0)
     {
     }
 
-    private CalibrationUncertainty(double reference, double resolution, double[] components, double systematic)
+    private CalibrationUncertainty(double reference, double? resolution, double[] components, double systematic)
     {
         Reference = reference;
         _resolution = resolution;
@@ -42,6 +42,9 @@ public sealed class CalibrationUncertainty
 
     /// <summary>Expanded relative uncertainty W_md of the reference device.</summary>
     public Ratio ReferenceExpanded => Si.Ratio(Reference);
+
+    /// <summary>Whether the resolution of a scale or display was stated; 0 is a statement too.</summary>
+    public bool IsResolutionStated => _resolution is not null;
 
     internal double Reference { get; }
 
@@ -121,12 +124,12 @@ public sealed class CalibrationUncertainty
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
-        $"reference device {Reference * 100:0.###} %, resolution {_resolution:0.####} N·m, {_components.Length} ranges from varied conditions");
+        $"reference device {Reference * 100:0.###} %, {(_resolution is double resolution ? FormattableString.Invariant($"resolution {resolution:0.####} N·m") : "no resolution stated")}, {_components.Length} ranges from varied conditions");
 
     internal double ExpandedOf(Derivation? work, CalibrationPoint point)
     {
         double combined = CalibrationEquations.ReferenceComponentEquation.Step(work, Reference);
-        combined = Add(work, combined, CalibrationEquations.RangeComponentEquation.Step(work, _resolution, point.MeanReference));
+        combined = Add(work, combined, CalibrationEquations.RangeComponentEquation.Step(work, _resolution ?? 0, point.MeanReference));
         combined = Add(work, combined, CalibrationEquations.RepeatabilityComponentEquation.Step(
             work, point.StandardDeviation, point.SiReferences.Length, point.MeanReference));
         foreach (double component in _components) combined = Add(work, combined, component);

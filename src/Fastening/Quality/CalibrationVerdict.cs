@@ -5,8 +5,8 @@ namespace Fastening;
 
 /// <summary>Whether a tool complies, by a rule, with every reason.</summary>
 /// <remarks>
-/// One reading rejected fails the tool. Otherwise it is undecidable when a reading lies in a guard band, when points or readings are missing, or
-/// when the reference device is not accurate enough: its uncertainty at most a quarter of the permitted deviation (ISO 6789-2:2017 §4.3).
+/// One reading rejected fails the tool. Otherwise it is undecidable when a reading lies in a guard band, when points, readings or the resolution are missing,
+/// or when the reference device is not accurate enough: its uncertainty at most a quarter of the permitted deviation (ISO 6789-2:2017 §4.3).
 /// </remarks>
 /// <example><code>CalibrationVerdict verdict = calibration.Judge(DecisionRule.IlacG8);
 /// foreach (string reason in verdict.Reasons) Console.WriteLine(reason);</code></example>
@@ -73,6 +73,11 @@ public sealed class CalibrationVerdict
     private static void AddWhatIsMissing(ToolCalibration calibration, CalibrationPoint[] points, List<string> reasons)
     {
         reasons.AddRange(CalibrationPlan.Missing(calibration.Tool, points));
+        if (calibration.Tool.Class.HasScale && !calibration.Uncertainty.IsResolutionStated)
+        {
+            reasons.Add("no resolution is stated, and a tool with a scale or display has one");
+        }
+
         double permitted = calibration.Tool.Permitted * ShareOfReference;
         if (calibration.Uncertainty.Reference > permitted * (1 + Tolerance.Widening))
         {

@@ -9,7 +9,7 @@ public class ToolCalibrationTests
 {
     private static readonly DateTimeOffset Found = new(2026, 3, 2, 9, 0, 0, TimeSpan.FromHours(1));
     private static readonly TorqueTool Wrench = TorqueTool.WithRange("W-17", TorqueToolClass.Parse("II A"), Newton(40), Newton(200));
-    private static readonly CalibrationUncertainty Exact = new(Ratio.FromPercent(0));
+    private static readonly CalibrationUncertainty Exact = new CalibrationUncertainty(Ratio.FromPercent(0)).WithResolution(Torque.Zero);
 
     [Fact]
     public void A_tool_that_delivers_less_than_it_says_has_a_positive_deviation()
@@ -71,15 +71,27 @@ public class ToolCalibrationTests
     [InlineData(1.01, null)]
     public void A_reference_too_uncertain_cannot_pass_a_tool(double percent, bool? conforms)
     {
-        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), new CalibrationUncertainty(Ratio.FromPercent(percent)));
+        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), new CalibrationUncertainty(Ratio.FromPercent(percent)).WithResolution(Torque.Zero));
 
         Assert.Equal(conforms, calibration.Judge(DecisionRule.SimpleAcceptance).Conforms);
     }
 
     [Fact]
+    public void A_tool_with_a_scale_cannot_pass_without_its_resolution()
+    {
+        var unstated = new CalibrationUncertainty(Ratio.FromPercent(0.5));
+        CalibrationVerdict verdict = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), unstated).Judge(DecisionRule.SimpleAcceptance);
+
+        Assert.Null(verdict.Conforms);
+        Assert.Equal("no resolution is stated, and a tool with a scale or display has one", Assert.Single(verdict.Reasons));
+        Assert.False(unstated.IsResolutionStated);
+        Assert.True(OnePoint("II C", 104, Enumerable.Repeat(104.0, 10), unstated).Judge(DecisionRule.SimpleAcceptance).Conforms);
+    }
+
+    [Fact]
     public void A_guard_band_makes_a_near_reading_undecidable()
     {
-        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1 / 1.037), new CalibrationUncertainty(Ratio.FromPercent(0.8)));
+        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1 / 1.037), new CalibrationUncertainty(Ratio.FromPercent(0.8)).WithResolution(Torque.Zero));
 
         Assert.True(calibration.Judge(DecisionRule.SimpleAcceptance).Conforms);
         CalibrationVerdict guarded = calibration.Judge(DecisionRule.IlacG8);
@@ -233,7 +245,7 @@ public class ToolCalibrationTests
     private static ToolCalibration Calibration(double torque, IEnumerable<double> references) =>
         new(Wrench, CalibrationState.AsFound, Found, [CalibrationPoint.At(Newton(torque), [.. references.Select(Newton)])], Exact);
 
-    private static ToolCalibration OnePoint(string designation, double torque, IEnumerable<double> references) => new(
+    private static ToolCalibration OnePoint(string designation, double torque, IEnumerable<double> references, CalibrationUncertainty? uncertainty = null) => new(
         TorqueTool.SetTo("W-3", TorqueToolClass.Parse(designation), Newton(torque)), CalibrationState.AsFound, Found,
-        [CalibrationPoint.At(Newton(torque), [.. references.Select(Newton)])], Exact);
+        [CalibrationPoint.At(Newton(torque), [.. references.Select(Newton)])], uncertainty ?? Exact);
 }
