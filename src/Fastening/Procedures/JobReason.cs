@@ -62,4 +62,10 @@ public enum JobReason
 
     /// <summary>The time is before that of the source's last entry; the entry counts, its clock is to be looked at.</summary>
     TimeWentBack = 19,
+
+    /// <summary>
+    /// The fastener was turned in a step that requires rotation, and the turn does not count: out of its turn, with the torque missing, or when it
+    /// was done already. How far it has turned in all is not known any more: it must be loosened.
+    /// </summary>
+    RotationUncounted = 20,
 }

@@ -4,7 +4,10 @@ namespace Fastening;
 internal sealed class JobWork
 {
     private static readonly ReasonSet RejectingInJob =
-        ReasonSet.Of(JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.MustBeLoosened);
+        ReasonSet.Of(JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.MustBeLoosened, JobReason.RotationUncounted);
+
+    private static readonly ReasonSet TurnDoesNotCount =
+        ReasonSet.Of(JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.TorqueMissing, JobReason.AlreadyDone);
 
     private readonly TighteningProgram _program;
     private readonly FastenerRow[] _rows;
@@ -63,8 +66,10 @@ internal sealed class JobWork
         reasons = reasons.And(found).When(again, JobReason.AlreadyDone)
             .When(cell.Status == FastenerStatus.Skipped, JobReason.WasSkipped).When(row.MustBeLoosened, JobReason.MustBeLoosened);
         if (!again) reasons = Ordered(reasons, fastener, step, cell);
+        bool uncounted = reasons.Meets(TurnDoesNotCount) && asked.HasTurned(found, entry.InDegrees);
+        reasons = reasons.When(uncounted, JobReason.RotationUncounted);
         JobVerdict verdict = reasons.VerdictWhere(asked.Rejecting.And(RejectingInJob));
-        bool loosen = again ? asked.IsOvertightened(found) : asked.AsksForLoosening(found);
+        bool loosen = uncounted || (again ? asked.IsOvertightened(found) : asked.AsksForLoosening(found));
 
         Remember(entry, fastener, step);
         row.MustBeLoosened |= loosen;

@@ -48,6 +48,7 @@ internal static class ReasonText
         JobReason.NothingToUndo => "the last entry is of another source, changed no fastener, or is an undo",
         JobReason.SequenceNotNew => "the sequence number is not new: a repeat, or too late",
         JobReason.TimeWentBack => "the clock of the source went back",
+        JobReason.RotationUncounted => "turned, and the rotation does not count: to be loosened",
         _ => throw new InvalidOperationException($"The reason {reason} is one of a reading."),
     };
 

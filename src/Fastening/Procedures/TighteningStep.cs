@@ -218,6 +218,10 @@ public sealed class TighteningStep
     internal bool IsOvertightened(ReasonSet reasons) =>
         reasons.Has(JobReason.TorqueAbove) || RotationIsRequired && reasons.Has(JobReason.RotationAbove);
 
+    /// <summary>Whether a reading tells of a turn that uses up the rotation of this step; below the threshold it does not.</summary>
+    internal bool HasTurned(ReasonSet reasons, double rotation) =>
+        RotationIsRequired && rotation > 0 && !reasons.Has(JobReason.ThresholdNotReached);
+
     private ReasonSet JudgeTorque(double torque)
     {
         if (double.IsNaN(torque)) return default(ReasonSet).With(JobReason.TorqueMissing);

@@ -25,7 +25,8 @@ public sealed partial class TraceAnalysis
     /// <summary>Preload along the trace from the rotation past snug: what the stiffness of the joint makes of it, whatever the friction.</summary>
     /// <remarks>
     /// From snug to yield onset, or to shut-off when none is seen; NaN before and after, where the joint is not elastic. The rotation is the
-    /// furthest so far: a small step back releases no preload. The angle must be that of the fastener; what the tool winds up is taken off first.
+    /// furthest so far: a small step back releases no preload. The angle must be that of the fastener against the bolt thread: wind-up of
+    /// the tool and twist of the bolt, which are in the angle of a tool, are not taken off here, and the preload then comes out too high.
     /// </remarks>
     /// <param name="joint">Bolt and clamped parts.</param>
     /// <param name="snugPreload">Preload at snug: 0 when snug is the elastic line projected to the running torque, that of the threshold torque otherwise.</param>
@@ -52,6 +53,7 @@ public sealed partial class TraceAnalysis
 
     /// <summary>One coefficient of friction for thread and bearing, from the elastic slope and the stiffness of the joint.</summary>
     /// <remarks>
+    /// The angle must be that of the fastener, as for <see cref="PreloadsFromRotation"/>: with wind-up in it the friction comes out too low.
     /// Over the elastic region the joint gains a preload by its rotation, and it took a torque to do so: µ_tot is the coefficient by which that
     /// torque gives that preload (the friction test of ISO 16047). Prevailing torque, snug and a false zero of the torque do not enter: only
     /// differences do. The error of the stiffness enters in full.

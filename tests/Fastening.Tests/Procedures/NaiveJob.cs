@@ -136,15 +136,18 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
         if (cell.Status == FastenerStatus.Skipped) reasons.Add(JobReason.WasSkipped);
         if (MustBeLoosened.Contains(fastener)) reasons.Add(JobReason.MustBeLoosened);
         if (!done && OutOfOrder(step, fastener, cell) is JobReason disorder) reasons.Add(disorder);
-        bool refused = step.Refuses(reasons) || reasons.Overlaps([JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.MustBeLoosened]);
+        bool offBeat = done || reasons.Overlaps([JobReason.StepNotReached, JobReason.FastenerNotNext]) || found.Contains(JobReason.TorqueMissing);
+        bool wasted = offBeat && step.NeedsRotation && entry.Rotation?.Degrees > 0 && !found.Contains(JobReason.ThresholdNotReached);
+        if (wasted) reasons.Add(JobReason.RotationUncounted);
+        bool refused = wasted || step.Refuses(reasons) || reasons.Overlaps([JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.MustBeLoosened]);
         JobVerdict verdict = refused ? JobVerdict.Rejected : reasons.Count > 0 ? JobVerdict.Flagged : JobVerdict.Accepted;
 
         bool tooMuch = found.Contains(JobReason.TorqueAbove) || step.NeedsRotation && found.Contains(JobReason.RotationAbove);
         bool unknown = step.NeedsRotation && !found.Contains(JobReason.ThresholdNotReached)
             && found.Overlaps([JobReason.RotationMissing, JobReason.TooFast, JobReason.RateUnknown]);
         cell.Readings++;
-        if (done && !tooMuch) return (verdict, reasons);
-        if (tooMuch || unknown) MustBeLoosened.Add(fastener);
+        if (done && !tooMuch && !wasted) return (verdict, reasons);
+        if (tooMuch || unknown || wasted) MustBeLoosened.Add(fastener);
         cell.Status = refused ? FastenerStatus.Rejected : FastenerStatus.Done;
         cell.Reading = entry;
         cell.Reasons = [.. reasons];

@@ -1,0 +1,93 @@
+using UnitsNet;
+
+namespace Fastening.Tests.Procedures;
+
+/// <summary>A bolt that has turned stays turned, whatever its reading was refused for: a further turn must not pass for the only one.</summary>
+public class TurnedFastenerTests
+{
+    private static readonly DateTimeOffset Morning = new(2025, 3, 4, 7, 0, 0, TimeSpan.FromHours(1));
+    private static readonly string[] Bolts = ["B1", "B2"];
+
+    private long _sequence;
+
+    [Fact]
+    public void Turned_before_its_step()
+    {
+        JobProgress job = Apply(Start(TighteningOrder.Free), "B1", 118, 130, "turn", out JobUpdate early);
+        Assert.Equal([JobReason.StepNotReached, JobReason.RotationUncounted], early.Reasons);
+        Assert.True(job.StateOf("turn", "B1").MustBeLoosened);
+
+        job = Apply(job, "B1", 60, null, "snug", out _);
+        job = Apply(job, "B1", 118, 130, "turn", out JobUpdate again);
+        Assert.Equal(JobVerdict.Rejected, again.Verdict);
+        Assert.Contains("to be loosened first, and it was not", again.ToString(), StringComparison.Ordinal);
+
+        job = job.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Morning, "B1", "turned too early")).Progress;
+        job = Apply(job, "B1", 60, null, "snug", out _);
+        job = Apply(job, "B1", 118, 130, "turn", out JobUpdate clean);
+        Assert.Equal(JobVerdict.Accepted, clean.Verdict);
+    }
+
+    [Fact]
+    public void Turned_out_of_turn()
+    {
+        JobProgress job = Snugged(TighteningOrder.InSequence);
+        job = Apply(job, "B2", 118, 130, "turn", out JobUpdate wrong);
+        Assert.Equal("B2, turn: rejected: another fastener is next; turned, and the rotation does not count: to be loosened", wrong.ToString());
+        job = Apply(job, "B1", 118, 130, "turn", out _);
+        job = Apply(job, "B2", 118, 130, "turn", out JobUpdate twice);
+        Assert.Equal(JobVerdict.Rejected, twice.Verdict);
+        Assert.False(job.IsConforming);
+    }
+
+    [Fact]
+    public void Turned_with_the_torque_missing()
+    {
+        JobProgress job = Apply(Snugged(TighteningOrder.Free), "B1", null, 130, "turn", out JobUpdate blind);
+        Assert.Equal([JobReason.TorqueMissing, JobReason.RotationUncounted], blind.Reasons);
+        Apply(job, "B1", 118, 130, "turn", out JobUpdate twice);
+        Assert.Equal(JobVerdict.Rejected, twice.Verdict);
+    }
+
+    [Fact]
+    public void Turned_again_when_done()
+    {
+        JobProgress job = Snugged(TighteningOrder.Free);
+        foreach (string bolt in Bolts) job = Apply(job, bolt, 118, 130, "turn", out _);
+        Assert.True(job.IsConforming);
+        job = Apply(job, "B2", 118, 130, "turn", out JobUpdate twice);
+        Assert.Equal([JobReason.AlreadyDone, JobReason.RotationUncounted], twice.Reasons);
+        Assert.Equal(JobVerdict.Rejected, twice.Verdict);
+        Assert.False(job.IsConforming);
+        Assert.True(job.Apply(JobEntry.Undone("wrench 1", ++_sequence, Morning, "a line of another bolt")).Progress.IsConforming);
+    }
+
+    [Fact]
+    public void What_did_not_turn_is_no_worse_than_before()
+    {
+        JobProgress job = Apply(Start(TighteningOrder.Free), "B1", 118, 0, "turn", out JobUpdate still);
+        Assert.Equal([JobReason.RotationBelow, JobReason.StepNotReached], still.Reasons);
+        job = Apply(job, "B1", 50, 130, "turn", out JobUpdate below);
+        Assert.Equal([JobReason.ThresholdNotReached, JobReason.StepNotReached], below.Reasons);
+        Assert.False(job.StateOf("turn", "B1").MustBeLoosened);
+    }
+
+    private static JobProgress Start(TighteningOrder order) => JobProgress.Start(new TighteningProgram(
+        Bolts,
+        [
+            TighteningStep.ByTorque("snug", ToleranceWindow.FromLimits(Torque.FromNewtonMeters(57), Torque.FromNewtonMeters(63))),
+            TighteningStep.ByRotation("turn", Torque.FromNewtonMeters(55), ToleranceWindow.FromLimits(Angle.FromDegrees(90), Angle.FromDegrees(180))),
+        ],
+        order));
+
+    private JobProgress Snugged(TighteningOrder order) => Bolts.Aggregate(Start(order), (job, bolt) => Apply(job, bolt, 60, null, "snug", out _));
+
+    private JobProgress Apply(JobProgress job, string bolt, double? torque, double? degrees, string step, out JobUpdate update)
+    {
+        JobEntry entry = JobEntry.Tightened("wrench 1", ++_sequence, Morning, bolt).AtStep(step);
+        if (torque is double newtonMeters) entry = entry.WithTorque(Torque.FromNewtonMeters(newtonMeters));
+        if (degrees is double rotation) entry = entry.WithRotation(Angle.FromDegrees(rotation));
+        update = job.Apply(entry);
+        return update.Progress;
+    }
+}
