@@ -67,6 +67,13 @@ internal static class Guard
         return rate;
     }
 
+    public static double Check(RotationalStiffness value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double si = Si.Of(value);
+        if (!domain.Contains(si)) Refuse(name, value.ToUnit(UnitsNet.Units.RotationalStiffnessUnit.NewtonMeterPerDegree), domain, Si.RadiansPerDegree, "N·m/°");
+        return si;
+    }
+
     public static double Check(Ratio value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double fraction = Si.Of(value);

@@ -27,6 +27,7 @@ internal static class Si
     public static double Millimeters(Length value) => value.Millimeters;
     public static double Radians(Angle value) => value.Degrees * RadiansPerDegree;
     public static double ToRadians(double degrees) => degrees * RadiansPerDegree;
+    public static double ToDegrees(double radians) => radians / RadiansPerDegree;
 
     public static Length Length(double meters) => UnitsNet.Length.FromMeters(meters);
     public static Area Area(double squareMeters) => UnitsNet.Area.FromSquareMeters(squareMeters);

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -126,6 +127,31 @@ public sealed class TighteningTrace
         Batch.RefuseUnequal(Count, forcesNewtons.Length, nameof(forcesNewtons));
         Scan(forcesNewtons.Span, "N", nameof(forcesNewtons));
         return new TighteningTrace(TimesSeconds, _start, _interval, AnglesDegrees, TorquesNewtonMeters, forcesNewtons);
+    }
+
+    /// <summary>The same trace with the angles of the fastener, where the angles of the tool were recorded: what the tool winds up under its torque is taken off.</summary>
+    /// <remarks>
+    /// θ − M/k at every sample (equation <c>rotation.fastener-rotation</c>). State once what lies between the angle sensor and the fastener; parts in
+    /// series are taken off one after the other. A tool that was seen to wind up 3.5° at 200 N·m against a fixed socket has 200/3.5 N·m/°.
+    /// </remarks>
+    /// <param name="toolStiffness">Torque per angle of wind-up; of a bar <see cref="CoaxialExtension.Stiffness"/>.</param>
+    /// <returns>A new trace with angles of its own; times, torques and forces in the same memory.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="toolStiffness"/> is outside its domain.</exception>
+    /// <exception cref="InvalidOperationException">The trace has no angles.</exception>
+    /// <example><code>TighteningTrace fastener = trace.WithoutWindUp(RotationalStiffness.FromNewtonMetersPerDegree(200 / 3.5));</code></example>
+    public TighteningTrace WithoutWindUp(RotationalStiffness toolStiffness)
+    {
+        double compliance = 1 / Guard.Check(toolStiffness, Domains.ToolStiffness);
+        if (!HasAngles) throw new InvalidOperationException("The trace has no angles: there is no wind-up to take off.");
+        ReadOnlySpan<double> torques = TorquesNewtonMeters.Span;
+        double[] angles = AnglesDegrees.ToArray();
+        for (int i = 0; i < angles.Length; i++)
+        {
+            angles[i] = Si.ToDegrees(RotationTighteningEquations.FastenerRotation(Si.ToRadians(angles[i]), torques[i], 0, compliance));
+            if (!Domains.Sample.Contains(angles[i])) Guard.RefuseAgainst(nameof(toolStiffness), toolStiffness, $"greater: the wind-up at sample {i} is beyond any rotation");
+        }
+
+        return new TighteningTrace(TimesSeconds, _start, _interval, angles, TorquesNewtonMeters, ForcesNewtons);
     }
 
     /// <summary>The time of one sample.</summary>

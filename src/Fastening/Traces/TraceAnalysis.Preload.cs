@@ -6,6 +6,9 @@ namespace Fastening;
 /// <content>Preload along the trace, two ways, and the friction that both together imply.</content>
 public sealed partial class TraceAnalysis
 {
+    private const int MostRounds = 200;
+    private const double Settled = 1e-14;
+
     /// <summary>Preload along the trace from the torque: what the friction of the model makes of it.</summary>
     /// <remarks>After shut-off the torque says nothing about the preload any more: NaN. Torques below the prevailing torque of the model, negative ones too, give none: 0.</remarks>
     /// <param name="model">Torque and preload of the fastener; with the prevailing torque that is to be taken off.</param>
@@ -25,8 +28,9 @@ public sealed partial class TraceAnalysis
     /// <summary>Preload along the trace from the rotation past snug: what the stiffness of the joint makes of it, whatever the friction.</summary>
     /// <remarks>
     /// From snug to yield onset, or to shut-off when none is seen; NaN before and after, where the joint is not elastic. The rotation is the
-    /// furthest so far: a small step back releases no preload. The angle must be that of the fastener against the bolt thread: wind-up of
-    /// the tool and twist of the bolt, which are in the angle of a tool, are not taken off here, and the preload then comes out too high.
+    /// furthest so far: a small step back releases no preload. The angle must be that of the fastener: take the wind-up of the tool off first
+    /// (<see cref="TighteningTrace.WithoutWindUp"/>). The twist of the bolt is not taken off here, as it depends on friction: the preload comes
+    /// out too high by the share of <see cref="RotationTightening.WithBoltTwist"/>, some hundredths on common bolts.
     /// </remarks>
     /// <param name="joint">Bolt and clamped parts.</param>
     /// <param name="snugPreload">Preload at snug: 0 when snug is the elastic line projected to the running torque, that of the threshold torque otherwise.</param>
@@ -51,26 +55,33 @@ public sealed partial class TraceAnalysis
         }
     }
 
-    /// <summary>One coefficient of friction for thread and bearing, from the elastic slope and the stiffness of the joint.</summary>
+    /// <summary>One coefficient of friction for thread and bearing, from the elastic slope and the stiffness of the joint, in the linear form of ISO 16047.</summary>
+    /// <inheritdoc cref="FrictionFrom(Joint, BearingSurface, TorqueConvention)" path="/remarks|/param|/returns|/exception" />
+    /// <example><code>double? friction = trace.WithoutWindUp(extension.Stiffness).Analyze(options)
+    ///     .FrictionFrom(joint, BearingSurface.ForHexagonHead(joint.Bolt.Thread));</code></example>
+    public double? FrictionFrom(Joint joint, BearingSurface bearing) => FrictionFrom(joint, bearing, TorqueConvention.Iso16047);
+
+    /// <summary>One coefficient of friction for thread and bearing, from the elastic slope and the stiffness of the joint, in a named convention.</summary>
     /// <remarks>
-    /// The angle must be that of the fastener, as for <see cref="PreloadsFromRotation"/>: with wind-up in it the friction comes out too low.
     /// Over the elastic region the joint gains a preload by its rotation, and it took a torque to do so: µ_tot is the coefficient by which that
-    /// torque gives that preload (the friction test of ISO 16047). Prevailing torque, snug and a false zero of the torque do not enter: only
-    /// differences do. The error of the stiffness enters in full.
+    /// torque gives that preload (the friction test of ISO 16047). What the torque in the thread twists the bolt is taken off the rotation; what
+    /// the tool winds up is not: take it off first (<see cref="TighteningTrace.WithoutWindUp"/>), or the friction comes out too low. Prevailing
+    /// torque, snug and a false zero of the torque do not enter: only differences do. The error of the stiffness enters in full.
     /// </remarks>
-    /// <param name="joint">Bolt and clamped parts.</param>
-    /// <param name="thread">The thread.</param>
+    /// <param name="joint">Bolt, with its thread and its twist, and clamped parts.</param>
     /// <param name="bearing">The surface under the turned head or nut.</param>
-    /// <returns>The coefficient as it comes out, negative when the torque is below the pitch torque; null without an elastic region.</returns>
+    /// <param name="convention">The convention in which the coefficient will be used.</param>
+    /// <returns>The coefficient as it comes out, negative when the torque is below the pitch torque; null without an elastic region, or when twist alone would take up its rotation.</returns>
     /// <exception cref="ArgumentNullException">A part is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Torque or preload gained over the region is outside the domain of the friction test.</exception>
-    /// <example><code>double? friction = analysis.FrictionFrom(joint, thread, BearingSurface.ForHexagonHead(thread));</code></example>
-    public double? FrictionFrom(Joint joint, ScrewThread thread, BearingSurface bearing)
+    /// <exception cref="ArgumentException">The convention does not hold for the thread.</exception>
+    /// <example><code>double? friction = analysis.FrictionFrom(joint, BearingSurface.ForHexagonHead(joint.Bolt.Thread), TorqueConvention.Vdi2230);</code></example>
+    public double? FrictionFrom(Joint joint, BearingSurface bearing, TorqueConvention convention)
     {
         Guard.NotNull(joint);
-        Guard.NotNull(thread);
         Guard.NotNull(bearing);
-        return ElasticRegion is null ? null : Friction(thread, bearing, joint.PreloadGainAt(Si.Angle(ElasticRegion.RotationSi)));
+        TorqueConvention.RefuseUnlessItHolds(Guard.NotNull(convention), joint.Bolt.Thread);
+        return ElasticRegion is null ? null : FrictionOfTwistedBolt(joint, bearing, convention);
     }
 
     /// <summary>One coefficient of friction for thread and bearing, from the elastic slope of the torque and that of the clamp force that was measured beside it.</summary>
@@ -87,9 +98,28 @@ public sealed partial class TraceAnalysis
         if (ElasticRegion is null || !_trace.HasForces) return null;
         int from = ElasticRegion.Start.Index, count = ElasticRegion.Count;
         RobustLine force = RobustLine.Through(_trace.AnglesDegrees.Span.Slice(from, count), _trace.ForcesNewtons.Span.Slice(from, count));
-        return force.Slope > 0 ? Friction(thread, bearing, Si.Force(force.Slope * ElasticRegion.RotationSi)) : null;
+        if (force.Slope <= 0) return null;
+        return FrictionTest.UniformCoefficientFrom(thread, bearing, Si.Force(force.Slope * ElasticRegion.RotationSi), TorqueGained);
     }
 
-    private double Friction(ScrewThread thread, BearingSurface bearing, Force gained) => FrictionTest.UniformCoefficientFrom(
-        thread, bearing, gained, Si.Torque(ElasticRegion!.SlopeSi * ElasticRegion.RotationSi));
+    private Torque TorqueGained => Si.Torque(ElasticRegion!.SlopeSi * ElasticRegion.RotationSi);
+
+    // The preload gives the friction, the friction the torque in the thread, that torque the twist, and the twist the preload: a few rounds settle it.
+    private double? FrictionOfTwistedBolt(Joint joint, BearingSurface bearing, TorqueConvention convention)
+    {
+        double twist = Si.ToDegrees(joint.Bolt.TwistRadiansPerNewtonMeter), torque = Si.Of(TorqueGained);
+        double perDegree = Si.Of(joint.PreloadGainAt(Si.Angle(1))), rotation = ElasticRegion!.RotationSi;
+        double inThread = 0, preload = 0, friction = 0;
+        for (int round = 0; round < MostRounds; round++)
+        {
+            double before = preload;
+            preload = perDegree * (rotation - twist * inThread);
+            if (preload <= 0) return null;
+            friction = FrictionTest.UniformCoefficientFrom(joint.Bolt.Thread, bearing, Si.Force(preload), TorqueGained, convention);
+            inThread = torque - bearing.Arm(null, friction) * preload;
+            if (Math.Abs(preload - before) <= Settled * preload) return friction;
+        }
+
+        return null;
+    }
 }

@@ -15,6 +15,7 @@ internal static partial class Samples
         TighteningTrace trace = TighteningTrace.FromSamples(degrees, degrees, torques).WithForces(forces);
         TraceAnalysis analysis = trace.Analyze(options);
         yield return new(typeof(TraceOptions), options);
+        yield return new(typeof(RotationalStiffness), RotationalStiffness.FromNewtonMetersPerDegree(57));
         yield return new(typeof(TraceAnalysis), analysis);
         yield return new(typeof(ElasticRegion), analysis.ElasticRegion!);
         yield return new(typeof(RotationRateMonitor), new RotationRateMonitor(
