@@ -64,8 +64,11 @@ public enum JobReason
     TimeWentBack = 19,
 
     /// <summary>
-    /// The fastener was turned in a step that requires rotation, and the turn does not count: out of its turn, with the torque missing, or when it
-    /// was done already. How far it has turned in all is not known any more: it must be loosened.
+    /// The fastener was turned where a step requires rotation, and the turn does not count: out of its turn, with the torque missing, when it was done
+    /// already, or in a step that it does not have. How far it has turned in all is not known any more: it must be loosened.
     /// </summary>
     RotationUncounted = 20,
+
+    /// <summary>In a step that the fastener does not have, its torque was above the windows of all its own: it must be loosened.</summary>
+    TorqueAboveProgram = 21,
 }

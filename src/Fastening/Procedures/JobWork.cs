@@ -1,3 +1,5 @@
+using Fastening.Internals;
+
 namespace Fastening;
 
 /// <summary>A private working copy of a job that takes entries one after the other. Rows are copied when they are first written to.</summary>
@@ -51,8 +53,8 @@ internal sealed class JobWork
         if (!_program.TryFindFastener(entry.Fastener!, out int fastener)) return Stray(reasons.With(JobReason.UnknownFastener));
         if (entry.Kind == JobEntryKind.Loosened) return Loosen(entry, fastener, reasons);
         int step = StepFor(fastener);
-        if (entry.Step is not null && !_program.TryFindStep(entry.Step, out step)) return Stray(reasons.With(JobReason.UnknownStep));
-        if (_program.PositionIn(step, fastener) < 0) return Stray(reasons.With(JobReason.FastenerNotInStep), step);
+        if (entry.Step is not null && !_program.TryFindStep(entry.Step, out step)) return Stray(entry, fastener, reasons.With(JobReason.UnknownStep));
+        if (_program.PositionIn(step, fastener) < 0) return Stray(entry, fastener, reasons.With(JobReason.FastenerNotInStep), step);
         return entry.Kind == JobEntryKind.Skipped ? Skip(entry, fastener, step, reasons) : Tighten(entry, fastener, step, reasons);
     }
 
@@ -123,6 +125,21 @@ internal sealed class JobWork
         Put(last.Fastener, last.Step, last.Cell);
         _rows[last.Fastener].MustBeLoosened = last.MustBeLoosened;
         return new(reasons.VerdictWhere(default), reasons, last.Step);
+    }
+
+    /// <summary>The fastener does not have the step, and was tightened all the same: a turn stays, and so does a torque beyond all its windows.</summary>
+    private JobOutcome Stray(JobEntry entry, int fastener, ReasonSet reasons, int step = -1)
+    {
+        bool tooMuch = entry.InNewtonMeters > _program.HighestTorqueOn(fastener) * (1 + Tolerance.Widening);
+        bool turned = entry.InDegrees > 0 && _program.TurnsByAngle(fastener);
+        if (tooMuch || turned)
+        {
+            _undo = new(entry.Source, fastener, -1) { Row = _rows[fastener] };
+            Replace(fastener, _rows[fastener].Copy(), owned: true);
+            _rows[fastener].MustBeLoosened = true;
+        }
+
+        return Stray(reasons.When(tooMuch, JobReason.TorqueAboveProgram).When(turned, JobReason.RotationUncounted), step);
     }
 
     private JobOutcome Stray(ReasonSet reasons, int step = -1)

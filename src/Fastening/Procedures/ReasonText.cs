@@ -49,6 +49,7 @@ internal static class ReasonText
         JobReason.SequenceNotNew => "the sequence number is not new: a repeat, or too late",
         JobReason.TimeWentBack => "the clock of the source went back",
         JobReason.RotationUncounted => "turned, and the rotation does not count: to be loosened",
+        JobReason.TorqueAboveProgram => "the torque is above every window of the fastener: to be loosened",
         _ => throw new InvalidOperationException($"The reason {reason} is one of a reading."),
     };
 

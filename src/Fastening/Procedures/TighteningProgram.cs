@@ -74,6 +74,12 @@ public sealed class TighteningProgram
     /// <summary>The place of a fastener in the order of a step; -1 when the step does not tighten it.</summary>
     internal int PositionIn(int step, int fastener) => _positions[step][fastener];
 
+    /// <summary>The highest torque that some step allows on a fastener; infinite where a step of it goes without a torque.</summary>
+    internal double HighestTorqueOn(int fastener) => StepsOf(fastener).Max(step => step.HighestTorque);
+
+    /// <summary>Whether a step of the fastener requires a rotation.</summary>
+    internal bool TurnsByAngle(int fastener) => StepsOf(fastener).Any(step => step.RotationIsRequired);
+
     internal bool TryFindFastener(string name, out int index) => _fasteners.TryGetValue(name, out index);
 
     internal bool TryFindStep(string name, out int index) => _steps.TryGetValue(name, out index);
@@ -85,6 +91,8 @@ public sealed class TighteningProgram
     internal int FastenerIndex(string fastener) => _fasteners.TryGetValue(Guard.NotNull(fastener), out int index)
         ? index
         : throw new ArgumentException($"fastener is {Quoted.Text(fastener)}; the program has no such fastener.", nameof(fastener));
+
+    private IEnumerable<TighteningStep> StepsOf(int fastener) => Steps.Where((_, s) => _positions[s][fastener] >= 0);
 
     private void AddStep(TighteningStep step, int index)
     {
@@ -121,7 +129,7 @@ public sealed class TighteningProgram
         for (int s = 0; s < Steps.Count; s++)
         {
             TighteningStep step = Steps[s];
-            double upper = step.TorqueWindow is null ? double.MaxValue : Si.Of(step.TorqueWindow.Upper);
+            double upper = step.HighestTorque;
             foreach (int fastener in _orders[s])
             {
                 TighteningStep? before = reachedBy[fastener];

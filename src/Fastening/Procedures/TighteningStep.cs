@@ -62,7 +62,10 @@ public sealed class TighteningStep
     /// <summary>The lowest torque that an accepted reading leaves behind.</summary>
     internal double LeastTorque => Math.Max(_threshold, TorqueWindow is null ? 0 : Si.Of(TorqueWindow.Lower));
 
-    private bool RotationIsRequired => Control is TighteningControl.RotationAfterThreshold or TighteningControl.TorqueAndRotation;
+    /// <summary>The highest torque that an accepted reading may have.</summary>
+    internal double HighestTorque => TorqueWindow is null ? double.PositiveInfinity : Si.Of(TorqueWindow.Upper);
+
+    internal bool RotationIsRequired => Control is TighteningControl.RotationAfterThreshold or TighteningControl.TorqueAndRotation;
 
     /// <summary>A step that goes by torque alone.</summary>
     /// <param name="name">The name of the step.</param>

@@ -54,7 +54,15 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
         if (Misfit(entry) is JobReason misfit)
         {
             Strays++;
-            return (JobVerdict.Rejected, Remarks(wentBack, misfit));
+            JobReason[] harm = [.. HarmOf(entry)];
+            if (harm.Length > 0)
+            {
+                _undoable = entry;
+                _lines.Add((entry, wentBack));
+                MustBeLoosened.Add(entry.Fastener!);
+            }
+
+            return (JobVerdict.Rejected, Remarks(wentBack, [misfit, .. harm]));
         }
 
         if (entry.Kind == JobEntryKind.Skipped && Cells[(StepOf(entry).Name, entry.Fastener!)].Status == FastenerStatus.Done)
@@ -76,6 +84,14 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
         NaiveStep? named = steps.FirstOrDefault(step => step.Name == entry.Step);
         if (named is null) return JobReason.UnknownStep;
         return named.Order.Contains(entry.Fastener) ? null : JobReason.FastenerNotInStep;
+    }
+
+    /// <summary>What a pull in a step that the fastener does not have leaves behind in it.</summary>
+    private IEnumerable<JobReason> HarmOf(JobEntry entry)
+    {
+        NaiveStep[] own = [.. steps.Where(step => step.Order.Contains(entry.Fastener))];
+        if (own.Any(step => step.NeedsRotation) && entry.Rotation?.Degrees > 0) yield return JobReason.RotationUncounted;
+        if (own.Length > 0 && own.All(step => entry.Torque?.NewtonMeters > step.Torque?.High)) yield return JobReason.TorqueAboveProgram;
     }
 
     /// <summary>Steps that tighten the fastener: of those from the open one on, the first; when there is none, the last of all.</summary>
@@ -100,6 +116,12 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
     {
         string fastener = entry.Fastener!;
         HashSet<JobReason> reasons = Remarks(wentBack);
+        if (Misfit(entry) is not null)
+        {
+            MustBeLoosened.Add(fastener);
+            return (JobVerdict.Rejected, reasons);
+        }
+
         JobVerdict kind = wentBack ? JobVerdict.Flagged : JobVerdict.Accepted;
         if (entry.Kind == JobEntryKind.Loosened)
         {

@@ -62,6 +62,47 @@ public class TurnedFastenerTests
         Assert.True(job.Apply(JobEntry.Undone("wrench 1", ++_sequence, Morning, "a line of another bolt")).Progress.IsConforming);
     }
 
+    [Theory]
+    [InlineData("no such step", JobReason.UnknownStep)]
+    [InlineData("seat", JobReason.FastenerNotInStep)]
+    public void Turned_in_a_step_that_it_does_not_have(string step, JobReason misfit)
+    {
+        JobProgress job = JobProgress.Start(new TighteningProgram(
+            Bolts,
+            [Snug, TighteningStep.ByTorque("seat", ToleranceWindow.FromLimits(Torque.FromNewtonMeters(60), Torque.FromNewtonMeters(66))).WithFasteners(["B2"]), Turn],
+            TighteningOrder.Free));
+        job = Apply(job, "B1", 60, null, "snug", out _);
+        job = Apply(job, "B1", 118, 130, step, out JobUpdate stray);
+        Assert.Equal([misfit, JobReason.RotationUncounted], stray.Reasons);
+        Assert.EndsWith("; turned, and the rotation does not count: to be loosened", stray.ToString(), StringComparison.Ordinal);
+        Apply(job, "B1", 118, 130, "turn", out JobUpdate twice);
+        Assert.Equal(JobVerdict.Rejected, twice.Verdict);
+        Assert.Equal(1, job.StrayCount);
+
+        JobProgress mended = job.Apply(JobEntry.Undone("wrench 1", ++_sequence, Morning, "the line was of another joint")).Progress;
+        Apply(mended, "B1", 118, 130, "turn", out JobUpdate once);
+        Assert.Equal(JobVerdict.Accepted, once.Verdict);
+    }
+
+    [Fact]
+    public void Pulled_beyond_all_its_windows_in_a_step_that_it_does_not_have()
+    {
+        TighteningStep full = TighteningStep.ByTorque("full", ToleranceWindow.FromLimits(Torque.FromNewtonMeters(114), Torque.FromNewtonMeters(126)));
+        JobProgress job = JobProgress.Start(new TighteningProgram(Bolts, [Snug, full], TighteningOrder.Free));
+        job = Apply(job, "B1", 60, null, "snug", out _);
+        job = Apply(job, "B1", 126, null, "other", out JobUpdate within);
+        Assert.Equal([JobReason.UnknownStep], within.Reasons);
+        job = Apply(job, "B1", 127, null, "other", out JobUpdate beyond);
+        Assert.Equal("B1: rejected: the program has no such step; the torque is above every window of the fastener: to be loosened", beyond.ToString());
+        job = Apply(job, "B1", 120, null, "full", out JobUpdate after);
+        Assert.Equal([JobReason.MustBeLoosened], after.Reasons);
+
+        // A step that goes by rotation allows any torque: above 126 N·m there says nothing.
+        JobProgress turned = JobProgress.Start(new TighteningProgram(Bolts, [Snug, full, Turn], TighteningOrder.Free));
+        Apply(turned, "B1", 127, null, "other", out JobUpdate open);
+        Assert.Equal([JobReason.UnknownStep], open.Reasons);
+    }
+
     [Fact]
     public void What_did_not_turn_is_no_worse_than_before()
     {
@@ -72,13 +113,12 @@ public class TurnedFastenerTests
         Assert.False(job.StateOf("turn", "B1").MustBeLoosened);
     }
 
-    private static JobProgress Start(TighteningOrder order) => JobProgress.Start(new TighteningProgram(
-        Bolts,
-        [
-            TighteningStep.ByTorque("snug", ToleranceWindow.FromLimits(Torque.FromNewtonMeters(57), Torque.FromNewtonMeters(63))),
-            TighteningStep.ByRotation("turn", Torque.FromNewtonMeters(55), ToleranceWindow.FromLimits(Angle.FromDegrees(90), Angle.FromDegrees(180))),
-        ],
-        order));
+    private static TighteningStep Snug => TighteningStep.ByTorque("snug", ToleranceWindow.FromLimits(Torque.FromNewtonMeters(57), Torque.FromNewtonMeters(63)));
+
+    private static TighteningStep Turn => TighteningStep.ByRotation(
+        "turn", Torque.FromNewtonMeters(55), ToleranceWindow.FromLimits(Angle.FromDegrees(90), Angle.FromDegrees(180)));
+
+    private static JobProgress Start(TighteningOrder order) => JobProgress.Start(new TighteningProgram(Bolts, [Snug, Turn], order));
 
     private JobProgress Snugged(TighteningOrder order) => Bolts.Aggregate(Start(order), (job, bolt) => Apply(job, bolt, 60, null, "snug", out _));
 
