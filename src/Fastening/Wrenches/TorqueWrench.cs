@@ -13,7 +13,7 @@ namespace Fastening;
 /// <example><code>TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400))
 ///     .WithAdapter(Length.FromMillimeters(100), Angle.FromDegrees(45));
 /// Torque setting = wrench.SettingFor(Torque.FromNewtonMeters(150));   // less than 150: the adapter lengthens the lever</code></example>
-public sealed class TorqueWrench
+public sealed partial class TorqueWrench
 {
     private static readonly Interval RatioDomain = new(1e-3, 1e3);
 
@@ -225,42 +225,6 @@ public sealed class TorqueWrench
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
     public WrenchSensitivities SensitivitiesAt(Torque setting) =>
         new(Guard.Check(setting, Domains.Torque), _ratio, _lever, _pull, _adapters);
-
-    /// <summary>The work behind <see cref="SettingFor"/>; its last step is that setting, bit for bit.</summary>
-    /// <param name="atFastener">The torque wanted at the fastener.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="atFastener"/> is negative or beyond its domain.</exception>
-    public Derivation DeriveSettingFor(Torque atFastener)
-    {
-        double torque = Guard.Check(atFastener, Domains.Torque);
-        var work = new Derivation("Wrench setting");
-        WrenchEquations.SettingEquation.Step(work, torque, TorqueRatioOf(work));
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="FastenerTorqueAt"/>; its last step is that torque, bit for bit.</summary>
-    /// <param name="setting">Torque at the drive.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
-    public Derivation DeriveFastenerTorqueAt(Torque setting)
-    {
-        double torque = Guard.Check(setting, Domains.Torque);
-        var work = new Derivation("Torque at the fastener");
-        WrenchEquations.FastenerTorqueEquation.Step(work, torque, TorqueRatioOf(work));
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="WindUpAt"/>.</summary>
-    /// <param name="torque">The torque that the bars carry.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
-    public Derivation DeriveWindUpAt(Torque torque)
-    {
-        double moment = Guard.Check(torque, Domains.Torque);
-        var work = new Derivation("Wind-up of the coaxial bars");
-        WrenchEquations.WindUpEquation.Step(work, moment, Compliance(work));
-        return work.KeepWhatCounts();
-    }
 
     internal double StatedAccuracy =>
         Si.Of(Accuracy ?? throw new InvalidOperationException("No accuracy was stated for this wrench; state it with WithAccuracy."));
