@@ -117,7 +117,9 @@ internal static class Guard
     public static void RefuseAgainst(string name, double value, string requirement) =>
         throw new ArgumentOutOfRangeException(name, $"{name} is {Show(value)}; it must be {requirement}.");
 
-    public static string Show(IQuantity value) => value.ToString("G6", CultureInfo.InvariantCulture).Replace(" °", "°").Replace(" %", "%");
+    // Without the commas that a quantity puts between thousands: half the world reads 1,062 as a little more than one.
+    public static string Show(IQuantity value) =>
+        $"{((double)value.Value).ToString("G6", CultureInfo.InvariantCulture)} {value.ToString("a", CultureInfo.InvariantCulture)}".Replace(" °", "°").Replace(" %", "%");
 
     public static string Show(double value) => Interval.Format(value, "");
 

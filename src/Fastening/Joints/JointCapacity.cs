@@ -56,7 +56,10 @@ public sealed class JointCapacity
     public JointCapacity WithPermittedPreload(Force preload) => new(this) { PermittedPreloadSi = Guard.Check(preload, Domains.Force) };
 
     /// <summary>The same with the bolt, for its stress in service.</summary>
-    /// <param name="tightening">The model whose thread torque twists the bolt; at the friction that goes with the highest preload.</param>
+    /// <param name="tightening">
+    /// The model whose thread torque twists the bolt. After tightening by torque give the friction that goes with the highest preload, the lowest; after
+    /// tightening by rotation, where friction does not limit the preload, the highest thread friction.
+    /// </param>
     /// <param name="strength">Strength of the bolt.</param>
     /// <param name="residualTorsion">
     /// Share k_τ of the torsion of tightening that stays, 0 to 1: 0.5 by VDI 2230-1:2015 (from memory), 1 while tightening, 0 when tensioned.

@@ -11,6 +11,9 @@ namespace Fastening;
 /// Ratio deviation = point.MeanDeviation;     // +1.7 %: it delivers less than it says</code></example>
 public sealed class CalibrationPoint
 {
+    // A broken tool must go on record as it was found; further off than this a reading is taken for one in another unit.
+    private const double FurthestOff = 10;
+
     private readonly double[] _references;
 
     private CalibrationPoint(double torque, double[] references)
@@ -60,7 +63,7 @@ public sealed class CalibrationPoint
     /// <returns>The point.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="references"/> is null.</exception>
     /// <exception cref="ArgumentException">There are fewer than two readings.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or a reading is not between half and twice the torque of the tool.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or a reading is not between a tenth of the torque of the tool and ten times it: then it is another unit.</exception>
     /// <example><code>CalibrationPoint.At(Torque.FromNewtonMeters(40), [Torque.FromNewtonMeters(40.3), Torque.FromNewtonMeters(40.1)])</code></example>
     public static CalibrationPoint At(Torque torque, IReadOnlyList<Torque> references)
     {
@@ -74,9 +77,9 @@ public sealed class CalibrationPoint
         for (int i = 0; i < si.Length; i++)
         {
             si[i] = Guard.Check(references[i], Domains.PositiveTorque, $"references[{i}]");
-            if (si[i] < set / 2 || si[i] > set * 2)
+            if (si[i] < set / FurthestOff || si[i] > set * FurthestOff)
             {
-                Guard.RefuseAgainst($"references[{i}]", references[i], $"between half and twice the torque of the tool, {Guard.Show(torque)}");
+                Guard.RefuseAgainst($"references[{i}]", references[i], $"between a tenth of the torque of the tool, {Guard.Show(torque)}, and ten times it; is its unit right?");
             }
         }
 

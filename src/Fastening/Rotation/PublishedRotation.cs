@@ -8,7 +8,7 @@ namespace Fastening;
 /// For structural bolts with <em>nothing but steel</em> in the grip. The rotation is that of nut and bolt against each other, whichever is
 /// turned; what the held part turns along is subtracted. RCSC goes by the length of the bolt under its head, EN 1090-2 by the total clamped
 /// thickness: two lengths, two calls. These rotations are meant to carry the bolt past yield, where its preload no longer depends on
-/// the rotation: <see cref="RotationTightening.Compare"/> says whether one does so on a given joint.
+/// the rotation: <see cref="RotationTightening.Compare(PublishedRotation, UnitsNet.Force, FrictionRange)"/> says whether one does so on a given joint.
 /// </remarks>
 /// <example><code>PublishedRotation turn = PublishedRotation.Rcsc2014(
 ///     boltLength: Length.FromInches(3.5), diameter: Length.FromInches(0.75), SlopedFaces.None);

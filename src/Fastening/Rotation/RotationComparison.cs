@@ -6,8 +6,8 @@ namespace Fastening;
 /// <summary>A published rotation held against a joint whose stiffness is known.</summary>
 /// <remarks>
 /// Published rotations are chosen to carry the bolt past yield, so that its preload depends on its strength and no longer on the joint. That
-/// suits structural bolts, which are made for it; on other joints it means a stretched bolt. All counts from the snug torque of the tightening,
-/// at the friction of its model.
+/// suits structural bolts, which are made for it; on other joints it means a stretched bolt. All counts from the snug torque of the tightening, at
+/// the friction of its model; where a range of friction was given, least and greatest are those of the range.
 /// </remarks>
 /// <example><code>RotationComparison comparison = tightening.Compare(PublishedRotation.En1090Part2(grip, diameter), Force.FromKilonewtons(172));
 /// if (comparison.CarriesPastElasticLimit) Console.WriteLine(comparison);</code></example>
@@ -37,22 +37,25 @@ public sealed class RotationComparison
     /// <summary>The preload that the joint is to have.</summary>
     public Force RequiredPreload => Si.Force(_required);
 
-    /// <summary>The rotation past snug that gives it on this joint, 0 when snugging does; null when it lies beyond the elastic limit.</summary>
+    /// <summary>The rotation past snug that gives it on this joint, at the highest friction of a range; 0 when snugging does; null when it lies beyond the elastic limit.</summary>
     public Angle? RotationNeeded { get; }
 
-    /// <summary>The joint at the least rotation of the tolerance; at the rotation itself where no tolerance is stated.</summary>
+    /// <summary>The joint at the least rotation of the tolerance and the highest friction; at the rotation itself where no tolerance is stated.</summary>
     public PreloadAfterRotation AtLeast { get; }
 
-    /// <summary>The joint at the published rotation.</summary>
+    /// <summary>The joint at the published rotation and the friction of the model.</summary>
     public PreloadAfterRotation AtPublished { get; }
 
-    /// <summary>The joint at the greatest rotation of the tolerance; at the rotation itself where no tolerance is stated.</summary>
+    /// <summary>The joint at the greatest rotation of the tolerance and the lowest friction; at the rotation itself where no tolerance is stated.</summary>
     public PreloadAfterRotation AtMost { get; }
 
-    /// <summary>Whether the published rotation carries the joint past its elastic limit.</summary>
+    /// <summary>Whether the published rotation carries the joint past its elastic limit, at the friction of the model.</summary>
     public bool CarriesPastElasticLimit => !AtPublished.IsElastic;
 
-    /// <summary>Whether the required preload is reached even at the least rotation of the tolerance, or the joint yields above it.</summary>
+    /// <summary>Whether some joint may be carried past its elastic limit: at the greatest rotation of the tolerance and the lowest friction.</summary>
+    public bool MayPassElasticLimit => CarriesPastElasticLimit || !AtMost.IsElastic;
+
+    /// <summary>Whether the required preload is reached even at the least rotation of the tolerance and the highest friction, or the joint yields above it.</summary>
     public bool ReachesRequired => Si.Of(AtLeast.IsElastic ? AtLeast.Preload : AtLeast.ElasticLimit) >= _required * (1 - Tolerance.Widening);
 
     /// <inheritdoc />
@@ -61,10 +64,11 @@ public sealed class RotationComparison
         string does = CarriesPastElasticLimit
             ? FormattableString.Invariant($"carries the joint past its elastic limit of {AtPublished.ElasticLimit.Kilonewtons:0.0} kN (the elastic line would give {AtPublished.Preload.Kilonewtons:0.0} kN)")
             : FormattableString.Invariant($"gives {AtPublished.Preload.Kilonewtons:0.0} kN, within the elastic limit of {AtPublished.ElasticLimit.Kilonewtons:0.0} kN");
+        string may = MayPassElasticLimit && !CarriesPastElasticLimit ? ", which the greatest turn at the lowest friction passes" : "";
         string needs = RotationNeeded is Angle needed
             ? FormattableString.Invariant($"this joint needs {needed.Degrees:0.#}° for {_required / 1e3:0.0} kN")
             : FormattableString.Invariant($"{_required / 1e3:0.0} kN lie beyond the elastic limit of this joint");
         string grip = HasSteelGrip ? "" : "; it is published for steel grips, and this one is not";
-        return FormattableString.Invariant($"the published {Published.Degrees:0.#}° ({Published.Table}) {does}; {needs}{grip}");
+        return FormattableString.Invariant($"the published {Published.Degrees:0.#}° ({Published.Table}) {does}{may}; {needs}{grip}");
     }
 }

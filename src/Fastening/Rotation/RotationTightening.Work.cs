@@ -7,8 +7,6 @@ namespace Fastening;
 /// <content>The sequences of equations, their work, and the preload range.</content>
 public sealed partial class RotationTightening
 {
-    private const double LeastModulusOfSteel = 190e9;
-
     /// <summary>The preloads that one rotation gives over a range of friction, worst case; the friction of the model is not used.</summary>
     /// <remarks>Friction scatters the snug preload. The gain scatters only through the twist of bolt and tool, where these were stated.</remarks>
     /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>
@@ -81,30 +79,6 @@ public sealed partial class RotationTightening
     ///     snugPreloadUncertainty: Force.FromKilonewtons(3), rotationUncertainty: Angle.FromDegrees(2), complianceUncertainty: Ratio.FromPercent(8))</code></example>
     public Force StandardUncertaintyAt(Angle rotation, Force snugPreloadUncertainty, Angle rotationUncertainty, Ratio complianceUncertainty) =>
         Si.Force(Uncertainty(null, rotation, snugPreloadUncertainty, rotationUncertainty, complianceUncertainty));
-
-    /// <summary>A published rotation held against this joint.</summary>
-    /// <remarks>
-    /// It counts from the snug torque of this tightening, at the friction of its model. For EN 1090-2 it begins at the first step, 0.75 M_r: give that
-    /// as the snug torque, or what it does is told too low. Whether the joint is carried past its limit shows at the lowest friction; what rotation
-    /// it needs and whether that is reached, at the highest.
-    /// </remarks>
-    /// <param name="published">The published rotation; it counts at the fastener, whatever the tool.</param>
-    /// <param name="requiredPreload">The preload that the joint is to have.</param>
-    /// <returns>What the published rotation does here, and what rotation the joint needs.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="published"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="requiredPreload"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(tightening.Compare(PublishedRotation.En1090Part2(grip, diameter), Force.FromKilonewtons(172)));   // snug torque: the first step</code></example>
-    public RotationComparison Compare(PublishedRotation published, Force requiredPreload)
-    {
-        double required = Guard.Check(requiredPreload, Domains.Force);
-        Guard.NotNull(published);
-        double? needed = required > _limit * (1 + Tolerance.Widening) ? null
-            : Math.Max(0, RotationTighteningEquations.RotationForGain(RotationTighteningEquations.GainBeyondSnug(required, _snug), _atFastener));
-        bool steel = Joint.Parts.Layers.All(layer => layer.Modulus >= LeastModulusOfSteel);
-        return new RotationComparison(
-            steel, published, required, needed, AtFastenerBy(published.Window?.Lower ?? published.Rotation),
-            AtFastenerBy(published.Rotation), AtFastenerBy(published.Window?.Upper ?? published.Rotation));
-    }
 
     /// <summary>The work behind <see cref="PreloadAt"/>; its last step is the preload, bit for bit.</summary>
     /// <param name="rotation">Rotation past snug.</param>
@@ -211,13 +185,6 @@ public sealed partial class RotationTightening
 
     private PreloadAfterRotation After(double degrees, double perPreload) =>
         State(degrees, _snug, RotationTighteningEquations.PreloadGain(Si.ToRadians(degrees), perPreload));
-
-    private PreloadAfterRotation AtFastenerBy(Angle rotation)
-    {
-        double degrees = Si.Of(rotation);
-        double gain = RotationTighteningEquations.PreloadGain(Si.ToRadians(degrees), _atFastener);
-        return new PreloadAfterRotation(degrees, _snug, gain, _limit, _boltTwistPerPreload, 0);
-    }
 
     private PreloadAfterRotation State(double degrees, double snug, double gain) =>
         new(degrees, snug, gain, _limit, _boltTwistPerPreload, _atTool - _atFastener);

@@ -103,6 +103,7 @@ public class RotationExamples
     public void Published_example()
     {
         RotationTightening tightening = ExampleTightening;
+        FrictionRange friction = Friction;
 
         #region rotation-published
         PublishedRotation american = PublishedRotation.Rcsc2014(
@@ -112,8 +113,12 @@ public class RotationExamples
         RotationComparison comparison = tightening.Compare(european, requiredPreload: Force.FromKilonewtons(90));
         bool yields = comparison.CarriesPastElasticLimit;                       // true, and it is meant to
         bool applies = comparison.HasSteelGrip;                                 // false: cast iron in the grip
+        RotationComparison worst = tightening.Compare(european, Force.FromKilonewtons(90), friction);
+        bool reached = worst.ReachesRequired;                                   // at the least turn and the highest friction
         #endregion
 
+        Assert.True(reached);
+        Assert.True(worst.AtLeast.Preload < comparison.AtLeast.Preload);
         Assert.Equal((180, 90), (american.Rotation.Degrees, european.Rotation.Degrees));
         Assert.True(yields);
         Assert.False(applies);

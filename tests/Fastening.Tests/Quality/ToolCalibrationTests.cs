@@ -21,6 +21,19 @@ public class ToolCalibrationTests
         Assert.True(CalibrationPoint.At(Newton(100), [Newton(103), Newton(102)]).MeanDeviation.DecimalFractions < 0);
     }
 
+    /// <summary>A clutch that gives way at a third: it must go on record as found. 1062 is 120 N·m read in lbf·in.</summary>
+    [Fact]
+    public void A_broken_tool_is_recorded_as_it_was_found_and_a_number_in_another_unit_is_not()
+    {
+        CalibrationVerdict verdict = Calibration(120, [41, 43, 40, 44, 42]).Judge(DecisionRule.IlacG8);
+
+        Assert.False(verdict.Conforms);
+        Close.To((120 - 40.0) / 40, verdict.WorstDeviation.DecimalFractions);
+        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(() => CalibrationPoint.At(Newton(100), [Newton(99), Newton(1062)]));
+        Assert.Contains("references[1] is 1062 N·m; it must be between a tenth of the torque of the tool, 100 N·m, and ten times it; is its unit right?", refused.Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>(() => CalibrationPoint.At(Newton(100), [Newton(99), Newton(9.9)]));
+    }
+
     /// <summary>ISO 6789-1:2017, from memory: every reading must comply, not the mean.</summary>
     [Fact]
     public void One_reading_out_fails_a_tool_whose_mean_is_right()
@@ -229,7 +242,7 @@ public class ToolCalibrationTests
         Assert.Throws<ArgumentException>(() => new ToolCalibration(Wrench, CalibrationState.AsFound, Found, [Points(1)[0], Points(1.01)[0]], Exact));
         Assert.Throws<ArgumentOutOfRangeException>(() => Calibration(203, [203, 203]));
         Assert.Throws<ArgumentException>(() => CalibrationPoint.At(Newton(50), [Newton(50)]));
-        Assert.Throws<ArgumentOutOfRangeException>(() => CalibrationPoint.At(Newton(50), [Newton(50), Newton(500)]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CalibrationPoint.At(Newton(50), [Newton(50), Newton(501)]));
         Assert.Throws<ArgumentException>(() => TorqueTool.SetTo("x", TorqueToolClass.Parse("II A"), Newton(20)));
         Assert.Throws<ArgumentException>(() => TorqueTool.WithRange("x", TorqueToolClass.Parse("II B"), Newton(20), Newton(30)));
     }

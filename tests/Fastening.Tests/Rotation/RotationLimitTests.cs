@@ -121,4 +121,33 @@ public class RotationLimitTests
         Assert.False(comparison.ReachesRequired);
         Assert.Equal(0, tooled.Compare(published, Tightening.SnugPreload * 0.5).RotationNeeded!.Value.Degrees);
     }
+
+    /// <summary>By hand: F = M_snug/κ(µ) + θ P/(2π δ); δ and κ of the example, asymmetric friction.</summary>
+    [Fact]
+    public void Over_a_range_of_friction_the_comparison_takes_the_bad_end_of_each_question()
+    {
+        var friction = new FrictionRange(new FrictionCoefficients(0.09, 0.08), new FrictionCoefficients(0.17, 0.15));
+        PublishedRotation published = PublishedRotation.Rcsc2014(Length.FromMillimeters(75), Length.FromMillimeters(20), SlopedFaces.None);
+        double gainAt90 = 0.25 * Example.Lead / (Example.BoltCompliancePerEal + Example.SleeveCompliancePerEal);
+        double snugHigh = Tightening.SnugTorque.NewtonMeters / ArmAt(0.17, 0.15), snugLow = Tightening.SnugTorque.NewtonMeters / ArmAt(0.09, 0.08);
+        Force between = Force.FromNewtons(snugLow + gainAt90 * 180 / 90 * 0.98);
+        var tightening = new RotationTightening(Example.Joint, Example.Model, Tightening.SnugTorque, between);
+
+        RotationComparison comparison = tightening.Compare(published, Force.FromNewtons(snugHigh + gainAt90 * 1.001), friction);
+        Close.To(snugHigh + gainAt90, comparison.AtLeast.Preload.Newtons, 1e-9);
+        Close.To(snugLow + gainAt90 * 2, comparison.AtMost.Preload.Newtons, 1e-9);
+        Close.To(90 * 1.001, comparison.RotationNeeded!.Value.Degrees, 1e-9);
+        Assert.Equal(tightening.Compare(published, between).AtPublished.Preload, comparison.AtPublished.Preload);
+        Assert.False(comparison.ReachesRequired);
+        Assert.True(comparison.MayPassElasticLimit);
+        Assert.False(comparison.CarriesPastElasticLimit);
+        Assert.Contains("within the elastic limit of", comparison.ToString(), StringComparison.Ordinal);
+        Assert.Contains(", which the greatest turn at the lowest friction passes; this joint needs 90.1°", comparison.ToString(), StringComparison.Ordinal);
+        Assert.True(tightening.Compare(published, Force.FromNewtons(snugHigh + gainAt90 * 0.999), friction).ReachesRequired);
+        Assert.True(tightening.Compare(published, Force.FromNewtons(snugHigh + gainAt90 * 1.001)).ReachesRequired);
+    }
+
+    /// <summary>κ = P/2π + µ_G d₂/(2 cos 30°) + µ_K D_b/2 with d₂ = d − 0.6495 P and D_b the mean of 32 mm and 22 mm.</summary>
+    private static double ArmAt(double thread, double bearing) =>
+        0.0025 / (2 * Math.PI) + thread * (0.02 - 0.649519052838329 * 0.0025) / (2 * Math.Cos(Math.PI / 6)) + bearing * 0.027 / 2;
 }
