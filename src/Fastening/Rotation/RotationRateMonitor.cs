@@ -9,7 +9,7 @@ namespace Fastening;
 /// says so, <see cref="RefusedCount"/> counts it, and there is no verdict until <see cref="Reset"/>. Not for use from two threads at once.
 /// </remarks>
 /// <example><code>var monitor = new RotationRateMonitor(limit, window: Duration.FromSeconds(0.5), capacity: 600);
-/// while (tool.Read(out Duration time, out Angle angle)) monitor.TryAdd(time, angle);
+/// foreach ((Duration time, Angle angle) in samples) monitor.TryAdd(time, angle);
 /// RotationRateCheck check = monitor.Check();</code></example>
 public sealed class RotationRateMonitor
 {

@@ -55,7 +55,7 @@ public sealed partial class RotationTightening
     /// <returns>Lowest and highest preload; the gain is that of the model.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="snugPreload"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
-    /// <example><code>tightening.PreloadRangeAt(Angle.FromDegrees(60), model.PreloadRangeAt(snugTorque, lowNutFactor: 0.14, highNutFactor: 0.22))</code></example>
+    /// <example><code>tightening.PreloadRangeAt(Angle.FromDegrees(60), nutFactorModel.PreloadRangeAt(snugTorque, lowNutFactor: 0.14, highNutFactor: 0.22))</code></example>
     public PreloadRangeAfterRotation PreloadRangeAt(Angle rotation, PreloadRange snugPreload)
     {
         double degrees = Guard.Check(rotation, Domains.Rotation);
