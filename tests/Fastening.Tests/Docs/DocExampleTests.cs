@@ -1,4 +1,5 @@
 using System.Globalization;
+using Fastening.Tests.House;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 

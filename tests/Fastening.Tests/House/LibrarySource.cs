@@ -1,9 +1,8 @@
-using Fastening.Tests.House;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 using SyntaxNode = Microsoft.CodeAnalysis.SyntaxNode;
 
-namespace Fastening.Tests.Docs;
+namespace Fastening.Tests.House;
 
 /// <summary>The source of the library, parsed once with its documentation comments.</summary>
 internal static class LibrarySource
@@ -16,8 +15,12 @@ internal static class LibrarySource
     public static IReadOnlyDictionary<string, CompilationUnitSyntax> Files => Parsed.Value;
 
     public static IEnumerable<XmlElementSyntax> ExamplesIn(SyntaxNode node) => node
-        .DescendantNodes(descendIntoTrivia: true).OfType<XmlElementSyntax>()
+        .DescendantNodesAndSelf(descendIntoTrivia: true).OfType<XmlElementSyntax>()
         .Where(element => element.StartTag.Name.ToString() == "example");
+
+    /// <summary>Those of a declaration itself, not of its members.</summary>
+    public static IEnumerable<XmlElementSyntax> ExamplesOf(MemberDeclarationSyntax declaration) =>
+        declaration.GetLeadingTrivia().Select(trivia => trivia.GetStructure()).OfType<DocumentationCommentTriviaSyntax>().SelectMany(ExamplesIn);
 
     private static Dictionary<string, CompilationUnitSyntax> Parse()
     {
