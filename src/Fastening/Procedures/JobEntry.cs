@@ -83,6 +83,7 @@ public sealed class JobEntry
     /// <exception cref="ArgumentNullException">A text is null.</exception>
     /// <exception cref="ArgumentException">A text is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="sequence"/> is negative.</exception>
+    /// <example><code>JobEntry entry = JobEntry.Tightened("wrench 7", sequence: 118, time, fastener: "B3").WithTorque(Torque.FromNewtonMeters(121));</code></example>
     public static JobEntry Tightened(string source, long sequence, DateTimeOffset time, string fastener) =>
         new(JobEntryKind.Tightened, Naming.Check(source), sequence, time, Naming.Check(fastener), null);
 
@@ -96,6 +97,7 @@ public sealed class JobEntry
     /// <exception cref="ArgumentNullException">A text is null.</exception>
     /// <exception cref="ArgumentException">A text is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="sequence"/> is negative.</exception>
+    /// <example><code>JobEntry entry = JobEntry.Loosened("wrench 7", sequence: 119, time, fastener: "B3", reason: "turned too far");</code></example>
     public static JobEntry Loosened(string source, long sequence, DateTimeOffset time, string fastener, string reason) =>
         new(JobEntryKind.Loosened, Naming.Check(source), sequence, time, Naming.Check(fastener), Naming.Check(reason));
 
@@ -109,6 +111,7 @@ public sealed class JobEntry
     /// <exception cref="ArgumentNullException">A text is null.</exception>
     /// <exception cref="ArgumentException">A text is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="sequence"/> is negative.</exception>
+    /// <example><code>JobEntry entry = JobEntry.Skipped("form", sequence: 12, time, fastener: "B6", reason: "stud damaged, new one ordered");</code></example>
     public static JobEntry Skipped(string source, long sequence, DateTimeOffset time, string fastener, string reason) =>
         new(JobEntryKind.Skipped, Naming.Check(source), sequence, time, Naming.Check(fastener), Naming.Check(reason));
 
@@ -121,6 +124,7 @@ public sealed class JobEntry
     /// <exception cref="ArgumentNullException">A text is null.</exception>
     /// <exception cref="ArgumentException">A text is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="sequence"/> is negative.</exception>
+    /// <example><code>JobEntry entry = JobEntry.Undone("form", sequence: 13, time, reason: "skipped the wrong bolt");</code></example>
     public static JobEntry Undone(string source, long sequence, DateTimeOffset time, string reason) =>
         new(JobEntryKind.Undone, Naming.Check(source), sequence, time, null, Naming.Check(reason));
 
@@ -129,6 +133,7 @@ public sealed class JobEntry
     /// <returns>A new entry.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The entry is not a reading.</exception>
+    /// <example><code>entry = entry.WithTorque(Torque.FromNewtonMeters(121));</code></example>
     public JobEntry WithTorque(Torque torque) => new(AsReading()) { InNewtonMeters = Guard.Check(torque, Domains.Torque) };
 
     /// <summary>Adds the rotation to a reading.</summary>
@@ -136,6 +141,7 @@ public sealed class JobEntry
     /// <returns>A new entry.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The entry is not a reading.</exception>
+    /// <example><code>entry = entry.WithRotation(Angle.FromDegrees(64));</code></example>
     public JobEntry WithRotation(Angle rotation) => new(AsReading()) { InDegrees = Guard.Check(rotation, Domains.Rotation) };
 
     /// <summary>Adds the time that the rotation took to a reading.</summary>
@@ -143,6 +149,7 @@ public sealed class JobEntry
     /// <returns>A new entry.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="duration"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The entry is not a reading.</exception>
+    /// <example><code>entry = entry.WithDuration(Duration.FromSeconds(3.2));</code></example>
     public JobEntry WithDuration(Duration duration) => new(AsReading()) { InSeconds = Guard.Check(duration, Domains.Duration) };
 
     /// <summary>Names the step of a reading or a skip; without it the job takes the one that is open for the fastener.</summary>
@@ -151,6 +158,7 @@ public sealed class JobEntry
     /// <exception cref="ArgumentNullException"><paramref name="step"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="step"/> is empty.</exception>
     /// <exception cref="InvalidOperationException">The entry is a loosening or an undo, which belong to no step.</exception>
+    /// <example><code>entry = entry.AtStep("full");</code></example>
     public JobEntry AtStep(string step) => Kind is JobEntryKind.Tightened or JobEntryKind.Skipped
         ? new(this) { Step = Naming.Check(step) }
         : throw new InvalidOperationException("A loosening or an undo belongs to no step.");

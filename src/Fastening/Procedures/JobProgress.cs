@@ -57,12 +57,15 @@ public sealed class JobProgress
     /// <param name="program">The program.</param>
     /// <returns>The progress.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="program"/> is null.</exception>
+    /// <example><code>JobProgress job = JobProgress.Start(program);</code></example>
     public static JobProgress Start(TighteningProgram program) => new(Guard.NotNull(program), JobState.Begin(program));
 
     /// <summary>The progress after an entry, with the verdict on it. Takes time in proportion to the number of fasteners; for whole logs see <see cref="ApplyAll"/>.</summary>
     /// <param name="entry">The entry.</param>
     /// <returns>The new progress and the verdict; this progress is as it was.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="entry"/> is null.</exception>
+    /// <example><code>JobUpdate update = job.Apply(entry);
+    /// job = update.Progress;</code></example>
     public JobUpdate Apply(JobEntry entry)
     {
         var work = new JobWork(Program, _state);
@@ -74,6 +77,7 @@ public sealed class JobProgress
     /// <param name="entries">The entries in their order.</param>
     /// <returns>The new progress; this one is as it was.</returns>
     /// <exception cref="ArgumentNullException">The entries or one of them is null.</exception>
+    /// <example><code>JobProgress replayed = JobProgress.Start(program).ApplyAll(entries);</code></example>
     public JobProgress ApplyAll(IEnumerable<JobEntry> entries)
     {
         var work = new JobWork(Program, _state);
@@ -86,6 +90,7 @@ public sealed class JobProgress
     /// <returns>The counts.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="step"/> is null.</exception>
     /// <exception cref="ArgumentException">The program has no such step.</exception>
+    /// <example><code>Console.WriteLine(job.CountsOf("half"));     // half: 1 of 4 done, 3 open, 0 rejected, 0 skipped</code></example>
     public StepCounts CountsOf(string step)
     {
         int index = Program.StepIndex(step);
@@ -100,6 +105,7 @@ public sealed class JobProgress
     /// <returns>Its state; <see cref="FastenerStatus.NotInStep"/> when the step does not tighten it.</returns>
     /// <exception cref="ArgumentNullException">A name is null.</exception>
     /// <exception cref="ArgumentException">The program has no such step or fastener.</exception>
+    /// <example><code>if (job.StateOf("full", "B3").MustBeLoosened) Console.WriteLine("loosen B3");</code></example>
     public FastenerState StateOf(string step, string fastener)
     {
         int index = Program.StepIndex(step);

@@ -26,18 +26,21 @@ public sealed class TighteningPattern
     /// <param name="count">Number of fasteners, 1 to 100 000.</param>
     /// <returns>The pattern; places numbered one way round.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is outside its domain.</exception>
+    /// <example><code>TighteningPattern.Cross(6).Order     // 1, 4, 2, 5, 3, 6</code></example>
     public static TighteningPattern Cross(int count) => new(CrossOf(CheckCount(count, nameof(count))));
 
     /// <summary>One after the other round the circle, as a last pass often goes.</summary>
     /// <param name="count">Number of fasteners, 1 to 100 000.</param>
     /// <returns>The pattern; places numbered one way round.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is outside its domain.</exception>
+    /// <example><code>TighteningPattern.Circular(5).Order     // 1, 2, 3, 4, 5</code></example>
     public static TighteningPattern Circular(int count) => new(Enumerable.Range(0, CheckCount(count, nameof(count))));
 
     /// <summary>A row, from its middle outwards.</summary>
     /// <param name="count">Number of fasteners, 1 to 100 000.</param>
     /// <returns>The pattern; places numbered along the row.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is outside its domain.</exception>
+    /// <example><code>TighteningPattern.Row(6).Order     // 3, 4, 2, 5, 1, 6</code></example>
     public static TighteningPattern Row(int count) => new(FromCentre(1, CheckCount(count, nameof(count))));
 
     /// <summary>A rectangle of rows and columns, from its centre outwards.</summary>
@@ -45,6 +48,7 @@ public sealed class TighteningPattern
     /// <param name="columns">Number of columns, 1 to 300.</param>
     /// <returns>The pattern; places numbered row by row.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>TighteningPattern.Rectangle(rows: 2, columns: 3).Order     // 2, 5, 1, 6, 3, 4</code></example>
     public static TighteningPattern Rectangle(int rows, int columns)
     {
         Guard.Check(rows, Domains.Rows, "", nameof(rows));
@@ -57,6 +61,7 @@ public sealed class TighteningPattern
     /// <returns>The same names, in the order in which they are tightened.</returns>
     /// <exception cref="ArgumentNullException">The list or a name is null.</exception>
     /// <exception cref="ArgumentException">There are too many or too few names, one is empty, or one stands twice.</exception>
+    /// <example><code>IReadOnlyList&lt;string&gt; crosswise = TighteningPattern.Cross(4).Arrange(["B1", "B2", "B3", "B4"]);     // B1, B3, B2, B4</code></example>
     public IReadOnlyList<string> Arrange(IReadOnlyList<string> fasteners)
     {
         string[] names = CheckNames(fasteners);

@@ -28,6 +28,7 @@ public sealed class TighteningProgram
     /// <exception cref="ArgumentNullException">A list, a name or a step is null.</exception>
     /// <exception cref="ArgumentException">The program can never be carried out; the message says why.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="order"/> is not one of the orders.</exception>
+    /// <example><code>var program = new TighteningProgram(["B1", "B2", "B3", "B4"], [snug, turn], TighteningOrder.StepByStep);</code></example>
     public TighteningProgram(IReadOnlyList<string> fasteners, IReadOnlyList<TighteningStep> steps, TighteningOrder order)
     {
         string[] names = Naming.CheckAll(fasteners);
@@ -63,6 +64,7 @@ public sealed class TighteningProgram
     /// <returns>Their names.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="step"/> is null.</exception>
     /// <exception cref="ArgumentException">The program has no such step.</exception>
+    /// <example><code>IReadOnlyList&lt;string&gt; bolts = program.FastenersOf("full");</code></example>
     public IReadOnlyList<string> FastenersOf(string step) => Steps[StepIndex(step)].Fasteners ?? Fasteners;
 
     /// <inheritdoc />

@@ -73,6 +73,7 @@ public sealed class TighteningStep
     /// <returns>The step.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The name is empty, or no reading can meet the window.</exception>
+    /// <example><code>TighteningStep snug = TighteningStep.ByTorque("snug", ToleranceWindow.FromPercent(Torque.FromNewtonMeters(60), minusPercent: 5, plusPercent: 8));</code></example>
     public static TighteningStep ByTorque(string name, ToleranceWindow<Torque> torque) =>
         new(Naming.Check(name), TighteningControl.Torque, 0) { TorqueWindow = Reachable(torque, nameof(torque)) };
 
@@ -84,6 +85,7 @@ public sealed class TighteningStep
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The name is empty, or no reading can meet the window.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="threshold"/> is outside its domain.</exception>
+    /// <example><code>TighteningStep turn = TighteningStep.ByRotation("turn", threshold: Torque.FromNewtonMeters(55), rotationWindow);</code></example>
     public static TighteningStep ByRotation(string name, Torque threshold, ToleranceWindow<Angle> rotation) =>
         new(Naming.Check(name), TighteningControl.RotationAfterThreshold, Guard.Check(threshold, Domains.Torque))
         {
@@ -97,6 +99,7 @@ public sealed class TighteningStep
     /// <returns>The step.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The name is empty, or no reading can meet a window.</exception>
+    /// <example><code>TighteningStep final = TighteningStep.ByTorqueWatchingRotation("final", torqueWindow, rotationWindow);</code></example>
     public static TighteningStep ByTorqueWatchingRotation(string name, ToleranceWindow<Torque> torque, ToleranceWindow<Angle> rotation) =>
         new(Naming.Check(name), TighteningControl.TorqueRotationWatched, 0)
         {
@@ -111,6 +114,7 @@ public sealed class TighteningStep
     /// <returns>The step.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The name is empty, or no reading can meet a window.</exception>
+    /// <example><code>TighteningStep final = TighteningStep.ByTorqueAndRotation("final", torqueWindow, rotationWindow);</code></example>
     public static TighteningStep ByTorqueAndRotation(string name, ToleranceWindow<Torque> torque, ToleranceWindow<Angle> rotation) =>
         new(Naming.Check(name), TighteningControl.TorqueAndRotation, 0)
         {
@@ -124,6 +128,7 @@ public sealed class TighteningStep
     /// <exception cref="ArgumentNullException"><paramref name="torque"/> is null.</exception>
     /// <exception cref="ArgumentException">No reading can meet the window, or its upper limit is below the threshold.</exception>
     /// <exception cref="InvalidOperationException">The step has its torque window from the start.</exception>
+    /// <example><code>turn = turn.WithFinalTorque(ToleranceWindow.FromLimits(Torque.FromNewtonMeters(110), Torque.FromNewtonMeters(165)));</code></example>
     public TighteningStep WithFinalTorque(ToleranceWindow<Torque> torque)
     {
         Reachable(torque, nameof(torque));
@@ -147,6 +152,7 @@ public sealed class TighteningStep
     /// <returns>A new step.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="limit"/> is null.</exception>
     /// <exception cref="ArgumentException">At that rate the rotation takes longer than the longest time a reading may have.</exception>
+    /// <example><code>turn = turn.WithRateLimit(RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(30)));</code></example>
     public TighteningStep WithRateLimit(RotationRateLimit limit)
     {
         double shortest = RotationWindow is null ? 0 : Si.Of(RotationWindow.Lower) / Si.Of(Guard.NotNull(limit).Rate);
@@ -165,6 +171,7 @@ public sealed class TighteningStep
     /// <returns>A new step.</returns>
     /// <exception cref="ArgumentNullException">The list or a name is null.</exception>
     /// <exception cref="ArgumentException">The list or a name is empty, or a name stands twice.</exception>
+    /// <example><code>turn = turn.WithFasteners(TighteningPattern.Cross(4).Arrange(["B1", "B2", "B3", "B4"]));</code></example>
     public TighteningStep WithFasteners(IReadOnlyList<string> fasteners) => new(this) { Fasteners = Array.AsReadOnly(Naming.CheckAll(fasteners)) };
 
     /// <summary>The verdict on a reading by itself, outside any job: never better when a window shrinks.</summary>
@@ -173,6 +180,7 @@ public sealed class TighteningStep
     /// <param name="duration">The time the rotation took; null when it was not measured.</param>
     /// <returns>Verdict and every reason.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>StepJudgement judgement = turn.Judge(Torque.FromNewtonMeters(118), Angle.FromDegrees(84), Duration.FromSeconds(4));</code></example>
     public StepJudgement Judge(Torque? torque, Angle? rotation, Duration? duration)
     {
         double newtonMeters = torque is Torque t ? Guard.Check(t, Domains.Torque, nameof(torque)) : double.NaN;

@@ -18,6 +18,7 @@ public sealed class CalibrationInterval
     /// <param name="months">Months from first use, 1 to 120.</param>
     /// <param name="cycles">Cycles, 1 to 10⁹.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>var interval = new CalibrationInterval(months: 6, cycles: 2_000);</code></example>
     public CalibrationInterval(int months, int cycles)
     {
         Guard.Check((double)months, MonthsDomain, name: nameof(months));

@@ -27,6 +27,7 @@ public sealed class CalibrationUncertainty
     /// <summary>The uncertainty of the reference device alone.</summary>
     /// <param name="referenceExpanded">Expanded relative uncertainty W_md of the reference device with k = 2, from its certificate; 0 to 10 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its domain.</exception>
+    /// <example><code>var uncertainty = new CalibrationUncertainty(Ratio.FromPercent(0.5));</code></example>
     public CalibrationUncertainty(Ratio referenceExpanded)
         : this(Guard.Check(referenceExpanded, ReferenceDomain), null, [], 0)
     {

@@ -57,6 +57,7 @@ public sealed class ControlChart
     /// <param name="subgroupSize">Readings in a subgroup, 2 to 1000.</param>
     /// <returns>The constants.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="subgroupSize"/> is outside its domain.</exception>
+    /// <example><code>ControlChart chart = ControlChart.ForSubgroupsOf(4);     // A2 is 0.729, D4 is 2.282</code></example>
     public static ControlChart ForSubgroupsOf(int subgroupSize)
     {
         Guard.Check(subgroupSize, Domains.SubgroupSize);

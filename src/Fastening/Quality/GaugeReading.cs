@@ -15,6 +15,7 @@ public sealed class GaugeReading<TQuantity>
     /// <param name="reading">The reading.</param>
     /// <exception cref="ArgumentNullException"><paramref name="part"/> or <paramref name="appraiser"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reading"/> is beyond its domain.</exception>
+    /// <example><code>var reading = new GaugeReading&lt;Torque&gt;(part: "joint 3", appraiser: "B", Torque.FromNewtonMeters(50.4));</code></example>
     public GaugeReading(string part, string appraiser, TQuantity reading)
     {
         Part = Guard.NotNull(part);

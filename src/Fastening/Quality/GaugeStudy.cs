@@ -20,6 +20,7 @@ public static class GaugeStudy
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> or one of them is null.</exception>
     /// <exception cref="ArgumentException">The readings are too few, or not equally many in every cell.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The trials do not scatter: the study is undefined.</exception>
+    /// <example><code>GaugeStudy&lt;Torque&gt; study = GaugeStudy.AverageAndRange(readings);</code></example>
     public static GaugeStudy<TQuantity> AverageAndRange<TQuantity>(IReadOnlyList<GaugeReading<TQuantity>> readings)
         where TQuantity : struct, IQuantity
     {
@@ -39,6 +40,7 @@ public static class GaugeStudy
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> or one of them is null.</exception>
     /// <exception cref="ArgumentException">The readings are too few, or not equally many in every cell.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The trials do not scatter: the study is undefined.</exception>
+    /// <example><code>GaugeStudy&lt;Torque&gt; study = GaugeStudy.Anova(readings);</code></example>
     public static GaugeStudy<TQuantity> Anova<TQuantity>(IReadOnlyList<GaugeReading<TQuantity>> readings)
         where TQuantity : struct, IQuantity
     {
@@ -58,6 +60,7 @@ public static class GaugeStudy
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> or one of them is null.</exception>
     /// <exception cref="ArgumentException">The readings are too few, or not equally many in every cell.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The trials do not scatter: the study is undefined.</exception>
+    /// <example><code>GaugeStudy&lt;Torque&gt; study = GaugeStudy.AnovaWithoutInteraction(readings);</code></example>
     public static GaugeStudy<TQuantity> AnovaWithoutInteraction<TQuantity>(IReadOnlyList<GaugeReading<TQuantity>> readings)
         where TQuantity : struct, IQuantity
     {

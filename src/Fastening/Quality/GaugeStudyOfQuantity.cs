@@ -67,6 +67,7 @@ public sealed class GaugeStudy<TQuantity>
     /// <returns>The percentage.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="window"/> is null.</exception>
     /// <exception cref="ArgumentException">The limits are equal.</exception>
+    /// <example><code>double percent = study.GaugePercentOf(window);</code></example>
     public double GaugePercentOf(ToleranceWindow<TQuantity> window)
     {
         WindowLimits limits = Guard.NotNull(window).Limits;

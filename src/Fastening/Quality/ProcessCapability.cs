@@ -48,6 +48,7 @@ public sealed class ProcessCapability
     /// <exception cref="ArgumentOutOfRangeException">
     /// The method does not fit the subgroups, or the readings do not scatter within them: the indices are undefined.
     /// </exception>
+    /// <example><code>ProcessCapability capability = ProcessCapability.Of(window, audit, WithinDeviation.MeanRange);</code></example>
     public static ProcessCapability Of<TQuantity>(ToleranceWindow<TQuantity> window, SubgroupedReadings<TQuantity> readings, WithinDeviation method)
         where TQuantity : struct, IQuantity
     {
@@ -63,6 +64,7 @@ public sealed class ProcessCapability
     /// <returns>The capability.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The limit is outside its domain, the method does not fit, or the readings do not scatter.</exception>
+    /// <example><code>double cpk = ProcessCapability.AtLeast(Torque.FromNewtonMeters(48), audit, WithinDeviation.Pooled).Cpk.Value;</code></example>
     public static ProcessCapability AtLeast<TQuantity>(TQuantity lowerLimit, SubgroupedReadings<TQuantity> readings, WithinDeviation method)
         where TQuantity : struct, IQuantity =>
         Against(ToleranceWindow<TQuantity>.Check(lowerLimit, fromZero: false, nameof(lowerLimit)), null, Guard.NotNull(readings), method);
@@ -75,12 +77,14 @@ public sealed class ProcessCapability
     /// <returns>The capability.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The limit is outside its domain, the method does not fit, or the readings do not scatter.</exception>
+    /// <example><code>double cpk = ProcessCapability.AtMost(Torque.FromNewtonMeters(52.5), audit, WithinDeviation.Pooled).Cpk.Value;</code></example>
     public static ProcessCapability AtMost<TQuantity>(TQuantity upperLimit, SubgroupedReadings<TQuantity> readings, WithinDeviation method)
         where TQuantity : struct, IQuantity =>
         Against(null, ToleranceWindow<TQuantity>.Check(upperLimit, fromZero: false, nameof(upperLimit)), Guard.NotNull(readings), method);
 
     /// <summary>The work behind <see cref="Cpk"/>; its last step is that index, bit for bit.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(capability.DeriveCpk());</code></example>
     public Derivation DeriveCpk() => _within.Derive("Capability of the process");
 
     /// <inheritdoc />

@@ -42,6 +42,7 @@ public sealed class ProcessPerformance
     /// <returns>The performance.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The readings do not scatter: the indices are undefined.</exception>
+    /// <example><code>ProcessPerformance performance = ProcessPerformance.Of(window, audit.Overall);</code></example>
     public static ProcessPerformance Of<TQuantity>(ToleranceWindow<TQuantity> window, SampleStatistics<TQuantity> sample)
         where TQuantity : struct, IQuantity
     {
@@ -56,6 +57,7 @@ public sealed class ProcessPerformance
     /// <returns>The performance.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="sample"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The limit is outside its domain, or the readings do not scatter.</exception>
+    /// <example><code>double ppk = ProcessPerformance.AtLeast(Torque.FromNewtonMeters(48), audit.Overall).Ppk.Value;</code></example>
     public static ProcessPerformance AtLeast<TQuantity>(TQuantity lowerLimit, SampleStatistics<TQuantity> sample)
         where TQuantity : struct, IQuantity =>
         new(Indices(ToleranceWindow<TQuantity>.Check(lowerLimit, fromZero: false, nameof(lowerLimit)), null, Guard.NotNull(sample), nameof(sample)));
@@ -67,12 +69,14 @@ public sealed class ProcessPerformance
     /// <returns>The performance.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="sample"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The limit is outside its domain, or the readings do not scatter.</exception>
+    /// <example><code>double ppk = ProcessPerformance.AtMost(Torque.FromNewtonMeters(52.5), audit.Overall).Ppk.Value;</code></example>
     public static ProcessPerformance AtMost<TQuantity>(TQuantity upperLimit, SampleStatistics<TQuantity> sample)
         where TQuantity : struct, IQuantity =>
         new(Indices(null, ToleranceWindow<TQuantity>.Check(upperLimit, fromZero: false, nameof(upperLimit)), Guard.NotNull(sample), nameof(sample)));
 
     /// <summary>The work behind <see cref="Ppk"/>; its last step is that index, bit for bit.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(performance.DerivePpk());</code></example>
     public Derivation DerivePpk() => _indices.Derive("Performance of the process");
 
     /// <inheritdoc />

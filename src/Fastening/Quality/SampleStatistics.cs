@@ -5,7 +5,7 @@ namespace Fastening;
 
 /// <summary>Creates the mean and standard deviation of a sample of any quantity of tightening.</summary>
 /// <example><code>SampleStatistics&lt;Force&gt; preloads = SampleStatistics.Of(readings);
-/// Console.WriteLine(preloads);     // 34.18, standard deviation 2.88 …</code></example>
+/// Console.WriteLine(preloads);     // 34180 N, standard deviation 2880 N, 43 readings</code></example>
 public static class SampleStatistics
 {
     /// <summary>Of readings; by two shifted passes, so that readings far from zero lose no digits.</summary>
@@ -16,6 +16,7 @@ public static class SampleStatistics
     /// <exception cref="ArgumentException">There are fewer than two readings.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is beyond its domain; the message names its index.</exception>
     /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>SampleStatistics&lt;Force&gt; sample = SampleStatistics.Of(preloads);</code></example>
     public static SampleStatistics<TQuantity> Of<TQuantity>(IReadOnlyList<TQuantity> readings)
         where TQuantity : struct, IQuantity => Of<TQuantity>(ReadingColumn.Of(readings, nameof(readings)), nameof(readings));
 
@@ -26,6 +27,7 @@ public static class SampleStatistics
     /// <exception cref="ArgumentException">There are fewer than two readings.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is not finite or beyond its domain; the message names its index.</exception>
     /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>SampleStatistics&lt;Torque&gt; sample = SampleStatistics.Of&lt;Torque&gt;([50.2, 49.7, 51.1, 50.6]);     // 50.4 N·m, standard deviation 0.594418 N·m, 4 readings</code></example>
     public static SampleStatistics<TQuantity> Of<TQuantity>(ReadOnlySpan<double> readingsInSiOrDegrees)
         where TQuantity : struct, IQuantity =>
         Of<TQuantity>(ReadingColumn.Of<TQuantity>(readingsInSiOrDegrees, nameof(readingsInSiOrDegrees)), nameof(readingsInSiOrDegrees));
@@ -38,6 +40,7 @@ public static class SampleStatistics
     /// <returns>The statistics.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>SampleStatistics&lt;Force&gt; sample = SampleStatistics.FromSummary(43, Force.FromKilonewtons(34.18), Force.FromKilonewtons(2.88));</code></example>
     public static SampleStatistics<TQuantity> FromSummary<TQuantity>(int count, TQuantity mean, TQuantity standardDeviation)
         where TQuantity : struct, IQuantity
     {

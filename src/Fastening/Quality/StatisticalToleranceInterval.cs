@@ -17,6 +17,7 @@ public static class StatisticalToleranceInterval
     /// <returns>The interval.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="sample"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the readings do not scatter.</exception>
+    /// <example><code>StatisticalToleranceInterval&lt;Force&gt; interval = StatisticalToleranceInterval.TwoSided(sample, populationShare: 0.9, confidence: 0.95);</code></example>
     public static StatisticalToleranceInterval<TQuantity> TwoSided<TQuantity>(SampleStatistics<TQuantity> sample, double populationShare, double confidence)
         where TQuantity : struct, IQuantity
     {
@@ -32,6 +33,7 @@ public static class StatisticalToleranceInterval
     /// <returns>The interval.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="sample"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the readings do not scatter.</exception>
+    /// <example><code>StatisticalToleranceInterval&lt;Force&gt; interval = StatisticalToleranceInterval.TwoSidedByHowe(sample, populationShare: 0.9, confidence: 0.95);</code></example>
     public static StatisticalToleranceInterval<TQuantity> TwoSidedByHowe<TQuantity>(
         SampleStatistics<TQuantity> sample, double populationShare, double confidence)
         where TQuantity : struct, IQuantity
@@ -48,6 +50,7 @@ public static class StatisticalToleranceInterval
     /// <returns>The interval, open above.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="sample"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the readings do not scatter.</exception>
+    /// <example><code>Force least = StatisticalToleranceInterval.Above(sample, populationShare: 0.99, confidence: 0.95).Lower!.Value;</code></example>
     public static StatisticalToleranceInterval<TQuantity> Above<TQuantity>(SampleStatistics<TQuantity> sample, double populationShare, double confidence)
         where TQuantity : struct, IQuantity =>
         new(sample, OneSidedFactor(Guard.NotNull(sample).Count, populationShare, confidence), null, populationShare, confidence);
@@ -60,6 +63,7 @@ public static class StatisticalToleranceInterval
     /// <returns>The interval, open below.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="sample"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the readings do not scatter.</exception>
+    /// <example><code>Force most = StatisticalToleranceInterval.Below(sample, populationShare: 0.99, confidence: 0.95).Upper!.Value;</code></example>
     public static StatisticalToleranceInterval<TQuantity> Below<TQuantity>(SampleStatistics<TQuantity> sample, double populationShare, double confidence)
         where TQuantity : struct, IQuantity =>
         new(sample, null, OneSidedFactor(Guard.NotNull(sample).Count, populationShare, confidence), populationShare, confidence);
@@ -83,6 +87,7 @@ public static class StatisticalToleranceInterval
     /// <param name="confidence">Confidence γ, 0.5 to 0.9999.</param>
     /// <returns>Standard deviations from the mean to the limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or there are too few readings.</exception>
+    /// <example><code>StatisticalToleranceInterval.NatrellaFactor(43, 0.9, 0.99)     // 1.875; the exact factor is 1.874</code></example>
     public static double NatrellaFactor(int count, double populationShare, double confidence)
     {
         Check(count, populationShare, confidence);
@@ -104,12 +109,17 @@ public static class StatisticalToleranceInterval
         return ToleranceFactors.TwoSided(count, populationShare, confidence);
     }
 
-    /// <summary>Howe's two-sided factor, equation tolerance-factor.howe: within about 1 % of the exact one from 5 readings on.</summary>
+    /// <summary>Howe's two-sided factor, equation tolerance-factor.howe, near the exact one.</summary>
+    /// <remarks>
+    /// From 5 readings on within 1 % of the exact factor for p of 0.9 to 0.95 and γ of 0.75 to 0.99; elsewhere up to 5 % too small (p = 0.5) and
+    /// 4 % too large (p = 0.9999).
+    /// </remarks>
     /// <param name="count">Number of readings, 2 to 100 000.</param>
     /// <param name="populationShare">Share p of the population, 0.5 to 0.9999.</param>
     /// <param name="confidence">Confidence γ, 0.5 to 0.9999.</param>
     /// <returns>Standard deviations from the mean to either limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>StatisticalToleranceInterval.HoweFactor(5, 0.95, 0.90)     // 4.164; the exact factor is 4.142</code></example>
     public static double HoweFactor(int count, double populationShare, double confidence)
     {
         Check(count, populationShare, confidence);

@@ -16,6 +16,7 @@ public static class SubgroupedReadings
     /// <exception cref="ArgumentException">There is no subgroup, or one is too small or too large.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is beyond its domain; the message names its index.</exception>
     /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>SubgroupedReadings&lt;Torque&gt; audit = SubgroupedReadings.Of(subgroups);</code></example>
     public static SubgroupedReadings<TQuantity> Of<TQuantity>(IReadOnlyList<IReadOnlyList<TQuantity>> subgroups)
         where TQuantity : struct, IQuantity
     {
@@ -43,6 +44,7 @@ public static class SubgroupedReadings
     /// <exception cref="ArgumentException">There are no readings, or they do not fill the last subgroup.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>SubgroupedReadings&lt;Torque&gt; audit = SubgroupedReadings.Consecutive(readings, subgroupSize: 5);</code></example>
     public static SubgroupedReadings<TQuantity> Consecutive<TQuantity>(IReadOnlyList<TQuantity> readings, int subgroupSize)
         where TQuantity : struct, IQuantity => Cut<TQuantity>(ReadingColumn.Of(readings, nameof(readings)), subgroupSize, nameof(readings));
 
@@ -54,6 +56,7 @@ public static class SubgroupedReadings
     /// <exception cref="ArgumentException">There are no readings, or they do not fill the last subgroup.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>SubgroupedReadings&lt;Torque&gt; audit = SubgroupedReadings.Consecutive&lt;Torque&gt;([50.2, 49.7, 51.1, 50.6], subgroupSize: 2);     // N·m</code></example>
     public static SubgroupedReadings<TQuantity> Consecutive<TQuantity>(ReadOnlySpan<double> readingsInSiOrDegrees, int subgroupSize)
         where TQuantity : struct, IQuantity => Cut<TQuantity>(
         ReadingColumn.Of<TQuantity>(readingsInSiOrDegrees, nameof(readingsInSiOrDegrees)), subgroupSize, nameof(readingsInSiOrDegrees));
@@ -66,6 +69,7 @@ public static class SubgroupedReadings
     /// <exception cref="ArgumentException">There are fewer than two readings.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is beyond its domain; the message names its index.</exception>
     /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>Torque moment = SubgroupedReadings.Individual(readings).StandardDeviationWithin(WithinDeviation.MovingRange);</code></example>
     public static SubgroupedReadings<TQuantity> Individual<TQuantity>(IReadOnlyList<TQuantity> readings)
         where TQuantity : struct, IQuantity
     {

@@ -37,6 +37,7 @@ public sealed class SubgroupedReadings<TQuantity>
     /// <param name="method">How it is estimated; never assumed.</param>
     /// <returns>The standard deviation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="method"/> is not a value of the enumeration, or does not fit the subgroups.</exception>
+    /// <example><code>Torque within = audit.StandardDeviationWithin(WithinDeviation.Pooled);</code></example>
     public TQuantity StandardDeviationWithin(WithinDeviation method) => Si.Make<TQuantity>(Within(method).Deviation);
 
     /// <inheritdoc />

@@ -22,6 +22,7 @@ public sealed class ToolCalibration
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException">There is no point, or a torque comes twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="state"/> is no state, or a point lies above the tool's maximum by more than 1 %.</exception>
+    /// <example><code>var calibration = new ToolCalibration(tool, CalibrationState.AsLeft, performed, points, uncertainty);</code></example>
     public ToolCalibration(
         TorqueTool tool, CalibrationState state, DateTimeOffset performed, IReadOnlyList<CalibrationPoint> points, CalibrationUncertainty uncertainty)
     {

@@ -14,6 +14,7 @@ public sealed class ToolReading
     /// <param name="window">What was required, as a torque at the tool (<see cref="TorqueWrench.SettingWindowFor"/>).</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The torque is outside its domain.</exception>
+    /// <example><code>var reading = new ToolReading("A-12", at, indicated: Torque.FromNewtonMeters(148), window);</code></example>
     public ToolReading(string fastener, DateTimeOffset at, Torque indicated, ToleranceWindow<Torque> window)
     {
         Fastener = Guard.NotNull(fastener);

@@ -69,6 +69,7 @@ public sealed class TorqueToolClass
     /// <param name="designation">The text; null is not a designation.</param>
     /// <param name="toolClass">The class, or null.</param>
     /// <returns>Whether there is such a class.</returns>
+    /// <example><code>if (TorqueToolClass.TryParse("II A", out TorqueToolClass? found)) Console.WriteLine(found.Description);     // adjustable wrench with graduation or display</code></example>
     public static bool TryParse(string? designation, [NotNullWhen(true)] out TorqueToolClass? toolClass)
     {
         toolClass = designation is { Length: <= Longest }

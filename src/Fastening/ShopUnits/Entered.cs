@@ -25,6 +25,7 @@ public static class Entered
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     /// <exception cref="FormatException">The text is not a value with a unit of the quantity; the message says what to write.</exception>
     /// <exception cref="NotSupportedException"><typeparamref name="TQuantity"/> is another quantity.</exception>
+    /// <example><code>Torque target = Entered.Parse&lt;Torque&gt;("85 ft-lb").Quantity;     // 115.24 N·m</code></example>
     public static Entered<TQuantity> Parse<TQuantity>(string text)
         where TQuantity : struct, IQuantity =>
         TryParse(Guard.NotNull(text), out Entered<TQuantity>? entered) ? entered : throw Refusal<TQuantity>.OfText(text);
@@ -35,6 +36,7 @@ public static class Entered
     /// <param name="entered">Value and unit, or null.</param>
     /// <returns>Whether the text is a value with a unit of the quantity.</returns>
     /// <exception cref="NotSupportedException"><typeparamref name="TQuantity"/> is another quantity.</exception>
+    /// <example><code>if (Entered.TryParse("0.25 turn", out Entered&lt;Angle&gt;? found)) Console.WriteLine(found.Quantity.Degrees);     // 90</code></example>
     public static bool TryParse<TQuantity>(string? text, [NotNullWhen(true)] out Entered<TQuantity>? entered)
         where TQuantity : struct, IQuantity
     {
@@ -54,6 +56,7 @@ public static class Entered
     /// <exception cref="ArgumentNullException">A text is null.</exception>
     /// <exception cref="FormatException">The number is not a number, or the unit not a unit of the quantity; the message says what to write.</exception>
     /// <exception cref="NotSupportedException"><typeparamref name="TQuantity"/> is another quantity.</exception>
+    /// <example><code>Torque reading = Entered.Parse&lt;Torque&gt;("12.5", "dN·m").Quantity;     // 1.25 N·m</code></example>
     public static Entered<TQuantity> Parse<TQuantity>(string number, string unit)
         where TQuantity : struct, IQuantity =>
         TryParse(Guard.NotNull(number), Guard.NotNull(unit), out Entered<TQuantity>? entered)
@@ -67,6 +70,7 @@ public static class Entered
     /// <param name="entered">Value and unit, or null.</param>
     /// <returns>Whether the two are a value with a unit of the quantity.</returns>
     /// <exception cref="NotSupportedException"><typeparamref name="TQuantity"/> is another quantity.</exception>
+    /// <example><code>if (!Entered.TryParse("12,5", "dN·m", out Entered&lt;Torque&gt;? found)) Console.WriteLine("not read: a comma is no decimal point");</code></example>
     public static bool TryParse<TQuantity>(string? number, string? unit, [NotNullWhen(true)] out Entered<TQuantity>? entered)
         where TQuantity : struct, IQuantity
     {

@@ -18,6 +18,7 @@ public sealed class Entered<TQuantity>
     /// <param name="unit">The unit, from <see cref="ShopUnit"/>.</param>
     /// <exception cref="ArgumentNullException"><paramref name="unit"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is not finite or beyond 1e100.</exception>
+    /// <example><code>var target = new Entered&lt;Torque&gt;(85, ShopUnit.PoundForceFoot);     // 85 lbf·ft</code></example>
     public Entered(double value, ShopUnit<TQuantity> unit)
     {
         Unit = Guard.NotNull(unit);

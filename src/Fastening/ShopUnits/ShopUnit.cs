@@ -95,6 +95,7 @@ public static class ShopUnit
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     /// <exception cref="FormatException">The text is not a unit of the quantity; the message says what to write.</exception>
     /// <exception cref="NotSupportedException"><typeparamref name="TQuantity"/> is another quantity.</exception>
+    /// <example><code>ShopUnit&lt;Length&gt; unit = ShopUnit.Parse&lt;Length&gt;("inch");     // in</code></example>
     public static ShopUnit<TQuantity> Parse<TQuantity>(string text)
         where TQuantity : struct, IQuantity =>
         TryParse(Guard.NotNull(text), out ShopUnit<TQuantity>? unit) ? unit : throw Refusal<TQuantity>.OfUnit(text);
@@ -105,6 +106,7 @@ public static class ShopUnit
     /// <param name="unit">The unit, or null.</param>
     /// <returns>Whether the text is a unit of the quantity.</returns>
     /// <exception cref="NotSupportedException"><typeparamref name="TQuantity"/> is another quantity.</exception>
+    /// <example><code>if (ShopUnit.TryParse("ft-lb", out ShopUnit&lt;Torque&gt;? found)) Console.WriteLine(found);     // lbf·ft</code></example>
     public static bool TryParse<TQuantity>(string? text, [NotNullWhen(true)] out ShopUnit<TQuantity>? unit)
         where TQuantity : struct, IQuantity
     {

@@ -36,12 +36,14 @@ public sealed class ShopUnit<TQuantity>
     /// <param name="value">How many, at most 1e100 either way; negative for the loosening sense.</param>
     /// <returns>The quantity; one rounding for the product and one for the quotient.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is not finite or beyond 1e100.</exception>
+    /// <example><code>Torque target = ShopUnit.PoundForceFoot.From(85);     // 115.24 N·m</code></example>
     public TQuantity From(double value) => Si.Make<TQuantity>(Guard.Check(value, Readable, Symbol) * Multiplier / Divisor);
 
     /// <summary>How many of this unit a quantity is.</summary>
     /// <param name="quantity">The quantity, at most 1e100 of this unit either way.</param>
     /// <returns>The value in this unit. Through the base unit and back may cost the last bit: a record keeps an <see cref="Entered{TQuantity}"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The quantity is beyond 1e100 of this unit.</exception>
+    /// <example><code>double pounds = ShopUnit.PoundForce.ValueOf(Force.FromKilonewtons(55));     // 12 364.5</code></example>
     public double ValueOf(TQuantity quantity) => Guard.Check(Si.Of(quantity) * Divisor / Multiplier, Readable, Symbol, nameof(quantity));
 
     /// <summary>Writes a quantity in this unit, rounded to the decimals of a display.</summary>
@@ -49,6 +51,7 @@ public sealed class ShopUnit<TQuantity>
     /// <param name="decimals">Digits after the decimal point, 0 to 15.</param>
     /// <returns>Invariant text such as <c>73.8 lbf·ft</c>. Halves round away from zero, judged at 15 significant digits: 0.15 is a half.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The quantity is beyond 1e100 of this unit, or <paramref name="decimals"/> is outside 0 to 15.</exception>
+    /// <example><code>string text = ShopUnit.PoundForceInch.Format(Torque.FromNewtonMeters(12.5), 1);     // "110.6 lbf·in"</code></example>
     public string Format(TQuantity quantity, int decimals) => Format(ValueOf(quantity), decimals);
 
     /// <summary>The symbol.</summary>

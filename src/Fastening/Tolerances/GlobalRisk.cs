@@ -45,6 +45,8 @@ public sealed class GlobalRisk
     /// <returns>The risk.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="window"/> or <paramref name="process"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>GlobalRisk risk = GlobalRisk.Of(window, window, process, standardUncertainty: Torque.FromNewtonMeters(0.3));     // simple acceptance
+    /// Console.WriteLine(risk);     // N(50.2, 0.8²) in 48 … 52 N·m: consumer's risk 0.3749 %, producer's risk 1.1129 %</code></example>
     public static GlobalRisk Of<TQuantity>(
         ToleranceWindow<TQuantity> window, ToleranceWindow<TQuantity>? acceptanceWindow, Prior<TQuantity> process, TQuantity standardUncertainty)
         where TQuantity : struct, IQuantity

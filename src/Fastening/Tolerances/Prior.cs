@@ -13,6 +13,7 @@ public static class Prior
     /// <returns>The prior.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>Prior&lt;Angle&gt; process = Prior.Normal(Angle.FromDegrees(88.5), standardDeviation: Angle.FromDegrees(1.9));</code></example>
     public static Prior<TQuantity> Normal<TQuantity>(TQuantity mean, TQuantity standardDeviation)
         where TQuantity : struct, IQuantity => new(
             ToleranceWindow<TQuantity>.Check(mean, fromZero: false, nameof(mean)),

@@ -28,6 +28,7 @@ public sealed class SpecificRisk
     /// <returns>The risk.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="window"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>double wrongIfAccepted = SpecificRisk.At(window, Torque.FromNewtonMeters(51.7), Torque.FromNewtonMeters(0.3)).Consumer;   // 0.16 with an upper limit of 52 N·m</code></example>
     public static SpecificRisk At<TQuantity>(ToleranceWindow<TQuantity> window, TQuantity reading, TQuantity standardUncertainty)
         where TQuantity : struct, IQuantity => new(NormalKnowledge.ProbabilityWithin(
             Guard.NotNull(window).Limits,
@@ -43,6 +44,8 @@ public sealed class SpecificRisk
     /// <returns>The risk.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="window"/> or <paramref name="prior"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>double wrongIfAccepted = SpecificRisk.At(window, Torque.FromNewtonMeters(51.7), Torque.FromNewtonMeters(0.3), process).Consumer;
+    /// // 0.042 with an upper limit of 52 N·m and a process N(50.2, 0.8²)</code></example>
     public static SpecificRisk At<TQuantity>(ToleranceWindow<TQuantity> window, TQuantity reading, TQuantity standardUncertainty, Prior<TQuantity> prior)
         where TQuantity : struct, IQuantity
     {

@@ -16,6 +16,7 @@ public static class TestUncertaintyRatio
     /// <returns>The ratio.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="window"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The uncertainty is outside its domain.</exception>
+    /// <example><code>double ratio = TestUncertaintyRatio.OfTolerance(window, Torque.FromNewtonMeters(0.5));   // 4 for ±2 N·m</code></example>
     public static double OfTolerance<TQuantity>(ToleranceWindow<TQuantity> window, TQuantity expandedUncertainty)
         where TQuantity : struct, IQuantity => DecisionEquations.ToleranceUncertaintyRatio(
             Guard.NotNull(window).Limits.HalfWidth, Prior<TQuantity>.CheckDeviation(expandedUncertainty, nameof(expandedUncertainty)));
@@ -27,6 +28,7 @@ public static class TestUncertaintyRatio
     /// <returns>The ratio.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="process"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The uncertainty is outside its domain.</exception>
+    /// <example><code>double ratio = TestUncertaintyRatio.OfStandardDeviations(process, Torque.FromNewtonMeters(0.3));   // 2.67 for 0.8 N·m</code></example>
     public static double OfStandardDeviations<TQuantity>(Prior<TQuantity> process, TQuantity standardUncertainty)
         where TQuantity : struct, IQuantity => DecisionEquations.DeviationUncertaintyRatio(
             Guard.NotNull(process).DeviationSi, Prior<TQuantity>.CheckDeviation(standardUncertainty, nameof(standardUncertainty)));

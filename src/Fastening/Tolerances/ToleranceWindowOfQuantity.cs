@@ -46,12 +46,15 @@ public sealed partial class ToleranceWindow<TQuantity>
     /// <param name="other">The other window.</param>
     /// <returns>The common window, or null when there is none.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="other"/> is null.</exception>
+    /// <example><code>ToleranceWindow&lt;Torque&gt;? both = window.Intersect(ToleranceWindow.FromLimits(Torque.FromNewtonMeters(49.5), Torque.FromNewtonMeters(55)));
+    /// // of 48 … 52 N·m there is left: 50 (49.5 … 52) N·m</code></example>
     public ToleranceWindow<TQuantity>? Intersect(ToleranceWindow<TQuantity> other) => Wrap(_limits.Intersect(Guard.NotNull(other)._limits));
 
     /// <summary>Target and limits times a factor, as a lever or a ratio asks for.</summary>
     /// <param name="factor">The factor, 1e-9 to 1e9.</param>
     /// <returns>A new window.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is outside its domain, or carries the window out of its own.</exception>
+    /// <example><code>ToleranceWindow&lt;Torque&gt; atTheDrive = window.Scale(0.8);   // 48 … 52 N·m becomes 40 (38.4 … 41.6) N·m</code></example>
     public ToleranceWindow<TQuantity> Scale(double factor)
     {
         WindowLimits scaled = _limits.Scale(Guard.Check(factor, Domains.Factor));
@@ -79,6 +82,7 @@ public sealed partial class ToleranceWindow<TQuantity>
     /// <param name="guardBand">Width of the band; agreed beforehand, never assumed.</param>
     /// <returns>The acceptance window, or null when the bands leave nothing.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="guardBand"/> is outside its domain.</exception>
+    /// <example><code>ToleranceWindow&lt;Torque&gt;? accepted = window.AcceptanceWindow(Torque.FromNewtonMeters(0.6));   // 48 … 52 N·m becomes 50 (48.6 … 51.4) N·m</code></example>
     public ToleranceWindow<TQuantity>? AcceptanceWindow(TQuantity guardBand) =>
         Wrap(_limits.Shrink(Check(guardBand, fromZero: false, nameof(guardBand))));
 

@@ -18,6 +18,7 @@ public sealed class MonteCarlo
     private const int BlocksInARound = 8;
 
     /// <summary>A million draws with seed 1, on as many threads as there are processors.</summary>
+    /// <example><code>MonteCarloResult result = new MonteCarlo().Run(budget);     // a million draws, seed 1</code></example>
     public MonteCarlo()
     {
         Draws = 1_000_000;
@@ -49,17 +50,20 @@ public sealed class MonteCarlo
     /// <param name="draws">1 000 to 10⁸; each takes 8 bytes.</param>
     /// <returns>A new setting.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="draws"/> is outside its domain.</exception>
+    /// <example><code>MonteCarloResult quick = new MonteCarlo().WithDraws(20_000).Run(budget);</code></example>
     public MonteCarlo WithDraws(int draws) => new(this) { Draws = (int)Guard.Check(draws, Domains.Draws) };
 
     /// <summary>The same with another seed.</summary>
     /// <param name="seed">Any number.</param>
     /// <returns>A new setting.</returns>
+    /// <example><code>MonteCarloResult again = new MonteCarlo().WithSeed(7).Run(budget);     // other draws of the same inputs</code></example>
     public MonteCarlo WithSeed(ulong seed) => new(this) { Seed = seed };
 
     /// <summary>The same with another number of threads.</summary>
     /// <param name="threads">1 to 1024.</param>
     /// <returns>A new setting.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="threads"/> is outside its domain.</exception>
+    /// <example><code>MonteCarloResult result = new MonteCarlo().WithThreads(2).Run(budget);</code></example>
     public MonteCarlo WithThreads(int threads) => new(this) { Threads = (int)Guard.Check(threads, Domains.Threads) };
 
     /// <summary>
@@ -69,6 +73,8 @@ public sealed class MonteCarlo
     /// <param name="significantDigits">1 to 4; JCGM 101 takes 1 or 2. Each digit more takes a hundred times the draws: raise them as well.</param>
     /// <returns>A new setting.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="significantDigits"/> is outside its domain.</exception>
+    /// <example><code>MonteCarloResult result = new MonteCarlo().WithDraws(5_000_000).WithAdaptiveStop(significantDigits: 2).Run(budget);
+    /// if (result.IsStable == false) Console.WriteLine("five million draws were too few");</code></example>
     public MonteCarlo WithAdaptiveStop(int significantDigits) =>
         new(this) { SignificantDigits = (int)Guard.Check(significantDigits, Domains.SignificantDigits) };
 
@@ -77,6 +83,7 @@ public sealed class MonteCarlo
     /// <returns>The results.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="budget"/> is null.</exception>
     /// <exception cref="InvalidOperationException">The measurement function gave no finite number for a draw.</exception>
+    /// <example><code>MonteCarloResult result = new MonteCarlo().Run(budget);</code></example>
     public MonteCarloResult Run(UncertaintyBudget budget) => Run(budget, null, CancellationToken.None);
 
     /// <summary>Draws the inputs of a budget and gathers its results; tells how far it has come, and can be cancelled.</summary>
@@ -87,6 +94,8 @@ public sealed class MonteCarlo
     /// <exception cref="ArgumentNullException"><paramref name="budget"/> is null.</exception>
     /// <exception cref="InvalidOperationException">The measurement function gave no finite number for a draw.</exception>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
+    /// <example><code>using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(20));
+    /// MonteCarloResult result = new MonteCarlo().WithDraws(50_000_000).Run(budget, progress: null, patience.Token);</code></example>
     public MonteCarloResult Run(UncertaintyBudget budget, IProgress<double>? progress, CancellationToken cancellation)
     {
         var run = new MonteCarloRun(Guard.NotNull(budget), this, progress, cancellation);

@@ -46,6 +46,7 @@ public sealed class MonteCarloResult
     /// <param name="probability">0 to 1.</param>
     /// <returns>Linear between neighbouring draws.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="probability"/> is outside its domain.</exception>
+    /// <example><code>double low = result.Quantile(0.01);     // one draw in a hundred is lower</code></example>
     public double Quantile(double probability)
     {
         double place = Guard.Check(probability, Domains.Share) * (Draws - 1);
@@ -58,6 +59,7 @@ public sealed class MonteCarloResult
     /// <param name="coverageProbability">Coverage probability p, 0.001 to 0.999999.</param>
     /// <returns>The interval.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageProbability"/> is outside its domain, or too near to 1 for the number of draws.</exception>
+    /// <example><code>CoverageInterval interval = result.SymmetricInterval(coverageProbability: 0.95);</code></example>
     public CoverageInterval SymmetricInterval(double coverageProbability)
     {
         Check(coverageProbability);
@@ -71,6 +73,7 @@ public sealed class MonteCarloResult
     /// <param name="coverageProbability">Coverage probability p, 0.001 to 0.999999.</param>
     /// <returns>The interval.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageProbability"/> is outside its domain, or too near to 1 for the number of draws.</exception>
+    /// <example><code>CoverageInterval interval = result.ShortestInterval(coverageProbability: 0.95);</code></example>
     public CoverageInterval ShortestInterval(double coverageProbability)
     {
         Check(coverageProbability);
@@ -89,6 +92,7 @@ public sealed class MonteCarloResult
     /// <param name="limit">The limit, in the unit of the result.</param>
     /// <returns>0 to 1. Where it is 0, the probability is below 3/M with 95 % confidence, M being the number of draws.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is outside its domain.</exception>
+    /// <example><code>double tooLoose = result.ProbabilityBelow(52);     // of a preload in kN: below 52 kN</code></example>
     public double ProbabilityBelow(double limit)
     {
         Guard.Check(limit, Domains.Number);
@@ -101,6 +105,7 @@ public sealed class MonteCarloResult
     /// <param name="limit">The limit, in the unit of the result.</param>
     /// <returns>0 to 1. Where it is 0, the probability is below 3/M with 95 % confidence, M being the number of draws.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is outside its domain.</exception>
+    /// <example><code>double tooTight = result.ProbabilityAbove(75);     // of a preload in kN: above 75 kN</code></example>
     public double ProbabilityAbove(double limit)
     {
         Guard.Check(limit, Domains.Number);

@@ -79,6 +79,7 @@ public sealed class PreloadBand
     /// <param name="inputs">What scatters.</param>
     /// <returns>The band.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="inputs"/> is null.</exception>
+    /// <example><code>PreloadBand band = PreloadBand.Evaluate(inputs);</code></example>
     public static PreloadBand Evaluate(PreloadBandInputs inputs) => Evaluate(inputs, new MonteCarlo());
 
     /// <summary>The band of a stated Monte Carlo run.</summary>
@@ -86,6 +87,7 @@ public sealed class PreloadBand
     /// <param name="monteCarlo">Number of draws, seed, threads.</param>
     /// <returns>The band.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <example><code>PreloadBand band = PreloadBand.Evaluate(inputs, new MonteCarlo().WithDraws(200_000).WithSeed(7));</code></example>
     public static PreloadBand Evaluate(PreloadBandInputs inputs, MonteCarlo monteCarlo)
     {
         PreloadChain chain = Guard.NotNull(inputs).Chain();
@@ -96,18 +98,21 @@ public sealed class PreloadBand
     /// <param name="coverageProbability">The share, 0.001 to 0.999999.</param>
     /// <returns>Lowest and highest preload.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageProbability"/> is outside its domain, or too near to 1 for the number of draws.</exception>
+    /// <example><code>PreloadRange nearlyAll = band.StatisticalRange(0.99);</code></example>
     public PreloadRange StatisticalRange(double coverageProbability) => Range(Draws.SymmetricInterval(coverageProbability));
 
     /// <summary>Probability that a joint falls short of a required preload.</summary>
     /// <param name="required">The preload that the joint needs.</param>
     /// <returns>0 to 1. Where it is 0, it is below 3/M with 95 % confidence, M being the number of draws: 3 in a million.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="required"/> is outside its domain.</exception>
+    /// <example><code>double tooLoose = band.ProbabilityBelow(required: Force.FromKilonewtons(52));</code></example>
     public double ProbabilityBelow(Force required) => Draws.ProbabilityBelow(Guard.Check(required, Domains.Force) / 1e3);
 
     /// <summary>Probability that a bolt exceeds a permitted preload.</summary>
     /// <param name="permitted">The preload that the bolt may have.</param>
     /// <returns>0 to 1. Where it is 0, it is below 3/M with 95 % confidence, M being the number of draws: 3 in a million.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="permitted"/> is outside its domain.</exception>
+    /// <example><code>double tooTight = band.ProbabilityAbove(permitted: Force.FromKilonewtons(75));</code></example>
     public double ProbabilityAbove(Force permitted) => Draws.ProbabilityAbove(Guard.Check(permitted, Domains.Force) / 1e3);
 
     /// <inheritdoc />

@@ -24,6 +24,7 @@ public sealed class PreloadBandInputs
     /// <param name="friction">The friction to reckon with.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain.</exception>
+    /// <example><code>var inputs = new PreloadBandInputs(model, ToleranceWindow.FromPercent(Torque.FromNewtonMeters(137), 4, 6), friction);</code></example>
     public PreloadBandInputs(FrictionTorqueModel model, ToleranceWindow<Torque> torqueAtFastener, FrictionRange friction)
         : this(Guard.NotNull(model), Window(torqueAtFastener), null, Coefficients(model, friction))
     {
@@ -49,6 +50,8 @@ public sealed class PreloadBandInputs
     /// <param name="highNutFactor">Highest K, at least <paramref name="lowNutFactor"/>.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the factors are the wrong way round.</exception>
+    /// <example><code>NutFactorModel dry = TorquePreloadModel.FromNutFactor(0.19, Length.FromMillimeters(16));
+    /// var inputs = new PreloadBandInputs(dry, window, lowNutFactor: 0.12, highNutFactor: 0.26);</code></example>
     public PreloadBandInputs(NutFactorModel model, ToleranceWindow<Torque> torqueAtFastener, double lowNutFactor, double highNutFactor)
         : this(Guard.NotNull(model), Window(torqueAtFastener), null, NutFactors(model, lowNutFactor, highNutFactor))
     {
@@ -117,12 +120,14 @@ public sealed class PreloadBandInputs
     /// <param name="shape">The shape.</param>
     /// <returns>New inputs.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="shape"/> is null.</exception>
+    /// <example><code>inputs = inputs.WithTorqueShape(ScatterShape.Normal(coverageFactor: 2));     // 95 % within the limits</code></example>
     public PreloadBandInputs WithTorqueShape(ScatterShape shape) => new(this) { TorqueShape = Guard.NotNull(shape) };
 
     /// <summary>The same with a shape of the friction, or of the nut factor.</summary>
     /// <param name="shape">The shape.</param>
     /// <returns>New inputs.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="shape"/> is null.</exception>
+    /// <example><code>inputs = inputs.WithFrictionShape(ScatterShape.Triangular);</code></example>
     public PreloadBandInputs WithFrictionShape(ScatterShape shape) => new(this) { FrictionShape = Guard.NotNull(shape) };
 
     /// <summary>The same with a correlation of thread and bearing friction: one lubricant on both makes them rise and fall together.</summary>
@@ -130,6 +135,7 @@ public sealed class PreloadBandInputs
     /// <returns>New inputs.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="correlation"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">There is a nut factor in place of two coefficients.</exception>
+    /// <example><code>inputs = inputs.WithFrictionCorrelation(0.8);     // one paste on thread and head</code></example>
     public PreloadBandInputs WithFrictionCorrelation(double correlation)
     {
         Guard.Check(correlation, Domains.Correlation);
@@ -142,6 +148,7 @@ public sealed class PreloadBandInputs
     /// <param name="upper">Highest, at least <paramref name="lower"/>.</param>
     /// <returns>New inputs.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or the two are the wrong way round.</exception>
+    /// <example><code>inputs = inputs.WithPrevailingRange(Torque.FromNewtonMeters(8), Torque.FromNewtonMeters(17));</code></example>
     public PreloadBandInputs WithPrevailingRange(Torque lower, Torque upper)
     {
         double low = Guard.Check(lower, Domains.Torque), high = Guard.Check(upper, Domains.Torque);
@@ -154,6 +161,7 @@ public sealed class PreloadBandInputs
     /// <returns>New inputs.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="error"/> is outside its domain, or as large as the diameter.</exception>
     /// <exception cref="InvalidOperationException">There is a nut factor in place of a bearing surface.</exception>
+    /// <example><code>inputs = inputs.WithBearingDiameterError(Length.FromMillimeters(0.4));</code></example>
     public PreloadBandInputs WithBearingDiameterError(Length error)
     {
         Guard.Check(error, Domains.LengthOrZero);
@@ -165,6 +173,7 @@ public sealed class PreloadBandInputs
     /// <returns>New inputs.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="error"/> is outside its domain, or as large as the lever.</exception>
     /// <exception cref="InvalidOperationException">There is no wrench.</exception>
+    /// <example><code>inputs = inputs.WithLeverLengthError(Length.FromMillimeters(10));</code></example>
     public PreloadBandInputs WithLeverLengthError(Length error)
     {
         Guard.Check(error, Domains.LengthOrZero);
@@ -177,6 +186,7 @@ public sealed class PreloadBandInputs
     /// <returns>New inputs.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An error is outside its domain, or longer than an adapter.</exception>
     /// <exception cref="InvalidOperationException">There is no wrench.</exception>
+    /// <example><code>inputs = inputs.WithAdapterErrors(Length.FromMillimeters(1.5), Angle.FromDegrees(4));</code></example>
     public PreloadBandInputs WithAdapterErrors(Length lengthError, Angle angleError)
     {
         Guard.Check(lengthError, Domains.LengthOrZero);
@@ -190,6 +200,7 @@ public sealed class PreloadBandInputs
     /// <returns>New inputs.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="error"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">There is no wrench.</exception>
+    /// <example><code>inputs = inputs.WithPullError(Angle.FromDegrees(3));</code></example>
     public PreloadBandInputs WithPullError(Angle error)
     {
         double degrees = Guard.Check(error, Domains.AngleError);
@@ -210,6 +221,8 @@ public sealed class PreloadBandInputs
     /// <returns>New inputs.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>var turn = ToleranceWindow.FromDeviations(Angle.FromDegrees(60), minus: Angle.FromDegrees(5), plus: Angle.FromDegrees(10));
+    /// inputs = inputs.WithRotation(tightening, turn, complianceError: Ratio.FromPercent(15), ScatterShape.Rectangular);</code></example>
     public PreloadBandInputs WithRotation(
         RotationTightening tightening, ToleranceWindow<Angle> rotation, Ratio complianceError, ScatterShape shape)
     {

@@ -25,6 +25,7 @@ public sealed class ScatterShape
     /// <param name="coverageFactor">k, above 0 to 100: 2 when the limits hold 95 %, 3 when they hold 99.7 %.</param>
     /// <returns>The shape.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageFactor"/> is outside its domain.</exception>
+    /// <example><code>ScatterShape shape = ScatterShape.Normal(coverageFactor: 3);     // the limits hold 99.7 %</code></example>
     public static ScatterShape Normal(double coverageFactor) =>
         new(UncertaintyDistribution.Normal, Guard.Check(coverageFactor, Domains.CoverageFactor));
 

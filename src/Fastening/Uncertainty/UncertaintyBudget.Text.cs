@@ -44,6 +44,7 @@ public sealed partial class UncertaintyBudget
     }
 
     /// <summary>The result and a row for each input, as a Markdown table.</summary>
+    /// <example><code>Console.WriteLine(budget.ToMarkdown());</code></example>
     public string ToMarkdown()
     {
         var text = new StringBuilder(Summary).Append("\n\n| input | value | u | distribution | ν | c | c·u | weight |\n|---|---:|---:|---|---:|---:|---:|---:|\n");

@@ -91,6 +91,8 @@ public sealed partial class UncertaintyBudget
     /// <returns>The budget.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">There is no input, or two have the same name.</exception>
+    /// <example><code>UncertaintyBudget stress = UncertaintyBudget.Of("σ", "MPa", x => x["F (N)"] / x["A_s (mm²)"],
+    ///     UncertaintyContribution.Normal("F (N)", 55_100, 1_900), UncertaintyContribution.Rectangular("A_s (mm²)", 156.7, 1.4));     // 352 MPa, u_c = 12 MPa</code></example>
     public static UncertaintyBudget Of(
         string result, string unit, Func<InputValues, double> function, params IReadOnlyList<UncertaintyContribution> inputs)
     {
@@ -108,6 +110,8 @@ public sealed partial class UncertaintyBudget
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">There is no input, two have the same name, or one has no sensitivity.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="estimate"/> is outside its domain.</exception>
+    /// <example><code>UncertaintyBudget length = UncertaintyBudget.Linear("l", "mm", 62.14, UncertaintyContribution.Normal("reading (mm)", 62.14, 0.02).WithSensitivity(1),
+    ///     UncertaintyContribution.Rectangular("temperature (K)", 0, 4).WithSensitivity(0.0007));</code></example>
     public static UncertaintyBudget Linear(string result, string unit, double estimate, params IReadOnlyList<UncertaintyContribution> inputs)
     {
         Guard.Check(estimate, Domains.Number);
@@ -143,6 +147,7 @@ public sealed partial class UncertaintyBudget
     /// <exception cref="ArgumentNullException"><paramref name="correlations"/> is null.</exception>
     /// <exception cref="ArgumentException">An input is unknown or comes from joint readings, or the coefficients contradict each other.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A coefficient is outside −1 to 1.</exception>
+    /// <example><code>budget = budget.WithKnownCorrelations(("µ_th", "µ_b", 0.5));</code></example>
     public UncertaintyBudget WithKnownCorrelations(params IReadOnlyList<(string First, string Second, double Coefficient)> correlations) =>
         new(Result, Unit, Function, _inputs, Correlations.With(correlations, known: true), Order, _isLinear) { Columns = Columns };
 
@@ -150,6 +155,7 @@ public sealed partial class UncertaintyBudget
     /// <param name="order">First order only, or second-order terms too.</param>
     /// <returns>A new budget.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="order"/> is not a value of the enumeration.</exception>
+    /// <example><code>double withSecondOrder = budget.WithOrder(UncertaintyOrder.Second).StandardUncertainty;</code></example>
     public UncertaintyBudget WithOrder(UncertaintyOrder order)
     {
         if (order is not (UncertaintyOrder.SecondWhereFirstVanishes or UncertaintyOrder.First or UncertaintyOrder.Second))
@@ -165,6 +171,7 @@ public sealed partial class UncertaintyBudget
     /// <returns>k; of the normal distribution when ν_eff is infinite.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageProbability"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">There are no effective degrees of freedom: state k.</exception>
+    /// <example><code>double k = budget.CoverageFactor(coverageProbability: 0.95);     // 2.13 where ν_eff is 15.8: t of 15</code></example>
     public double CoverageFactor(double coverageProbability) =>
         Student(Guard.Check(coverageProbability, Domains.CoverageProbability), Math.Floor(DegreesOfFreedomOrRefusal() * (1 + 1e-12)));
 
@@ -173,6 +180,7 @@ public sealed partial class UncertaintyBudget
     /// <returns>k.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageProbability"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">There are no effective degrees of freedom: state k.</exception>
+    /// <example><code>double k = budget.InterpolatedCoverageFactor(coverageProbability: 0.95);     // 2.12 where ν_eff is 15.8</code></example>
     public double InterpolatedCoverageFactor(double coverageProbability) =>
         Student(Guard.Check(coverageProbability, Domains.CoverageProbability), DegreesOfFreedomOrRefusal());
 
@@ -181,12 +189,14 @@ public sealed partial class UncertaintyBudget
     /// <returns>U, in the unit of the result.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageProbability"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">There are no effective degrees of freedom: state k.</exception>
+    /// <example><code>double expanded = budget.ExpandedUncertainty(coverageProbability: 0.95);</code></example>
     public double ExpandedUncertainty(double coverageProbability) => CoverageFactor(coverageProbability) * StandardUncertainty;
 
     /// <summary>Expanded uncertainty with a stated coverage factor: U = k u_c.</summary>
     /// <param name="coverageFactor">k, above 0 to 100.</param>
     /// <returns>U, in the unit of the result.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageFactor"/> is outside its domain.</exception>
+    /// <example><code>double expanded = budget.ExpandedUncertaintyWithFactor(coverageFactor: 2);</code></example>
     public double ExpandedUncertaintyWithFactor(double coverageFactor) => Guard.Check(coverageFactor, Domains.CoverageFactor) * StandardUncertainty;
 
     /// <summary>Correlation coefficient of two results that rest on the same inputs (JCGM 100:2008 H.2.3).</summary>
@@ -194,6 +204,7 @@ public sealed partial class UncertaintyBudget
     /// <returns>r, −1 to 1, to first order; 0 when one of them is certain.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="other"/> is null.</exception>
     /// <exception cref="ArgumentException">The inputs differ.</exception>
+    /// <example><code>double r = resistance.CorrelationWith(reactance);     // both of the same volts, amperes and radians</code></example>
     public double CorrelationWith(UncertaintyBudget other)
     {
         if (!Guard.NotNull(other)._inputs.SequenceEqual(_inputs))

@@ -66,6 +66,7 @@ public sealed class UncertaintyContribution
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
+    /// <example><code>UncertaintyContribution diameter = UncertaintyContribution.Normal("diameter (mm)", 16, standardUncertainty: 0.05);</code></example>
     public static UncertaintyContribution Normal(string name, double value, double standardUncertainty) => new(
         name, UncertaintyDistribution.Normal, Guard.Check(value, Domains.Number), Guard.Check(standardUncertainty, Domains.Uncertainty));
 
@@ -93,6 +94,7 @@ public sealed class UncertaintyContribution
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
+    /// <example><code>UncertaintyContribution nutFactor = UncertaintyContribution.Rectangular("K", 0.17, halfWidth: 0.02);     // u = 0.0115</code></example>
     public static UncertaintyContribution Rectangular(string name, double value, double halfWidth) =>
         Bounded(name, UncertaintyDistribution.Rectangular, Guard.Check(value, Domains.Number), Guard.Check(halfWidth, Domains.Uncertainty), 1);
 
@@ -104,6 +106,7 @@ public sealed class UncertaintyContribution
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
+    /// <example><code>UncertaintyContribution pull = UncertaintyContribution.Triangular("pull off square (°)", 2, halfWidth: 3);     // u = 1.22°</code></example>
     public static UncertaintyContribution Triangular(string name, double value, double halfWidth) =>
         Bounded(name, UncertaintyDistribution.Triangular, Guard.Check(value, Domains.Number), Guard.Check(halfWidth, Domains.Uncertainty), 0);
 
@@ -115,6 +118,7 @@ public sealed class UncertaintyContribution
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
+    /// <example><code>UncertaintyContribution temperature = UncertaintyContribution.Arcsine("thermostat (°C)", 23, halfWidth: 3);     // u = 2.12 °C</code></example>
     public static UncertaintyContribution Arcsine(string name, double value, double halfWidth) =>
         Bounded(name, UncertaintyDistribution.Arcsine, Guard.Check(value, Domains.Number), Guard.Check(halfWidth, Domains.Uncertainty), 0);
 
@@ -127,6 +131,7 @@ public sealed class UncertaintyContribution
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
+    /// <example><code>UncertaintyContribution lever = UncertaintyContribution.Trapezoidal("lever (mm)", 400, halfWidth: 12, flatShare: 0.4);     // u = 5.28 mm</code></example>
     public static UncertaintyContribution Trapezoidal(string name, double value, double halfWidth, double flatShare) => Bounded(
         name,
         UncertaintyDistribution.Trapezoidal,
@@ -141,6 +146,7 @@ public sealed class UncertaintyContribution
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or there are fewer than two readings.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its domain.</exception>
+    /// <example><code>UncertaintyContribution torque = UncertaintyContribution.FromReadings("torque (N·m)", [98.1, 98.4, 98.2, 98.6, 98.3]);     // 98.32, u = 0.086</code></example>
     public static UncertaintyContribution FromReadings(string name, IReadOnlyList<double> readings)
     {
         var one = new JointReadings([Guard.NotNull(readings)], nameof(readings));
@@ -173,6 +179,7 @@ public sealed class UncertaintyContribution
     /// <returns>A new input. Monte Carlo then draws a normal input as Student's t; bounded inputs keep their limits.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="degreesOfFreedom"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The input comes from readings, which have their own.</exception>
+    /// <example><code>UncertaintyContribution gauge = UncertaintyContribution.Normal("transducer (N·m)", 0, 0.12).WithDegreesOfFreedom(18);</code></example>
     public UncertaintyContribution WithDegreesOfFreedom(double degreesOfFreedom)
     {
         Guard.Check(degreesOfFreedom, Domains.DegreesOfFreedom);
@@ -189,6 +196,7 @@ public sealed class UncertaintyContribution
     /// <returns>A new input.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="relativeDoubt"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The input comes from readings, which have their own degrees of freedom.</exception>
+    /// <example><code>UncertaintyContribution guess = UncertaintyContribution.Rectangular("K", 0.17, halfWidth: 0.02).WithDoubt(0.25);     // ν = 8</code></example>
     public UncertaintyContribution WithDoubt(double relativeDoubt)
     {
         Guard.Check(relativeDoubt, Domains.RelativeDoubt);
@@ -199,6 +207,7 @@ public sealed class UncertaintyContribution
     /// <param name="sensitivity">∂f/∂x at the best values.</param>
     /// <returns>A new input.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="sensitivity"/> is outside its domain.</exception>
+    /// <example><code>UncertaintyContribution torque = UncertaintyContribution.Normal("torque (N·m)", 150, 3).WithSensitivity(0.368);     // kN for each N·m</code></example>
     public UncertaintyContribution WithSensitivity(double sensitivity) => new(this) { Sensitivity = Guard.Check(sensitivity, Domains.Number) };
 
     /// <inheritdoc />

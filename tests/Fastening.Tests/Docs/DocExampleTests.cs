@@ -13,6 +13,7 @@ public class DocExampleTests
         using System.Collections.Generic;
         using System.IO;
         using System.Linq;
+        using System.Threading;
         using Fastening;
         using Fastening.Equations;
         using UnitsNet;
