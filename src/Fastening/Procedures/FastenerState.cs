@@ -5,12 +5,13 @@ namespace Fastening;
 /// <summary>One fastener in one step: where it stands, the reading it stands on, and how often it was tightened and loosened.</summary>
 public sealed class FastenerState
 {
+    private readonly TighteningStep _step;
     private readonly StepCell _cell;
     private readonly FastenerRow _row;
 
-    internal FastenerState(string step, string fastener, in StepCell cell, FastenerRow row)
+    internal FastenerState(TighteningStep step, string fastener, in StepCell cell, FastenerRow row)
     {
-        Step = step;
+        _step = step;
         Fastener = fastener;
         _cell = cell;
         _row = row;
@@ -18,7 +19,7 @@ public sealed class FastenerState
     }
 
     /// <summary>The name of the step.</summary>
-    public string Step { get; }
+    public string Step => _step.Name;
 
     /// <summary>The name of the fastener.</summary>
     public string Fastener { get; }
@@ -41,6 +42,10 @@ public sealed class FastenerState
     /// <summary>What was said of <see cref="Reading"/>.</summary>
     public IReadOnlyList<JobReason> Reasons { get; }
 
+    /// <summary>The same in words, with figures; empty when there is nothing to say.</summary>
+    public string ReasonsInWords => _cell.Reading is not JobEntry reading ? "" : string.Join(
+        "; ", Reasons.Select(reason => ReasonText.OfReading(reason, _step, reading.InNewtonMeters, reading.InDegrees, reading.InSeconds)));
+
     /// <summary>Why it was left out the last time; null when it never was.</summary>
     public string? SkipReason => _cell.SkipReason;
 
@@ -53,6 +58,9 @@ public sealed class FastenerState
     /// <summary>Whether it holds too much, or an unknown rotation, and no further reading counts before it is loosened.</summary>
     public bool MustBeLoosened => _row.MustBeLoosened;
 
+    internal bool IsToLookAt => Status == FastenerStatus.Done && Reasons.Count > 0;
+
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Fastener}, {Step}: {Status}, readings: {Readings}, loosenings: {Loosenings}");
+    public override string ToString() => FormattableString.Invariant(
+        $"{Fastener}, {Step}: {Status}{(MustBeLoosened ? ", to be loosened" : "")}, readings: {Readings}, loosenings: {Loosenings}");
 }

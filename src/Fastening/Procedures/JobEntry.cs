@@ -171,7 +171,7 @@ public sealed class JobEntry
             double.IsNaN(InDegrees) ? "" : ", " + Interval.Format(InDegrees, "°"),
             double.IsNaN(InSeconds) ? "" : ", " + Interval.Format(InSeconds, "s"));
         return FormattableString.Invariant($"{Source} #{Sequence} ") + Time.ToString("yyyy-MM-dd HH:mm:ss zzz", CultureInfo.InvariantCulture)
-            + $": {Kind}{(Fastener is null ? "" : " " + Fastener)}{measured}{(Reason is null ? "" : ", " + Reason)}";
+            + $": {Kind}{(Fastener is null ? "" : " " + Fastener)}{(Step is null ? "" : " at " + Step)}{measured}{(Reason is null ? "" : ", " + Reason)}";
     }
 
     private JobEntry AsReading() => Kind == JobEntryKind.Tightened

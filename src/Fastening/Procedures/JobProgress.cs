@@ -5,11 +5,14 @@ namespace Fastening;
 /// <summary>How far a job is: a state that never changes, and the rules that make the next one from an entry of the log.</summary>
 /// <remarks>
 /// <para>Pure: the same entries give the same progress, in one go or in parts. An entry whose sequence number is not greater than the last of its
-/// source changes nothing; a time before that of the source's last entry is flagged, and the entry counts.</para>
+/// source changes nothing, unless it is plainly another one (<see cref="ConflictCount"/>); a time before that of the source's last entry is flagged,
+/// and the entry counts.</para>
 /// <para>A fastener is done in a step when a reading is accepted. What is too little is repeated; what is too much, or a rotation that nobody
 /// knows where one is required, must be loosened, and until then no reading of that fastener is accepted. A loosened fastener begins with its first
-/// step. A skip lets the job go on, and a skipped fastener may be tightened later by naming the step. A reading of a fastener that is done
-/// is flagged and counted, and changes nothing more unless it is too much.</para>
+/// step. A skip lets the job go on, and a skipped fastener may be tightened later by naming the step.</para>
+/// <para>A further reading of a fastener that is done is flagged. Where torque decides, it takes the place of the one before when it is accepted, and
+/// the fastener is not done any more when it is too low. Where a rotation was required, a further turn, or a harder pull of which the turn is not
+/// known, asks for loosening; nothing else changes.</para>
 /// <para>Memory: fasteners × steps, and one mark for each source, however long the log. Only the last entry can be undone.</para>
 /// </remarks>
 /// <example><code>JobProgress job = JobProgress.Start(program);
@@ -29,11 +32,17 @@ public sealed class JobProgress
     /// <summary>The program.</summary>
     public TighteningProgram Program { get; }
 
-    /// <summary>How many entries counted: all but the ignored ones.</summary>
+    /// <summary>How many entries counted: all whose number was new.</summary>
     public long EntryCount => _state.Entries;
 
     /// <summary>How many of them named a fastener or a step that the program does not have, or not together.</summary>
     public long StrayCount => _state.Strays;
+
+    /// <summary>
+    /// How many entries were refused because another one had used their number: they are later than all of their source, so they are no repeats. What
+    /// they report is not in the progress; number the source apart and go through the log again.
+    /// </summary>
+    public long ConflictCount => _state.Conflicts;
 
     /// <summary>How many entries were undone.</summary>
     public long UndoneCount => _state.Undone;
@@ -41,15 +50,25 @@ public sealed class JobProgress
     /// <summary>The first step with fasteners that are neither done nor skipped; null when there is none.</summary>
     public TighteningStep? OpenStep => JobState.OpenStep(_state.Unsettled) is >= 0 and int step ? Program.Steps[step] : null;
 
-    /// <summary>The fastener that comes next in the order of <see cref="OpenStep"/>; null when there is none.</summary>
+    /// <summary>The fastener that comes next in the order of <see cref="OpenStep"/>; null when there is none. It may have to be loosened first.</summary>
     public string? NextFastener => JobState.OpenStep(_state.Unsettled) is >= 0 and int step
         ? Program.Fasteners[Program.OrderOf(step).First(fastener => !_state.Rows[fastener].Cells[step].IsSettled)]
         : null;
 
-    /// <summary>Whether nothing is left to do: every fastener of every step is done or skipped.</summary>
-    public bool IsSettled => JobState.OpenStep(_state.Unsettled) < 0;
+    /// <summary>The fasteners that hold too much, or a rotation that nobody knows, in the program's order: no reading of theirs counts before they are loosened.</summary>
+    public IReadOnlyList<string> ToLoosen => Array.AsReadOnly([.. Program.Fasteners.Where((_, fastener) => _state.Rows[fastener].MustBeLoosened)]);
 
-    /// <summary>Whether every fastener of every step is done, and none skipped or to be loosened.</summary>
+    /// <summary>What was accepted with a remark, step by step: somebody has to look at it, and nothing here knows whether that was done.</summary>
+    public IReadOnlyList<FastenerState> ToLookAt => Array.AsReadOnly(
+        [.. Program.Steps.SelectMany(step => Program.FastenersOf(step.Name).Select(fastener => StateOf(step.Name, fastener))).Where(state => state.IsToLookAt)]);
+
+    /// <summary>Whether nothing is left to do: every fastener of every step is done or skipped, and none is to be loosened.</summary>
+    public bool IsSettled => JobState.OpenStep(_state.Unsettled) < 0 && !Array.Exists(_state.Rows, row => row.MustBeLoosened);
+
+    /// <summary>
+    /// Whether every fastener of every step is done, and none skipped or to be loosened. Remarks (<see cref="ToLookAt"/>), strays and conflicts of
+    /// numbers do not stand against it: look at them.
+    /// </summary>
     public bool IsConforming => Array.TrueForAll(
         _state.Rows, row => !row.MustBeLoosened && Array.TrueForAll(row.Cells, cell => cell.Status is FastenerStatus.Done or FastenerStatus.NotInStep));
 
@@ -99,6 +118,18 @@ public sealed class JobProgress
         return new(step, counts[(int)FastenerStatus.Open], counts[(int)FastenerStatus.Done], counts[(int)FastenerStatus.Rejected], counts[(int)FastenerStatus.Skipped]);
     }
 
+    /// <summary>The fasteners of a step that are neither done nor skipped, in its order.</summary>
+    /// <param name="step">The name of the step.</param>
+    /// <returns>Their names.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="step"/> is null.</exception>
+    /// <exception cref="ArgumentException">The program has no such step.</exception>
+    /// <example><code>Console.WriteLine(string.Join(" ", job.RemainingIn("full")));</code></example>
+    public IReadOnlyList<string> RemainingIn(string step)
+    {
+        int index = Program.StepIndex(step);
+        return Array.AsReadOnly([.. Program.OrderOf(index).Where(fastener => !_state.Rows[fastener].Cells[index].IsSettled).Select(fastener => Program.Fasteners[fastener])]);
+    }
+
     /// <summary>Where a fastener stands in a step.</summary>
     /// <param name="step">The name of the step.</param>
     /// <param name="fastener">The name of the fastener.</param>
@@ -110,11 +141,19 @@ public sealed class JobProgress
     {
         int index = Program.StepIndex(step);
         FastenerRow row = _state.Rows[Program.FastenerIndex(fastener)];
-        return new(step, fastener, row.Cells[index], row);
+        return new(Program.Steps[index], fastener, row.Cells[index], row);
     }
 
     /// <inheritdoc />
-    public override string ToString() => IsSettled
-        ? IsConforming ? "every fastener is done" : "nothing is left to do; some fasteners were skipped"
-        : FormattableString.Invariant($"{CountsOf(OpenStep!.Name)}; next: {NextFastener}");
+    public override string ToString()
+    {
+        string where = OpenStep is TighteningStep open ? FormattableString.Invariant($"{CountsOf(open.Name)}; next: {NextFastener}")
+            : IsConforming ? "every fastener is done"
+            : Array.Exists(_state.Rows, row => Array.Exists(row.Cells, cell => cell.Status == FastenerStatus.Skipped)) ? "some fasteners were skipped, the others are done"
+            : "every fastener was tightened";
+        return where + Also($"to be loosened: {string.Join(", ", ToLoosen)}", ToLoosen.Count) + Also($"to be looked at: {ToLookAt.Count}", ToLookAt.Count)
+            + Also($"strays: {StrayCount}", StrayCount) + Also($"numbers used by another entry: {ConflictCount}", ConflictCount);
+    }
+
+    private static string Also(FormattableString text, long count) => count == 0 ? "" : "; " + FormattableString.Invariant(text);
 }

@@ -65,10 +65,20 @@ public enum JobReason
 
     /// <summary>
     /// The fastener was turned where a step requires rotation, and the turn does not count: out of its turn, with the torque missing, when it was done
-    /// already, or in a step that it does not have. How far it has turned in all is not known any more: it must be loosened.
+    /// already, in another step or one that it does not have, when an earlier reading of the step said more, or before it was made snug. How far it
+    /// has turned in all is not known any more: it must be loosened.
     /// </summary>
     RotationUncounted = 20,
 
-    /// <summary>In a step that the fastener does not have, its torque was above the windows of all its own: it must be loosened.</summary>
-    TorqueAboveProgram = 21,
+    /// <summary>
+    /// Pulled higher than it may be: in a step that the fastener does not have above the windows of all its own, or before its step above the window
+    /// of the one that is next for it. It must be loosened.
+    /// </summary>
+    PulledTooHigh = 21,
+
+    /// <summary>
+    /// The sequence number was used already, and the entry is later than all of its source, so it is no repeat: a counter that began anew, or two
+    /// sources of one name. The entry does not count; number the source apart and go through the log again.
+    /// </summary>
+    NumberUsedByAnother = 22,
 }

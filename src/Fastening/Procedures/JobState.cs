@@ -18,6 +18,8 @@ internal sealed class JobState(FastenerRow[] rows, int[] unsettled, Dictionary<s
 
     public long Undone { get; init; }
 
+    public long Conflicts { get; init; }
+
     public static JobState Begin(TighteningProgram program)
     {
         var rows = new FastenerRow[program.Fasteners.Count];

@@ -11,6 +11,7 @@ public sealed class JobUpdate
         Entry = entry;
         Verdict = outcome.Verdict;
         Step = outcome.Step < 0 ? null : progress.Program.Steps[outcome.Step];
+        Fastener = outcome.Fastener < 0 ? entry.Fastener : progress.Program.Fasteners[outcome.Fastener];
         _reasons = outcome.Reasons;
     }
 
@@ -19,6 +20,9 @@ public sealed class JobUpdate
 
     /// <summary>The entry.</summary>
     public JobEntry Entry { get; }
+
+    /// <summary>The fastener that it is about, of an undo that of the entry which was taken back; null where there is none.</summary>
+    public string? Fastener { get; }
 
     /// <summary>The verdict.</summary>
     public JobVerdict Verdict { get; }
@@ -32,11 +36,18 @@ public sealed class JobUpdate
     /// <inheritdoc />
     public override string ToString()
     {
-        string where = (Entry.Fastener ?? "undo") + (Step is null ? "" : ", " + Step.Name);
-        return $"{where}: {ReasonText.Sentence(Verdict, Reasons.Select(InWords))}";
+        string what = Entry.Kind == JobEntryKind.Undone ? "undo" + (Fastener is null ? "" : " of " + Fastener) : Fastener!;
+        string then = Verdict == JobVerdict.Rejected && Fastener is not null && Progress.ToLoosen.Contains(Fastener) ? "; to be loosened" : "";
+        return $"{what}{(Step is null ? "" : ", " + Step.Name)}: {ReasonText.Sentence(Verdict, Reasons.Select(InWords))}{then}";
     }
 
-    private string InWords(JobReason reason) => Step is null
-        ? ReasonText.InJob(reason)
-        : ReasonText.OfReading(reason, Step, Entry.InNewtonMeters, Entry.InDegrees, Entry.InSeconds);
+    private string InWords(JobReason reason) => reason switch
+    {
+        JobReason.FastenerNotNext when Progress.OpenStep == Step => $"{Progress.NextFastener} is next",
+        JobReason.StepNotReached when Progress.Program.Order != TighteningOrder.Free && Progress.OpenStep is TighteningStep open && open != Step =>
+            $"{open.Name} is not finished",
+        _ => Step is null || _reasons.Has(JobReason.FastenerNotInStep)
+            ? ReasonText.InJob(reason)
+            : ReasonText.OfReading(reason, Step, Entry.InNewtonMeters, Entry.InDegrees, Entry.InSeconds),
+    };
 }

@@ -3,7 +3,7 @@ namespace Fastening;
 /// <summary>The verdict on an entry of a job's log, from the best to the worst of those that count.</summary>
 public enum JobVerdict
 {
-    /// <summary>The entry was there before: it changed nothing.</summary>
+    /// <summary>The number of the entry is not new, and it may well be a repeat, or one that came too late: it changed nothing.</summary>
     Ignored = 0,
 
     /// <summary>Accepted, with nothing to say.</summary>

@@ -5,11 +5,12 @@ namespace Fastening;
 /// <summary>A private working copy of a job that takes entries one after the other. Rows are copied when they are first written to.</summary>
 internal sealed class JobWork
 {
-    private static readonly ReasonSet RejectingInJob =
-        ReasonSet.Of(JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.MustBeLoosened, JobReason.RotationUncounted);
+    private static readonly ReasonSet AskingForLoosening = ReasonSet.Of(JobReason.RotationUncounted, JobReason.PulledTooHigh);
 
-    private static readonly ReasonSet TurnDoesNotCount =
-        ReasonSet.Of(JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.TorqueMissing, JobReason.AlreadyDone);
+    private static readonly ReasonSet RejectingInJob =
+        ReasonSet.Of(JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.MustBeLoosened).And(AskingForLoosening);
+
+    private static readonly ReasonSet TurnDoesNotCount = ReasonSet.Of(JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.TorqueMissing);
 
     private readonly TighteningProgram _program;
     private readonly FastenerRow[] _rows;
@@ -21,6 +22,7 @@ internal sealed class JobWork
     private long _entries;
     private long _strays;
     private long _undone;
+    private long _conflicts;
 
     public JobWork(TighteningProgram program, JobState state)
     {
@@ -30,32 +32,43 @@ internal sealed class JobWork
         _unsettled = (int[])state.Unsettled.Clone();
         _firstUnsettled = new int[_unsettled.Length];
         _sources = new(state.Sources, StringComparer.Ordinal);
-        (_undo, _entries, _strays, _undone) = (state.Undo, state.Entries, state.Strays, state.Undone);
+        (_undo, _entries, _strays, _undone, _conflicts) = (state.Undo, state.Entries, state.Strays, state.Undone, state.Conflicts);
     }
 
     /// <summary>The state after the entries; the working copy is not to be used any more.</summary>
-    public JobState Finish() => new(_rows, _unsettled, _sources) { Undo = _undo, Entries = _entries, Strays = _strays, Undone = _undone };
+    public JobState Finish() =>
+        new(_rows, _unsettled, _sources) { Undo = _undo, Entries = _entries, Strays = _strays, Undone = _undone, Conflicts = _conflicts };
 
     public JobOutcome Take(JobEntry entry)
     {
         ReasonSet reasons = default;
         if (_sources.TryGetValue(entry.Source, out SourceMark mark))
         {
-            if (entry.Sequence <= mark.Sequence) return new(JobVerdict.Ignored, reasons.With(JobReason.SequenceNotNew));
+            if (entry.Sequence <= mark.Sequence) return NotNew(entry, mark);
             reasons = reasons.When(entry.Time < mark.Time, JobReason.TimeWentBack);
         }
 
-        _sources[entry.Source] = new SourceMark(entry.Sequence, entry.Time);
+        _sources[entry.Source] = new SourceMark(entry.Sequence, entry.Time, entry.Time > mark.Latest ? entry.Time : mark.Latest);
         _entries++;
         UndoRecord last = _undo;
         _undo = default;
         if (entry.Kind == JobEntryKind.Undone) return Undo(entry, last, reasons);
         if (!_program.TryFindFastener(entry.Fastener!, out int fastener)) return Stray(reasons.With(JobReason.UnknownFastener));
         if (entry.Kind == JobEntryKind.Loosened) return Loosen(entry, fastener, reasons);
-        int step = StepFor(fastener);
+        int step = StepFor(fastener, entry);
         if (entry.Step is not null && !_program.TryFindStep(entry.Step, out step)) return Stray(entry, fastener, reasons.With(JobReason.UnknownStep));
         if (_program.PositionIn(step, fastener) < 0) return Stray(entry, fastener, reasons.With(JobReason.FastenerNotInStep), step);
         return entry.Kind == JobEntryKind.Skipped ? Skip(entry, fastener, step, reasons) : Tighten(entry, fastener, step, reasons);
+    }
+
+    /// <summary>A repeat changes nothing. What is later than all of its source is none, and is not lost in silence: a counter began anew, or two sources have one name.</summary>
+    private JobOutcome NotNew(JobEntry entry, in SourceMark mark)
+    {
+        ReasonSet reasons = default(ReasonSet).With(JobReason.SequenceNotNew);
+        if (entry.Time <= mark.Latest) return new(JobVerdict.Ignored, reasons);
+        _sources[entry.Source] = mark with { Latest = entry.Time };
+        _conflicts++;
+        return new(JobVerdict.Rejected, reasons.With(JobReason.NumberUsedByAnother));
     }
 
     private JobOutcome Tighten(JobEntry entry, int fastener, int step, ReasonSet reasons)
@@ -68,14 +81,15 @@ internal sealed class JobWork
         reasons = reasons.And(found).When(again, JobReason.AlreadyDone)
             .When(cell.Status == FastenerStatus.Skipped, JobReason.WasSkipped).When(row.MustBeLoosened, JobReason.MustBeLoosened);
         if (!again) reasons = Ordered(reasons, fastener, step, cell);
-        bool uncounted = reasons.Meets(TurnDoesNotCount) && asked.HasTurned(found, entry.InDegrees);
-        reasons = reasons.When(uncounted, JobReason.RotationUncounted);
+        reasons = reasons.When(IsUncounted(entry, fastener, step, reasons), JobReason.RotationUncounted)
+            .When(reasons.Has(JobReason.StepNotReached) && IsAbove(entry, NextLimitOf(fastener)), JobReason.PulledTooHigh);
         JobVerdict verdict = reasons.VerdictWhere(asked.Rejecting.And(RejectingInJob));
-        bool loosen = uncounted || (again ? asked.IsOvertightened(found) : asked.AsksForLoosening(found));
+        bool loosen = reasons.Meets(AskingForLoosening) || (again ? asked.IsOvertightened(found) || IsTurnedUnseen(entry, asked, cell) : asked.AsksForLoosening(found));
 
         Remember(entry, fastener, step);
+        bool keeps = row.MustBeLoosened || again && !loosen && !asked.IsSettledAnewBy(found, verdict);
         row.MustBeLoosened |= loosen;
-        Put(fastener, step, again && !loosen
+        Put(fastener, step, keeps
             ? cell with { Readings = cell.Readings + 1 }
             : new StepCell(verdict == JobVerdict.Rejected ? FastenerStatus.Rejected : FastenerStatus.Done)
             {
@@ -84,8 +98,46 @@ internal sealed class JobWork
                 Reasons = reasons,
                 SkipReason = cell.SkipReason,
             });
-        return new(verdict, reasons, step);
+        return new(verdict, reasons, step, fastener);
     }
+
+    /// <summary>Whether the reading tells of a turn that will not be part of the rotation that is accepted in the end.</summary>
+    private bool IsUncounted(JobEntry entry, int fastener, int step, ReasonSet reasons)
+    {
+        TighteningStep asked = _program.Steps[step];
+        StepCell cell = _rows[fastener].Cells[step];
+        bool turnedSince = HasTurnedAfter(fastener, step);
+
+        // A turn counted from a nut that was not snug yet.
+        if (cell.Status == FastenerStatus.Skipped && turnedSince) return true;
+        if (!(entry.InDegrees > 0)) return false;
+        if (!asked.RotationIsRequired) return turnedSince || reasons.Has(JobReason.TorqueMissing) && _program.TurnsByAngle(fastener);
+        if (reasons.Has(JobReason.AlreadyDone)) return true;
+        if (reasons.Has(JobReason.ThresholdNotReached)) return false;
+
+        // All of a rotation cannot become less: a smaller one is that of the last stroke alone.
+        bool shrank = cell.Status == FastenerStatus.Rejected && !cell.Reasons.Has(JobReason.ThresholdNotReached) && cell.Reading?.InDegrees > entry.InDegrees;
+        return shrank || reasons.Meets(TurnDoesNotCount);
+    }
+
+    /// <summary>A later pull that is harder than the one by which a rotation was accepted has turned the fastener on, if nobody measured by how much.</summary>
+    private static bool IsTurnedUnseen(JobEntry entry, TighteningStep asked, in StepCell cell) =>
+        asked.RotationIsRequired && double.IsNaN(entry.InDegrees) && entry.InNewtonMeters > 0 && !(entry.InNewtonMeters <= cell.Reading!.InNewtonMeters);
+
+    private bool HasTurnedAfter(int fastener, int step)
+    {
+        for (int s = step + 1; s < _unsettled.Length; s++)
+        {
+            if (_rows[fastener].Cells[s].Status == FastenerStatus.Done && _program.Steps[s].RotationIsRequired) return true;
+        }
+
+        return false;
+    }
+
+    private double NextLimitOf(int fastener) =>
+        FirstUnsettledStep(fastener) is >= 0 and int next ? _program.Steps[next].HighestTorque : double.PositiveInfinity;
+
+    private static bool IsAbove(JobEntry entry, double newtonMeters) => entry.InNewtonMeters > newtonMeters * (1 + Tolerance.Widening);
 
     private ReasonSet Ordered(ReasonSet reasons, int fastener, int step, in StepCell cell)
     {
@@ -99,17 +151,17 @@ internal sealed class JobWork
     private JobOutcome Skip(JobEntry entry, int fastener, int step, ReasonSet reasons)
     {
         StepCell cell = _rows[fastener].Cells[step];
-        if (cell.Status == FastenerStatus.Done) return new(JobVerdict.Rejected, reasons.With(JobReason.AlreadyDone), step);
+        if (cell.Status == FastenerStatus.Done) return new(JobVerdict.Rejected, reasons.With(JobReason.AlreadyDone), step, fastener);
         Remember(entry, fastener, step);
         Put(fastener, step, cell with { Status = FastenerStatus.Skipped, SkipReason = entry.Reason });
-        return new(reasons.VerdictWhere(default), reasons, step);
+        return new(reasons.VerdictWhere(default), reasons, step, fastener);
     }
 
     private JobOutcome Loosen(JobEntry entry, int fastener, ReasonSet reasons)
     {
         _undo = new(entry.Source, fastener, -1) { Row = _rows[fastener] };
         Replace(fastener, _rows[fastener].Loosened(entry.Reason!), owned: true);
-        return new(reasons.VerdictWhere(default), reasons);
+        return new(reasons.VerdictWhere(default), reasons, Fastener: fastener);
     }
 
     private JobOutcome Undo(JobEntry entry, in UndoRecord last, ReasonSet reasons)
@@ -119,37 +171,41 @@ internal sealed class JobWork
         if (last.Row is not null)
         {
             Replace(last.Fastener, last.Row, owned: false);
-            return new(reasons.VerdictWhere(default), reasons);
+            return new(reasons.VerdictWhere(default), reasons, Fastener: last.Fastener);
         }
 
         Put(last.Fastener, last.Step, last.Cell);
         _rows[last.Fastener].MustBeLoosened = last.MustBeLoosened;
-        return new(reasons.VerdictWhere(default), reasons, last.Step);
+        return new(reasons.VerdictWhere(default), reasons, last.Step, last.Fastener);
     }
 
     /// <summary>The fastener does not have the step, and was tightened all the same: a turn stays, and so does a torque beyond all its windows.</summary>
     private JobOutcome Stray(JobEntry entry, int fastener, ReasonSet reasons, int step = -1)
     {
-        bool tooMuch = entry.InNewtonMeters > _program.HighestTorqueOn(fastener) * (1 + Tolerance.Widening);
-        bool turned = entry.InDegrees > 0 && _program.TurnsByAngle(fastener);
-        if (tooMuch || turned)
+        bool byAngle = _program.TurnsByAngle(fastener);
+        bool turned = byAngle && (entry.InDegrees > 0 || entry.InNewtonMeters > 0);
+        bool tooMuch = !byAngle && IsAbove(entry, _program.HighestTorqueOn(fastener));
+        if (turned || tooMuch)
         {
             _undo = new(entry.Source, fastener, -1) { Row = _rows[fastener] };
             Replace(fastener, _rows[fastener].Copy(), owned: true);
             _rows[fastener].MustBeLoosened = true;
         }
 
-        return Stray(reasons.When(tooMuch, JobReason.TorqueAboveProgram).When(turned, JobReason.RotationUncounted), step);
+        return Stray(reasons.When(tooMuch, JobReason.PulledTooHigh).When(turned, JobReason.RotationUncounted), step, fastener);
     }
 
-    private JobOutcome Stray(ReasonSet reasons, int step = -1)
+    private JobOutcome Stray(ReasonSet reasons, int step = -1, int fastener = -1)
     {
         _strays++;
-        return new(JobVerdict.Rejected, reasons, step);
+        return new(JobVerdict.Rejected, reasons, step, fastener);
     }
 
-    /// <summary>The step that an entry without a step is for: with an order, the open one; without, the fastener's own first that is not settled.</summary>
-    private int StepFor(int fastener)
+    /// <summary>
+    /// The step that an entry without a step is for: with an order, the open one; without, the fastener's own first that is not settled. A reading
+    /// that does not fit a step which its fastener has done already is for the next one of the fastener, whether that is open or not.
+    /// </summary>
+    private int StepFor(int fastener, JobEntry entry)
     {
         int first = _program.Order == TighteningOrder.Free ? FirstUnsettledStep(fastener) : JobState.OpenStep(_unsettled);
         int found = 0;
@@ -160,13 +216,17 @@ internal sealed class JobWork
             if (first >= 0 && s >= first) break;
         }
 
-        return found;
+        if (entry.Kind != JobEntryKind.Tightened || _rows[fastener].Cells[found].Status != FastenerStatus.Done) return found;
+        TighteningStep done = _program.Steps[found];
+        if (!done.Judge(entry.InNewtonMeters, entry.InDegrees, entry.InSeconds).Meets(done.Rejecting)) return found;
+        int next = FirstUnsettledStep(fastener, from: found);
+        return next < 0 ? found : next;
     }
 
-    private int FirstUnsettledStep(int fastener)
+    private int FirstUnsettledStep(int fastener, int from = 0)
     {
         StepCell[] cells = _rows[fastener].Cells;
-        for (int s = 0; s < cells.Length; s++)
+        for (int s = from; s < cells.Length; s++)
         {
             if (cells[s].Status != FastenerStatus.NotInStep && !cells[s].IsSettled) return s;
         }

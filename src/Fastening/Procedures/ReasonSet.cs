@@ -3,7 +3,7 @@ namespace Fastening;
 /// <summary>A set of reasons in the bits of an integer, the bit of a reason being its number.</summary>
 internal readonly struct ReasonSet(int bits)
 {
-    private const int Count = (int)JobReason.TorqueAboveProgram + 1;
+    private const int Count = (int)JobReason.NumberUsedByAnother + 1;
 
     private readonly int _bits = bits;
 

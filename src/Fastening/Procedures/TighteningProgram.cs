@@ -24,7 +24,7 @@ public sealed class TighteningProgram
     /// <summary>A program.</summary>
     /// <param name="fasteners">The names of the fasteners, each once.</param>
     /// <param name="steps">The steps in their order.</param>
-    /// <param name="order">The order that a job enforces; there is none by default.</param>
+    /// <param name="order">The order that a job enforces; there is no default.</param>
     /// <exception cref="ArgumentNullException">A list, a name or a step is null.</exception>
     /// <exception cref="ArgumentException">The program can never be carried out; the message says why.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="order"/> is not one of the orders.</exception>

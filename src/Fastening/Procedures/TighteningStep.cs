@@ -72,24 +72,27 @@ public sealed class TighteningStep
     /// <param name="torque">The torque that conforms.</param>
     /// <returns>The step.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The name is empty, or no reading can meet the window.</exception>
+    /// <exception cref="ArgumentException">The name is empty, no reading can meet the window, or its lower limit is not greater than 0.</exception>
     /// <example><code>TighteningStep snug = TighteningStep.ByTorque("snug", ToleranceWindow.FromPercent(Torque.FromNewtonMeters(60), minusPercent: 5, plusPercent: 8));</code></example>
     public static TighteningStep ByTorque(string name, ToleranceWindow<Torque> torque) =>
-        new(Naming.Check(name), TighteningControl.Torque, 0) { TorqueWindow = Reachable(torque, nameof(torque)) };
+        new(Naming.Check(name), TighteningControl.Torque, 0) { TorqueWindow = Deciding(Reachable(torque, nameof(torque)), Si.Of(torque.Lower), nameof(torque)) };
 
-    /// <summary>A step that turns by an angle once a torque is reached. The rotation of a reading is all of it past the threshold, further turns included.</summary>
+    /// <summary>
+    /// A step that turns by an angle once a torque is reached. The rotation of a reading is all of it past the threshold, further turns included. The
+    /// torque at its end does not count, however high, unless <see cref="WithFinalTorque"/> asks for it.
+    /// </summary>
     /// <param name="name">The name of the step.</param>
     /// <param name="threshold">The torque from which rotation counts; 0 where an earlier step or the procedure makes the joint snug.</param>
     /// <param name="rotation">The rotation past the threshold that conforms.</param>
     /// <returns>The step.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The name is empty, or no reading can meet the window.</exception>
+    /// <exception cref="ArgumentException">The name is empty, no reading can meet the window, or its lower limit is not greater than 0.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="threshold"/> is outside its domain.</exception>
     /// <example><code>TighteningStep turn = TighteningStep.ByRotation("turn", threshold: Torque.FromNewtonMeters(55), rotationWindow);</code></example>
     public static TighteningStep ByRotation(string name, Torque threshold, ToleranceWindow<Angle> rotation) =>
         new(Naming.Check(name), TighteningControl.RotationAfterThreshold, Guard.Check(threshold, Domains.Torque))
         {
-            RotationWindow = Reachable(rotation, nameof(rotation)),
+            RotationWindow = Deciding(Reachable(rotation, nameof(rotation)), Si.Of(rotation.Lower), nameof(rotation)),
         };
 
     /// <summary>A step that goes by torque and watches the rotation: outside its window, missing or too fast, it is a remark and no refusal.</summary>
@@ -98,12 +101,12 @@ public sealed class TighteningStep
     /// <param name="rotation">The rotation to expect.</param>
     /// <returns>The step.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The name is empty, or no reading can meet a window.</exception>
+    /// <exception cref="ArgumentException">The name is empty, no reading can meet a window, or the lower limit of the torque is not greater than 0.</exception>
     /// <example><code>TighteningStep final = TighteningStep.ByTorqueWatchingRotation("final", torqueWindow, rotationWindow);</code></example>
     public static TighteningStep ByTorqueWatchingRotation(string name, ToleranceWindow<Torque> torque, ToleranceWindow<Angle> rotation) =>
         new(Naming.Check(name), TighteningControl.TorqueRotationWatched, 0)
         {
-            TorqueWindow = Reachable(torque, nameof(torque)),
+            TorqueWindow = Deciding(Reachable(torque, nameof(torque)), Si.Of(torque.Lower), nameof(torque)),
             RotationWindow = Reachable(rotation, nameof(rotation)),
         };
 
@@ -113,12 +116,12 @@ public sealed class TighteningStep
     /// <param name="rotation">The rotation that conforms, counted over the whole step.</param>
     /// <returns>The step.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The name is empty, or no reading can meet a window.</exception>
+    /// <exception cref="ArgumentException">The name is empty, no reading can meet a window, or the lower limit of the torque is not greater than 0.</exception>
     /// <example><code>TighteningStep final = TighteningStep.ByTorqueAndRotation("final", torqueWindow, rotationWindow);</code></example>
     public static TighteningStep ByTorqueAndRotation(string name, ToleranceWindow<Torque> torque, ToleranceWindow<Angle> rotation) =>
         new(Naming.Check(name), TighteningControl.TorqueAndRotation, 0)
         {
-            TorqueWindow = Reachable(torque, nameof(torque)),
+            TorqueWindow = Deciding(Reachable(torque, nameof(torque)), Si.Of(torque.Lower), nameof(torque)),
             RotationWindow = Reachable(rotation, nameof(rotation)),
         };
 
@@ -229,9 +232,12 @@ public sealed class TighteningStep
     internal bool IsOvertightened(ReasonSet reasons) =>
         reasons.Has(JobReason.TorqueAbove) || RotationIsRequired && reasons.Has(JobReason.RotationAbove);
 
-    /// <summary>Whether a reading tells of a turn that uses up the rotation of this step; below the threshold it does not.</summary>
-    internal bool HasTurned(ReasonSet reasons, double rotation) =>
-        RotationIsRequired && rotation > 0 && !reasons.Has(JobReason.ThresholdNotReached);
+    /// <summary>
+    /// Whether the reading of a fastener that is done takes the place of the one it was done by. Where torque decides, a later pull says more: one that
+    /// is accepted, and one that is too low. A rotation is past, and no later reading shows it again.
+    /// </summary>
+    internal bool IsSettledAnewBy(ReasonSet found, JobVerdict verdict) =>
+        !RotationIsRequired && (verdict != JobVerdict.Rejected || found.Has(JobReason.TorqueBelow));
 
     private ReasonSet JudgeTorque(double torque)
     {
@@ -254,5 +260,13 @@ public sealed class TighteningStep
     {
         if (upper > 0 && lower <= readings.High) return window;
         throw new ArgumentException($"{name} is {window}; no tightening can meet it: readings are greater than 0 and at most {Interval.Format(readings.High, Si.BaseUnit<T>())}.", name);
+    }
+
+    /// <summary>A window that decides alone whether a fastener is tight must not take one for tight that was never touched.</summary>
+    private static ToleranceWindow<T> Deciding<T>(ToleranceWindow<T> window, double lower, string name)
+        where T : struct, IQuantity
+    {
+        if (lower > 0) return window;
+        throw new ArgumentException($"{name} is {window}; its lower limit must be greater than 0, or a fastener that was never tightened conforms.", name);
     }
 }

@@ -35,7 +35,8 @@ public sealed record AnyScript(int[] Numbers)
         long last = sequences.GetValueOrDefault(source);
         long sequence = random.Next(10) switch { 0 => last, 1 => Math.Max(0, last - 2), 2 => last + 5, _ => last + 1 };
         sequences[source] = Math.Max(last, sequence);
-        DateTimeOffset time = DateTimeOffset.UnixEpoch.AddMinutes(random.Next(12) == 0 ? index - 3 : index);
+        bool resent = sequence <= last && random.Next(6) > 0;
+        DateTimeOffset time = DateTimeOffset.UnixEpoch.AddMinutes(resent ? -100 : random.Next(12) == 0 ? index - 3 : index);
         bool next = random.Next(3) > 0 && job.NextFastener is not null;
         string fastener = next ? job.NextFastener! : random.Next(20) == 0 ? "X" : job.Program.Fasteners[random.Next(job.Program.Fasteners.Count)];
         string? step = random.Next(5) > 0 ? null : random.Next(8) == 0 ? "no such step" : job.Program.Steps[random.Next(job.Program.Steps.Count)].Name;

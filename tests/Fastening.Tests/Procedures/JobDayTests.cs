@@ -20,11 +20,14 @@ public class JobDayTests
         (job, JobUpdate update) = Next(job, "B1", 60);
         Assert.Equal("B1, half: accepted", update.ToString());
         (job, update) = Next(job, "B3", 60);
-        Assert.Equal("B3, half: rejected: another fastener is next", update.ToString());
+        Assert.Equal("B3, half: rejected: B2 is next", update.ToString());
         (job, update) = Next(job, "B2", 64);
-        Assert.Equal("B2, half: rejected: torque 64 N·m is above 63 N·m", update.ToString());
+        Assert.Equal("B2, half: rejected: torque 64 N·m is above 63 N·m; to be loosened", update.ToString());
         (job, update) = Next(job, "B2", 60);
-        Assert.Equal("B2, half: rejected: to be loosened first, and it was not", update.ToString());
+        Assert.Equal("B2, half: rejected: it was not loosened; to be loosened", update.ToString());
+        Assert.Equal("half: 1 of 4 done, 1 open, 2 rejected, 0 skipped; next: B2; to be loosened: B2", job.ToString());
+        Assert.Equal("B2, half: Rejected, to be loosened, readings: 2, loosenings: 0", job.StateOf("half", "B2").ToString());
+        Assert.Equal("torque 64 N·m is above 63 N·m", job.StateOf("half", "B2").ReasonsInWords);
         Assert.Equal(("half", "B2"), (job.OpenStep!.Name, job.NextFastener));
 
         update = job.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Morning, "B2", "over the limit"));
@@ -44,8 +47,10 @@ public class JobDayTests
         job = Next(job, "B3", 130).Item1.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Morning, "B3", "over the limit")).Progress;
         Assert.Equal(("half", "B3"), (job.OpenStep!.Name, job.NextFastener));
         (job, JobUpdate update) = Next(job, "B2", 120);
-        Assert.Equal([JobReason.TorqueAbove, JobReason.AlreadyDone], update.Reasons);
-        Assert.True(job.StateOf("half", "B2").MustBeLoosened);
+        Assert.Equal("B2, full: rejected: half is not finished", update.ToString());
+        Assert.Empty(job.ToLoosen);
+        (job, update) = Next(job, "B2", 60);
+        Assert.Equal("B2, half: accepted, to be looked at: done in this step before", update.ToString());
     }
 
     [Fact]
@@ -61,7 +66,7 @@ public class JobDayTests
         Assert.Equal("no room for the wrench", later.Progress.StateOf("half", "B2").SkipReason);
         foreach (string bolt in Bolts) job = job.Apply(JobEntry.Skipped("form", 1 + ++_sequence, Morning, bolt, "end of the day").AtStep("full")).Progress;
         Assert.True(job.IsSettled && !job.IsConforming);
-        Assert.Equal("nothing is left to do; some fasteners were skipped", job.ToString());
+        Assert.Equal("some fasteners were skipped, the others are done", job.ToString());
     }
 
     [Fact]
@@ -72,7 +77,7 @@ public class JobDayTests
         JobUpdate foreign = job.Apply(JobEntry.Undone("wrench 2", 1, Morning, "not mine"));
         Assert.Equal([JobReason.NothingToUndo], foreign.Reasons);
         JobUpdate undone = job.Apply(JobEntry.Undone("wrench 1", ++_sequence, Morning, "calibration pull, not the bolt"));
-        Assert.Equal("undo, half: accepted", undone.ToString());
+        Assert.Equal("undo of B1, half: accepted", undone.ToString());
         FastenerState first = undone.Progress.StateOf("half", "B1");
         Assert.Equal((FastenerStatus.Open, 0, false, 1L), (first.Status, first.Readings, first.MustBeLoosened, undone.Progress.UndoneCount));
         Assert.Equal([JobReason.NothingToUndo], undone.Progress.Apply(JobEntry.Undone("wrench 1", ++_sequence, Morning, "again")).Reasons);
@@ -82,7 +87,7 @@ public class JobDayTests
     public void A_repeat_changes_nothing_and_a_clock_that_goes_back_is_told()
     {
         JobProgress job = Next(JobProgress.Start(TwoPasses), "B1", 60).Item1;
-        JobUpdate repeat = job.Apply(JobEntry.Tightened("wrench 1", _sequence, Morning.AddDays(1), "B2").WithTorque(Torque.FromNewtonMeters(60)));
+        JobUpdate repeat = job.Apply(JobEntry.Tightened("wrench 1", _sequence, Morning, "B2").WithTorque(Torque.FromNewtonMeters(60)));
         Assert.Same(job, repeat.Progress);
         Assert.Equal("B2: ignored: the sequence number is not new: a repeat, or too late", repeat.ToString());
 
@@ -96,11 +101,70 @@ public class JobDayTests
         Assert.Equal(FastenerStatus.Done, earlier.Progress.StateOf("half", "B2").Status);
     }
 
+    /// <summary>A counter that begins anew gives old numbers to new readings: refused and counted once each, however often the log is sent.</summary>
+    [Fact]
+    public void A_number_that_another_entry_has_used_is_refused_and_counted()
+    {
+        JobProgress job = Next(JobProgress.Start(TwoPasses), "B1", 60).Item1;
+        JobEntry anew = JobEntry.Tightened("wrench 1", 0, Morning.AddHours(1), "B2").WithTorque(Torque.FromNewtonMeters(300));
+        JobUpdate update = job.Apply(anew);
+        Assert.Equal(
+            "B2: rejected: the sequence number is not new: a repeat, or too late; another entry has used the number: the source counts anew, or two have one name",
+            update.ToString());
+        Assert.Equal((1, 1), (update.Progress.ConflictCount, update.Progress.EntryCount));
+        Assert.Equal("half: 1 of 4 done, 3 open, 0 rejected, 0 skipped; next: B2; numbers used by another entry: 1", update.Progress.ToString());
+        Assert.Equal(JobVerdict.Ignored, update.Progress.Apply(anew).Verdict);
+        Assert.Equal(2, update.Progress.Apply(JobEntry.Tightened("wrench 1", 1, Morning.AddHours(2), "B3")).Progress.ConflictCount);
+    }
+
+    /// <summary>Where torque decides, the last pull says how the bolt is: a good one replaces the old, a low one undoes it.</summary>
+    [Fact]
+    public void A_later_pull_of_a_fastener_that_is_done_decides()
+    {
+        JobProgress job = Bolts.Aggregate(JobProgress.Start(TwoPasses), (p, bolt) => Next(p, bolt, 60).Item1);
+        foreach (string bolt in new[] { "B1", "B3", "B2", "B4" }) job = Next(job, bolt, 120).Item1;
+        Assert.True(job.IsConforming);
+
+        (JobProgress low, JobUpdate update) = Next(job, "B3", 40);
+        Assert.Equal("B3, full: rejected: torque 40 N·m is below 114 N·m; done in this step before", update.ToString());
+        Assert.False(low.IsConforming);
+        Assert.Equal(["B3"], low.RemainingIn("full"));
+        (JobProgress again, _) = Next(low, "B3", 119);
+        Assert.True(again.IsConforming);
+
+        (JobProgress good, update) = Next(job, "B3", 123);
+        Assert.Equal(JobVerdict.Flagged, update.Verdict);
+        Assert.Equal(123, good.StateOf("full", "B3").Torque!.Value.NewtonMeters);
+        Assert.Equal("every fastener is done; to be looked at: 1", good.ToString());
+        Assert.Equal("done in this step before", Assert.Single(good.ToLookAt).ReasonsInWords);
+    }
+
+    [Fact]
+    public void A_fastener_that_is_to_be_loosened_and_skipped_leaves_something_to_do()
+    {
+        var program = new TighteningProgram(["B1"], [At("full", 114, 126)], TighteningOrder.Free);
+        JobProgress job = Next(JobProgress.Start(program), "B1", 160).Item1;
+        (job, _) = Next(job, "B1", 120);
+        Assert.Equal(160, job.StateOf("full", "B1").Torque!.Value.NewtonMeters);
+        job = job.Apply(JobEntry.Skipped("form", 1, Morning, "B1", "galled")).Progress;
+        Assert.False(job.IsSettled);
+        Assert.Equal("some fasteners were skipped, the others are done; to be loosened: B1", job.ToString());
+    }
+
+    [Fact]
+    public void Pulled_to_a_later_step_too_early_it_holds_more_than_its_own_allows()
+    {
+        var program = new TighteningProgram(Bolts, [At("half", 57, 63), At("full", 114, 126)], TighteningOrder.StepByStep);
+        JobProgress job = JobProgress.Start(program);
+        JobUpdate early = job.Apply(JobEntry.Tightened("wrench 1", ++_sequence, Morning, "B1").WithTorque(Torque.FromNewtonMeters(118)).AtStep("full"));
+        Assert.Equal("B1, full: rejected: half is not finished; pulled higher than its step allows; to be loosened", early.ToString());
+    }
+
     [Fact]
     public void Entries_are_checked_and_told_the_same_in_every_culture()
     {
         JobEntry reading = JobEntry.Tightened("wrench 1", 1234, Morning, "B1").WithTorque(Torque.FromNewtonMeters(60.5)).WithRotation(Angle.FromDegrees(12.5));
-        CommaCulture.Run(() => Assert.Equal("wrench 1 #1234 2025-03-04 07:00:00 +01:00: Tightened B1, 60.5 N·m, 12.5°", reading.ToString()));
+        CommaCulture.Run(() => Assert.Equal("wrench 1 #1234 2025-03-04 07:00:00 +01:00: Tightened B1 at half, 60.5 N·m, 12.5°", reading.AtStep("half").ToString()));
         Assert.Equal("sequence", Assert.Throws<ArgumentOutOfRangeException>(() => JobEntry.Tightened("w", -1, Morning, "B1")).ParamName);
         Assert.Throws<ArgumentException>(() => JobEntry.Skipped("w", 1, Morning, "B1", " "));
         Assert.Throws<InvalidOperationException>(() => JobEntry.Undone("w", 1, Morning, "x").WithTorque(Torque.Zero));

@@ -7,7 +7,8 @@ namespace Fastening.Tests.Procedures;
 public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOrder order)
 {
     private readonly List<(JobEntry Entry, bool WentBack)> _lines = [];
-    private readonly Dictionary<string, (long Sequence, DateTimeOffset Time)> _last = [];
+    private readonly Dictionary<string, List<JobEntry>> _sent = [];
+    private readonly Dictionary<string, List<DateTimeOffset>> _times = [];
     private JobEntry? _undoable;
 
     public Dictionary<(string Step, string Fastener), NaiveCell> Cells { get; private set; } = [];
@@ -22,6 +23,8 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
 
     public int Undone { get; private set; }
 
+    public int Conflicts { get; private set; }
+
     public NaiveStep? OpenStep => steps.FirstOrDefault(step => step.Order.Any(f => !Cells[(step.Name, f)].Settled));
 
     public string? NextFastener => OpenStep is NaiveStep step ? step.Order.First(f => !Cells[(step.Name, f)].Settled) : null;
@@ -35,10 +38,19 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
 
     public (JobVerdict Verdict, HashSet<JobReason> Reasons) Take(JobEntry entry)
     {
-        bool known = _last.TryGetValue(entry.Source, out var last);
-        if (known && entry.Sequence <= last.Sequence) return (JobVerdict.Ignored, [JobReason.SequenceNotNew]);
-        bool wentBack = known && entry.Time < last.Time;
-        _last[entry.Source] = (entry.Sequence, entry.Time);
+        List<JobEntry> sent = _sent.TryGetValue(entry.Source, out List<JobEntry>? before) ? before : _sent[entry.Source] = [];
+        if (sent.Count > 0 && entry.Sequence <= sent[^1].Sequence)
+        {
+            if (_times[entry.Source].Exists(time => time >= entry.Time)) return (JobVerdict.Ignored, [JobReason.SequenceNotNew]);
+            _times[entry.Source].Add(entry.Time);
+            Conflicts++;
+            return (JobVerdict.Rejected, [JobReason.SequenceNotNew, JobReason.NumberUsedByAnother]);
+        }
+
+        bool wentBack = sent.Count > 0 && entry.Time < sent[^1].Time;
+        sent.Add(entry);
+        if (sent.Count == 1) _times[entry.Source] = [];
+        _times[entry.Source].Add(entry.Time);
         Entries++;
         JobEntry? undoable = _undoable;
         _undoable = null;
@@ -89,19 +101,34 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
     /// <summary>What a pull in a step that the fastener does not have leaves behind in it.</summary>
     private IEnumerable<JobReason> HarmOf(JobEntry entry)
     {
-        NaiveStep[] own = [.. steps.Where(step => step.Order.Contains(entry.Fastener))];
-        if (own.Any(step => step.NeedsRotation) && entry.Rotation?.Degrees > 0) yield return JobReason.RotationUncounted;
-        if (own.Length > 0 && own.All(step => entry.Torque?.NewtonMeters > step.Torque?.High)) yield return JobReason.TorqueAboveProgram;
+        NaiveStep[] own = OwnSteps(entry.Fastener!);
+        if (own.Any(step => step.NeedsRotation))
+        {
+            if (entry.Rotation?.Degrees > 0 || entry.Torque?.NewtonMeters > 0) yield return JobReason.RotationUncounted;
+        }
+        else if (own.Length > 0 && own.All(step => entry.Torque?.NewtonMeters > step.Torque?.High))
+        {
+            yield return JobReason.PulledTooHigh;
+        }
     }
 
-    /// <summary>Steps that tighten the fastener: of those from the open one on, the first; when there is none, the last of all.</summary>
+    private NaiveStep[] OwnSteps(string fastener) => [.. steps.Where(step => step.Order.Contains(fastener))];
+
+    /// <summary>
+    /// Steps that tighten the fastener: of those from the open one on, the first; when there is none, the last of all. Where that is done and the
+    /// reading does not fit it, the next that is not.
+    /// </summary>
     private NaiveStep StepOf(JobEntry entry)
     {
         if (entry.Step is not null) return steps.Single(step => step.Name == entry.Step);
-        NaiveStep[] own = [.. steps.Where(step => step.Order.Contains(entry.Fastener))];
-        if (order == TighteningOrder.Free) return own.FirstOrDefault(step => !Cells[(step.Name, entry.Fastener!)].Settled) ?? own[^1];
+        NaiveStep[] own = OwnSteps(entry.Fastener!);
         int open = OpenStep is NaiveStep step ? Array.IndexOf(steps, step) : steps.Length;
-        return own.FirstOrDefault(s => Array.IndexOf(steps, s) >= open) ?? own[^1];
+        NaiveStep first = (order == TighteningOrder.Free
+            ? own.FirstOrDefault(s => !Cells[(s.Name, entry.Fastener!)].Settled)
+            : own.FirstOrDefault(s => Array.IndexOf(steps, s) >= open)) ?? own[^1];
+        if (entry.Kind != JobEntryKind.Tightened || Cells[(first.Name, entry.Fastener!)].Status != FastenerStatus.Done) return first;
+        bool fits = !first.Refuses(first.ReasonsFor(entry.Torque?.NewtonMeters, entry.Rotation?.Degrees, entry.Duration?.Seconds));
+        return fits ? first : own.SkipWhile(s => s != first).FirstOrDefault(s => !Cells[(s.Name, entry.Fastener!)].Settled) ?? first;
     }
 
     private void WorkOutAnew()
@@ -158,22 +185,40 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
         if (cell.Status == FastenerStatus.Skipped) reasons.Add(JobReason.WasSkipped);
         if (MustBeLoosened.Contains(fastener)) reasons.Add(JobReason.MustBeLoosened);
         if (!done && OutOfOrder(step, fastener, cell) is JobReason disorder) reasons.Add(disorder);
-        bool offBeat = done || reasons.Overlaps([JobReason.StepNotReached, JobReason.FastenerNotNext]) || found.Contains(JobReason.TorqueMissing);
-        bool wasted = offBeat && step.NeedsRotation && entry.Rotation?.Degrees > 0 && !found.Contains(JobReason.ThresholdNotReached);
-        if (wasted) reasons.Add(JobReason.RotationUncounted);
+        if (Wasted(entry, step, cell, reasons)) reasons.Add(JobReason.RotationUncounted);
+        NaiveStep? next = OwnSteps(fastener).FirstOrDefault(s => !Cells[(s.Name, fastener)].Settled);
+        if (reasons.Contains(JobReason.StepNotReached) && entry.Torque?.NewtonMeters > next?.Torque?.High) reasons.Add(JobReason.PulledTooHigh);
+        bool wasted = reasons.Overlaps([JobReason.RotationUncounted, JobReason.PulledTooHigh]);
         bool refused = wasted || step.Refuses(reasons) || reasons.Overlaps([JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.MustBeLoosened]);
         JobVerdict verdict = refused ? JobVerdict.Rejected : reasons.Count > 0 ? JobVerdict.Flagged : JobVerdict.Accepted;
 
         bool tooMuch = found.Contains(JobReason.TorqueAbove) || step.NeedsRotation && found.Contains(JobReason.RotationAbove);
         bool unknown = step.NeedsRotation && !found.Contains(JobReason.ThresholdNotReached)
             && found.Overlaps([JobReason.RotationMissing, JobReason.TooFast, JobReason.RateUnknown]);
+        if (done) unknown = step.NeedsRotation && entry.Rotation is null && entry.Torque?.NewtonMeters > (cell.Reading!.Torque?.NewtonMeters ?? 0);
+        bool says = !step.NeedsRotation && (!refused || found.Contains(JobReason.TorqueBelow));
+        bool before = MustBeLoosened.Contains(fastener);
         cell.Readings++;
-        if (done && !tooMuch && !wasted) return (verdict, reasons);
         if (tooMuch || unknown || wasted) MustBeLoosened.Add(fastener);
+        if (before || done && !(tooMuch || unknown || wasted) && !says) return (verdict, reasons);
         cell.Status = refused ? FastenerStatus.Rejected : FastenerStatus.Done;
         cell.Reading = entry;
         cell.Reasons = [.. reasons];
         return (verdict, reasons);
+    }
+
+    /// <summary>A turn of the bolt that no accepted rotation will hold.</summary>
+    private bool Wasted(JobEntry entry, NaiveStep step, NaiveCell cell, HashSet<JobReason> reasons)
+    {
+        NaiveStep[] own = OwnSteps(entry.Fastener!);
+        bool turnedLater = own.SkipWhile(s => s != step).Skip(1).Any(s => s.NeedsRotation && Cells[(s.Name, entry.Fastener!)].Status == FastenerStatus.Done);
+        if (cell.Status == FastenerStatus.Skipped && turnedLater) return true;
+        if (entry.Rotation is null || entry.Rotation.Value.Degrees <= 0) return false;
+        if (!step.NeedsRotation) return turnedLater || reasons.Contains(JobReason.TorqueMissing) && own.Any(s => s.NeedsRotation);
+        if (cell.Status == FastenerStatus.Done) return true;
+        if (reasons.Contains(JobReason.ThresholdNotReached)) return false;
+        bool less = cell.Status == FastenerStatus.Rejected && !cell.Reasons.Contains(JobReason.ThresholdNotReached) && cell.Reading?.Rotation > entry.Rotation;
+        return less || reasons.Overlaps([JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.TorqueMissing]);
     }
 
     private JobReason? OutOfOrder(NaiveStep step, string fastener, NaiveCell cell)
