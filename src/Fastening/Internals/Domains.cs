@@ -31,7 +31,7 @@ internal static class Domains
     public static readonly Interval Accuracy = new(0, 0.5);
     public static readonly Interval Percent = new(0, 1e6);
     public static readonly Interval PercentBelow = new(0, 100);
-    public static readonly Interval PercentOfTarget = new(0, 1000, lowOpen: true);
+    public static readonly Interval PercentOfTarget = new(1, 1000);
     public static readonly Interval Fasteners = new(1, 1e5);
     public static readonly Interval Rows = new(1, 300);
     public static readonly Interval Sample = new(-1e10, 1e10);

@@ -71,7 +71,7 @@ public sealed class TighteningPattern
     /// <summary>The whole work: every pass over every fastener, with its torque.</summary>
     /// <param name="fasteners">The names by place, as many as the pattern has places.</param>
     /// <param name="target">The torque of 100 %.</param>
-    /// <param name="percentages">The passes in percent of the target, each greater than 0 and at most 1000, none below the one before.</param>
+    /// <param name="percentages">The passes in percent of the target, each from 1 to 1000, none below the one before: 30 is three tenths, and 0.3 is refused.</param>
     /// <returns>The strokes in their order.</returns>
     /// <exception cref="ArgumentNullException">A list or a name is null.</exception>
     /// <exception cref="ArgumentException">The names do not fit the pattern, there is no pass, or a pass is below the one before.</exception>
@@ -86,7 +86,12 @@ public sealed class TighteningPattern
         var strokes = new List<TighteningStroke>(names.Length * percentages.Count);
         for (int i = 0; i < percentages.Count; i++)
         {
-            double percent = Guard.Check(percentages[i], Domains.PercentOfTarget, "%", $"percentages[{i}]");
+            double percent = percentages[i];
+            if (!Domains.PercentOfTarget.Contains(percent))
+            {
+                Guard.RefuseAgainst($"percentages[{i}]", percent, $"{Domains.PercentOfTarget.Describe(1, "%")} of the target, in percent and not as a fraction");
+            }
+
             if (i > 0 && percent < percentages[i - 1])
             {
                 throw new ArgumentException(

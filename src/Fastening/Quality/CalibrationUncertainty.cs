@@ -7,8 +7,10 @@ namespace Fastening;
 /// <summary>What makes a calibration uncertain, after ISO 6789-2:2017: reference device, resolution, and the ranges found when the conditions were varied.</summary>
 /// <remarks>
 /// Provisional: the components and W' were recalled and not read. Repeatability comes from the readings of the point. A component that is not
-/// stated counts as 0, so state all that apply; of a tool with a scale the verdict asks for the resolution. Equations <c>calibration.reference-component</c>, <c>calibration.range-component</c>,
-/// <c>calibration.repeatability-component</c>, <c>calibration.combine</c>, <c>calibration.expand</c>.
+/// stated counts as 0, so state all that apply; of a tool with a scale the verdict asks for the resolution. A range is the width of group means: the
+/// conditions are varied in one way, a series is taken under each, and the greatest mean less the least mean is the range, not that of single readings.
+/// Each kind counts once: stated again, it replaces what was stated before. Equations <c>calibration.reference-component</c>,
+/// <c>calibration.range-component</c>, <c>calibration.repeatability-component</c>, <c>calibration.combine</c>, <c>calibration.expand</c>.
 /// </remarks>
 /// <example><code>CalibrationUncertainty uncertainty = new CalibrationUncertainty(Ratio.FromPercent(0.5))
 ///     .WithResolution(Torque.FromNewtonMeters(0.5))
@@ -20,42 +22,56 @@ public sealed class CalibrationUncertainty
     private static readonly Interval ReferenceDomain = new(0, 0.1);
     private static readonly Interval SystematicDomain = new(-0.1, 0.1);
 
-    private readonly double? _resolution;
-    private readonly double[] _components;
-    private readonly double _systematic;
-
     /// <summary>The uncertainty of the reference device alone.</summary>
     /// <param name="referenceExpanded">Expanded relative uncertainty W_md of the reference device with k = 2, from its certificate; 0 to 10 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its domain.</exception>
     /// <example><code>var uncertainty = new CalibrationUncertainty(Ratio.FromPercent(0.5));</code></example>
     public CalibrationUncertainty(Ratio referenceExpanded)
-        : this(Guard.Check(referenceExpanded, ReferenceDomain), null, [], 0)
     {
+        Reference = Guard.Check(referenceExpanded, ReferenceDomain);
     }
 
-    private CalibrationUncertainty(double reference, double? resolution, double[] components, double systematic)
+    private CalibrationUncertainty(CalibrationUncertainty before)
     {
-        Reference = reference;
-        _resolution = resolution;
-        _components = components;
-        _systematic = systematic;
+        Reference = before.Reference;
+        Resolution = before.Resolution;
+        Reproducibility = before.Reproducibility;
+        OutputDrive = before.OutputDrive;
+        Interface = before.Interface;
+        ForceLoadingPoint = before.ForceLoadingPoint;
+        Systematic = before.Systematic;
     }
 
     /// <summary>Expanded relative uncertainty W_md of the reference device.</summary>
     public Ratio ReferenceExpanded => Si.Ratio(Reference);
 
     /// <summary>Whether the resolution of a scale or display was stated; 0 is a statement too.</summary>
-    public bool IsResolutionStated => _resolution is not null;
+    public bool IsResolutionStated => Resolution is not null;
 
     internal double Reference { get; }
 
+    private double? Resolution { get; init; }
+
+    private double? Reproducibility { get; init; }
+
+    private double? OutputDrive { get; init; }
+
+    private double? Interface { get; init; }
+
+    private double? ForceLoadingPoint { get; init; }
+
+    private double Systematic { get; init; }
+
+    /// <summary>The relative standard uncertainties from the ranges that were stated, in the order in which they are combined.</summary>
+    private double[] Ranges => [.. new[] { Reproducibility, OutputDrive, Interface, ForceLoadingPoint }.OfType<double>()];
+
     /// <summary>The same with the resolution of the tool's scale or display; a tool without a scale has none.</summary>
-    /// <param name="resolution">Resolution r.</param>
+    /// <param name="resolution">Resolution r. It is not compared with the torques of the points: a wrong unit shows in <see cref="ExpandedAt"/>.</param>
     /// <returns>A new value.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The resolution is outside its domain.</exception>
     /// <example><code>uncertainty.WithResolution(Torque.FromNewtonMeters(0.1))</code></example>
     public CalibrationUncertainty WithResolution(Torque resolution) =>
-        new(Reference, Guard.Check(resolution, Domains.Torque), _components, _systematic);
+        new(this) { Resolution = Guard.Check(resolution, Domains.Torque) };
 
     /// <summary>The same with the range of the means of repeated series.</summary>
     /// <param name="range">Greatest less least mean, b_rep.</param>
@@ -63,7 +79,7 @@ public sealed class CalibrationUncertainty
     /// <returns>A new value.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain.</exception>
     /// <example><code>uncertainty.WithReproducibility(Torque.FromNewtonMeters(0.3), at: Torque.FromNewtonMeters(40))</code></example>
-    public CalibrationUncertainty WithReproducibility(Torque range, Torque at) => With(range, at);
+    public CalibrationUncertainty WithReproducibility(Torque range, Torque at) => new(this) { Reproducibility = ComponentOf(range, at) };
 
     /// <summary>The same with the range of the means over positions of the output drive.</summary>
     /// <param name="range">Greatest less least mean, b_od.</param>
@@ -71,7 +87,7 @@ public sealed class CalibrationUncertainty
     /// <returns>A new value.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain.</exception>
     /// <example><code>uncertainty.WithOutputDrive(Torque.FromNewtonMeters(0.4), at: Torque.FromNewtonMeters(40))</code></example>
-    public CalibrationUncertainty WithOutputDrive(Torque range, Torque at) => With(range, at);
+    public CalibrationUncertainty WithOutputDrive(Torque range, Torque at) => new(this) { OutputDrive = ComponentOf(range, at) };
 
     /// <summary>The same with the range of the means over positions of the drive interface between tool and reference.</summary>
     /// <param name="range">Greatest less least mean, b_int.</param>
@@ -79,7 +95,7 @@ public sealed class CalibrationUncertainty
     /// <returns>A new value.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain.</exception>
     /// <example><code>uncertainty.WithInterface(Torque.FromNewtonMeters(0.2), at: Torque.FromNewtonMeters(40))</code></example>
-    public CalibrationUncertainty WithInterface(Torque range, Torque at) => With(range, at);
+    public CalibrationUncertainty WithInterface(Torque range, Torque at) => new(this) { Interface = ComponentOf(range, at) };
 
     /// <summary>The same with the range of the means over places of the hand on the grip.</summary>
     /// <param name="range">Greatest less least mean, b_l.</param>
@@ -87,7 +103,7 @@ public sealed class CalibrationUncertainty
     /// <returns>A new value.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain.</exception>
     /// <example><code>uncertainty.WithForceLoadingPoint(Torque.FromNewtonMeters(0.6), at: Torque.FromNewtonMeters(40))</code></example>
-    public CalibrationUncertainty WithForceLoadingPoint(Torque range, Torque at) => With(range, at);
+    public CalibrationUncertainty WithForceLoadingPoint(Torque range, Torque at) => new(this) { ForceLoadingPoint = ComponentOf(range, at) };
 
     /// <summary>The same with a systematic deviation of the reference device that was not corrected.</summary>
     /// <param name="deviation">Systematic relative deviation b_ep, −10 to 10 %; its size counts in W', its sign does not.</param>
@@ -95,7 +111,7 @@ public sealed class CalibrationUncertainty
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its domain.</exception>
     /// <example><code>uncertainty.WithSystematicDeviation(Ratio.FromPercent(0.1))</code></example>
     public CalibrationUncertainty WithSystematicDeviation(Ratio deviation) =>
-        new(Reference, _resolution, _components, Guard.Check(deviation, SystematicDomain));
+        new(this) { Systematic = Guard.Check(deviation, SystematicDomain) };
 
     /// <summary>Expanded relative uncertainty W = 2w at one point, k = 2.</summary>
     /// <param name="point">The point.</param>
@@ -125,15 +141,15 @@ public sealed class CalibrationUncertainty
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
-        $"reference device {Reference * 100:0.###} %, {(_resolution is double resolution ? FormattableString.Invariant($"resolution {resolution:0.####} N·m") : "no resolution stated")}, {_components.Length} ranges from varied conditions");
+        $"reference device {Reference * 100:0.###} %, {(Resolution is double resolution ? FormattableString.Invariant($"resolution {resolution:0.####} N·m") : "no resolution stated")}, {Ranges.Length} of 4 ranges from varied conditions");
 
     internal double ExpandedOf(Derivation? work, CalibrationPoint point)
     {
         double combined = CalibrationEquations.ReferenceComponentEquation.Step(work, Reference);
-        combined = Add(work, combined, CalibrationEquations.RangeComponentEquation.Step(work, _resolution ?? 0, point.MeanReference));
+        combined = Add(work, combined, CalibrationEquations.RangeComponentEquation.Step(work, Resolution ?? 0, point.MeanReference));
         combined = Add(work, combined, CalibrationEquations.RepeatabilityComponentEquation.Step(
             work, point.StandardDeviation, point.SiReferences.Length, point.MeanReference));
-        foreach (double component in _components) combined = Add(work, combined, component);
+        foreach (double component in Ranges) combined = Add(work, combined, component);
         return CalibrationEquations.ExpandEquation.Step(work, combined);
     }
 
@@ -141,13 +157,13 @@ public sealed class CalibrationUncertainty
         CalibrationEquations.CombineEquation.Step(work, combined, component);
 
     private double IntervalOf(Derivation? work, CalibrationPoint point) => CalibrationEquations.IntervalOfEquation.Step(
-        work, CalibrationEquations.DeviationEquation.Step(work, point.SiTorque, point.MeanReference), _systematic, ExpandedOf(work, point));
+        work, CalibrationEquations.DeviationEquation.Step(work, point.SiTorque, point.MeanReference), Systematic, ExpandedOf(work, point));
 
-    private CalibrationUncertainty With(Torque range, Torque at)
+    private static double ComponentOf(Torque range, Torque at)
     {
         double width = Guard.Check(range, Domains.Torque);
         double reference = Guard.Check(at, Domains.PositiveTorque);
         if (width > reference) Guard.RefuseAgainst(nameof(range), range, $"at most the torque it was found at, {Guard.Show(at)}");
-        return new(Reference, _resolution, [.. _components, CalibrationEquations.RangeComponentEquation.Step(null, width, reference)], _systematic);
+        return CalibrationEquations.RangeComponentEquation.Step(null, width, reference);
     }
 }

@@ -2,10 +2,10 @@ using Fastening.Internals;
 
 namespace Fastening;
 
-/// <summary>One calibration of a hand torque tool: the readings at its points, how uncertain they are, and what follows from them.</summary>
+/// <summary>One calibration of a torque tool: the readings at its points, how uncertain they are, and what follows from them.</summary>
 /// <remarks>
-/// After ISO 6789-1:2017 and ISO 6789-2:2017; limits, numbers of readings and the budget were recalled and are provisional. Every reading must
-/// comply, not the mean. The sign of a deviation: positive = the tool delivers less than it says.
+/// After ISO 6789-1:2017 and ISO 6789-2:2017; limits, points, numbers of readings and the budget were recalled and are provisional, unless the class
+/// of the tool is a stated one (<see cref="TorqueToolClass.Stated"/>). Every reading must comply, not the mean. The sign of a deviation: positive = the tool delivers less than it says.
 /// </remarks>
 /// <example><code>var calibration = new ToolCalibration(tool, CalibrationState.AsFound, performed, points, uncertainty);
 /// CalibrationVerdict verdict = calibration.Judge(DecisionRule.IlacG8);</code></example>

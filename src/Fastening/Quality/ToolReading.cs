@@ -13,11 +13,12 @@ public sealed class ToolReading
     /// <param name="indicated">Torque that the tool was set to or indicated; behind an adapter this is not the torque at the fastener.</param>
     /// <param name="window">What was required, as a torque at the tool (<see cref="TorqueWrench.SettingWindowFor"/>).</param>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="fastener"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The torque is outside its domain.</exception>
     /// <example><code>var reading = new ToolReading("A-12", at, indicated: Torque.FromNewtonMeters(148), window);</code></example>
     public ToolReading(string fastener, DateTimeOffset at, Torque indicated, ToleranceWindow<Torque> window)
     {
-        Fastener = Guard.NotNull(fastener);
+        Fastener = Naming.Check(fastener);
         At = at;
         SiIndicated = Guard.Check(indicated, Domains.PositiveTorque);
         Window = Guard.NotNull(window);

@@ -43,12 +43,12 @@ public sealed class TorqueTool
     /// <param name="maximum">Greatest torque.</param>
     /// <returns>The tool.</returns>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException">The class is calibrated at one set value.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or the class is calibrated at one set value.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or the minimum is not below the maximum.</exception>
     /// <example><code>TorqueTool.WithRange("W-17", TorqueToolClass.Parse("I C"), Torque.FromNewtonMeters(20), Torque.FromNewtonMeters(100))</code></example>
     public static TorqueTool WithRange(string name, TorqueToolClass toolClass, Torque minimum, Torque maximum)
     {
-        Guard.NotNull(name);
+        Naming.Check(name);
         Guard.NotNull(toolClass);
         double low = Guard.Check(minimum, Domains.PositiveTorque);
         double high = Guard.Check(maximum, Domains.PositiveTorque);
@@ -64,12 +64,12 @@ public sealed class TorqueTool
     /// <param name="setting">The torque it is set to.</param>
     /// <returns>The tool.</returns>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
-    /// <exception cref="ArgumentException">The class is calibrated over a range.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or the class is calibrated over a range.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The torque is outside its domain.</exception>
     /// <example><code>TorqueTool.SetTo("W-3", TorqueToolClass.Parse("II B"), Torque.FromNewtonMeters(24))</code></example>
     public static TorqueTool SetTo(string name, TorqueToolClass setClass, Torque setting)
     {
-        Guard.NotNull(name);
+        Naming.Check(name);
         Guard.NotNull(setClass);
         double value = Guard.Check(setting, Domains.PositiveTorque);
         return setClass.IsSetToOneValue

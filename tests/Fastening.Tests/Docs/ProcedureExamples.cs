@@ -98,7 +98,7 @@ public class ProcedureExamples
         static Torque[] Five(double newtonMeters) => [.. Enumerable.Repeat(Torque.FromNewtonMeters(newtonMeters), 5)];
         DateTimeOffset lastGood = new(2025, 4, 14, 9, 30, 0, TimeSpan.FromHours(2)), performed = lastGood.AddMonths(6), at = performed.AddDays(-1);
         ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(150), 5, 5);
-        DateTimeOffset now = performed;
+        DateTimeOffset firstUse = lastGood.AddDays(2), now = performed;
 
         #region recall-work
         TorqueTool wrench = TorqueTool.WithRange(
@@ -113,7 +113,7 @@ public class ProcedureExamples
         CalibrationVerdict verdict = found.Judge(DecisionRule.IlacG8);              // does not comply: worst deviation +5.26 %
         ToolRecall recall = found.Rejudge(lastGood, [new ToolReading("B4", at, Torque.FromNewtonMeters(149), window)], DecisionRule.IlacG8);
         RejudgedReading again = recall.ToRevisit[0];                                // shown 149 N·m, gave 141.6 N·m: now Below
-        DueStatus due = CalibrationInterval.Iso6789.StatusAt(firstUse: lastGood, cycles: 2_310, at: now);
+        DueStatus due = CalibrationInterval.Iso6789.StatusAt(firstUse, cycles: 2_310, at: now);
         #endregion
 
         Assert.False(verdict.Conforms);

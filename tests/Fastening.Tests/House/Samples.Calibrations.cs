@@ -32,6 +32,8 @@ internal static partial class Samples
         yield return new((typeof(Torque), "range"), Torque.FromNewtonMeters(0.4));
         yield return new((typeof(DateTimeOffset), "lastGood"), Calibrated.AddMonths(-6));
         yield return new((typeof(int), "cycles"), 4000);
+        yield return new((typeof(string), "description"), "hydraulic wrench");
+        yield return new((typeof(IReadOnlyList<Ratio>), "points"), new[] { Ratio.FromPercent(20), Ratio.FromPercent(100) });
         yield return new((typeof(TorqueToolClass), "setClass"), TorqueToolClass.Parse("II B"));
     }
 }

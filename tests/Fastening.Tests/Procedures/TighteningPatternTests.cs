@@ -120,4 +120,18 @@ public class TighteningPatternTests
         Assert.Equal("percentages[1]", Assert.Throws<ArgumentOutOfRangeException>(
             () => cross.Strokes(["a", "b", "c", "d"], Torque.FromNewtonMeters(1), [70, double.NaN])).ParamName);
     }
+
+    [Fact]
+    public void Passes_in_fractions_of_the_target_are_refused()
+    {
+        IReadOnlyList<TighteningStroke> Passes(params double[] percentages) => TighteningPattern.Row(1).Strokes(["a"], Torque.FromNewtonMeters(120), percentages);
+
+        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(() => Passes(0.3, 0.7, 1));
+        Assert.Equal("percentages[0]", refused.ParamName);
+        Assert.StartsWith(
+            "percentages[0] is 0.3; it must be at least 1% and at most 1000% of the target, in percent and not as a fraction.", refused.Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Passes(0.999));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Passes(1000.1));
+        Assert.Equal([1.2, 1200.0], Passes(1, 1000).Select(stroke => stroke.Torque.NewtonMeters));
+    }
 }

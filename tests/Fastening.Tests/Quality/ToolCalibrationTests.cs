@@ -30,7 +30,7 @@ public class ToolCalibrationTests
         Assert.False(verdict.Conforms);
         Close.To((120 - 40.0) / 40, verdict.WorstDeviation.DecimalFractions);
         ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(() => CalibrationPoint.At(Newton(100), [Newton(99), Newton(1062)]));
-        Assert.Contains("references[1] is 1062 N·m; it must be between a tenth of the torque of the tool, 100 N·m, and ten times it; is its unit right?", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("references[1] is 1062 N·m; it must be between a tenth of the torque of the tool, 100 N·m, and ten times it (is its unit right?). (", refused.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => CalibrationPoint.At(Newton(100), [Newton(99), Newton(9.9)]));
     }
 
@@ -76,6 +76,38 @@ public class ToolCalibrationTests
         Assert.Equal(3, verdict.Reasons.Count);
         Assert.Contains("no point at 40 N·m; class II A takes one there", verdict.Reasons[0], StringComparison.Ordinal);
         Assert.Contains("2 readings at 120 N·m; class II A takes 5", verdict.Reasons[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_stated_class_is_calibrated_by_its_own_plan_and_not_in_the_name_of_the_standard()
+    {
+        CalibrationVerdict verdict = Hydraulic(1000, (1000, [1000, 1000, 1000]), (5000, [5000, 5000])).Judge(DecisionRule.SimpleAcceptance);
+
+        Assert.Null(verdict.Conforms);
+        Assert.Equal(["no point at 3000 N·m; class HY takes one there", "2 readings at 5000 N·m; class HY takes 3"], verdict.Reasons);
+        Assert.True(Hydraulic(1000, (1000, [1000, 971, 1029]), (3000, [3000, 2914, 3090]), (5000, [5000, 5000, 5000])).Judge(DecisionRule.SimpleAcceptance).Conforms);
+        Assert.False(Hydraulic(1000, (1000, [1000, 1000, 970]), (3000, [3000, 3000, 3000]), (5000, [5000, 5000, 5000])).Judge(DecisionRule.SimpleAcceptance).Conforms);
+    }
+
+    /// <summary>20 % of 5000 N·m is 1000 N·m; a tool that begins at 1500 N·m cannot be measured there.</summary>
+    [Fact]
+    public void A_point_below_the_lowest_value_is_taken_at_the_lowest_value()
+    {
+        Assert.Contains("no point at 1500 N·m", Hydraulic(1500, (3000, [3000, 3000, 3000])).Judge(DecisionRule.SimpleAcceptance).Reasons[0], StringComparison.Ordinal);
+        Assert.True(Hydraulic(1500, (1500, [1500, 1500, 1500]), (3000, [3000, 3000, 3000]), (5000, [5000, 5000, 5000])).Judge(DecisionRule.SimpleAcceptance).Conforms);
+        CalibrationVerdict high = Hydraulic(4000, (4500, [4500, 4500, 4500])).Judge(DecisionRule.SimpleAcceptance);
+        Assert.Equal(["no point at 4000 N·m; class HY takes one there", "no point at 5000 N·m; class HY takes one there"], high.Reasons);
+    }
+
+    [Fact]
+    public void A_stated_class_for_one_value_is_calibrated_there()
+    {
+        TorqueToolClass nutrunner = TorqueToolClass.Stated("NR", "nutrunner", Ratio.FromPercent(5), 2, hasScale: false, []);
+        var calibration = new ToolCalibration(
+            TorqueTool.SetTo("N-1", nutrunner, Newton(60)), CalibrationState.AsFound, Found, [CalibrationPoint.At(Newton(60), [Newton(62), Newton(58)])], Exact);
+
+        Assert.True(calibration.Judge(DecisionRule.SimpleAcceptance).Conforms);
+        Assert.Throws<ArgumentException>(() => TorqueTool.WithRange("N-1", nutrunner, Newton(20), Newton(60)));
     }
 
     /// <summary>ISO 6789-2:2017 §4.3 (secondary source): the reference's uncertainty at most a quarter of the permitted deviation.</summary>
@@ -141,6 +173,49 @@ public class ToolCalibrationTests
         Close.To(2 * Math.Sqrt(squares), uncertainty.ExpandedAt(point).DecimalFractions);
         Close.To(0.2 / 39.8 + 0.001 + 2 * Math.Sqrt(squares), uncertainty.IntervalAt(point).DecimalFractions);
         Assert.Equal(uncertainty.IntervalAt(point).DecimalFractions, uncertainty.DeriveIntervalAt(point).Result);
+    }
+
+    [Theory]
+    [InlineData(nameof(CalibrationUncertainty.WithReproducibility))]
+    [InlineData(nameof(CalibrationUncertainty.WithOutputDrive))]
+    [InlineData(nameof(CalibrationUncertainty.WithInterface))]
+    [InlineData(nameof(CalibrationUncertainty.WithForceLoadingPoint))]
+    public void A_range_stated_again_replaces_the_earlier_one(string kind)
+    {
+        CalibrationUncertainty With(CalibrationUncertainty uncertainty, double range) =>
+            (CalibrationUncertainty)typeof(CalibrationUncertainty).GetMethod(kind)!.Invoke(uncertainty, [Newton(range), Newton(39)])!;
+
+        CalibrationPoint point = CalibrationPoint.At(Newton(40), [Newton(40), Newton(40)]);
+        CalibrationUncertainty twice = With(With(new CalibrationUncertainty(Ratio.FromPercent(0.6)), 3), 0.7);
+
+        Close.To(2 * Math.Sqrt(0.003 * 0.003 + 0.49 / (12 * 39.0 * 39)), twice.ExpandedAt(point).DecimalFractions);
+        Assert.EndsWith("1 of 4 ranges from varied conditions", twice.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Ranges_count_in_one_order_whatever_the_order_they_were_stated_in()
+    {
+        CalibrationPoint point = CalibrationPoint.At(Newton(40), [Newton(39.6), Newton(39.9)]);
+        var bare = new CalibrationUncertainty(Ratio.FromPercent(0.6));
+        CalibrationUncertainty forwards = bare.WithReproducibility(Newton(0.3), Newton(39)).WithOutputDrive(Newton(0.4), Newton(41))
+            .WithInterface(Newton(0.2), Newton(40)).WithForceLoadingPoint(Newton(0.7), Newton(38)).WithResolution(Newton(0.5)).WithSystematicDeviation(Ratio.FromPercent(0.2));
+        CalibrationUncertainty backwards = bare.WithSystematicDeviation(Ratio.FromPercent(0.2)).WithResolution(Newton(0.5)).WithForceLoadingPoint(Newton(0.7), Newton(38))
+            .WithInterface(Newton(0.2), Newton(40)).WithOutputDrive(Newton(0.4), Newton(41)).WithReproducibility(Newton(0.3), Newton(39));
+
+        Assert.Equal(forwards.DeriveIntervalAt(point).ToString(), backwards.DeriveIntervalAt(point).ToString());
+        Assert.Equal(forwards.IntervalAt(point), backwards.IntervalAt(point));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData(" \t")]
+    public void A_name_that_is_empty_is_refused(string empty)
+    {
+        ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Newton(140), Newton(160));
+
+        Assert.Equal("name", Assert.Throws<ArgumentException>(() => TorqueTool.SetTo(empty, TorqueToolClass.Parse("II B"), Newton(20))).ParamName);
+        Assert.Equal("name", Assert.Throws<ArgumentException>(() => TorqueTool.WithRange(empty, TorqueToolClass.Parse("II A"), Newton(20), Newton(30))).ParamName);
+        Assert.Equal("fastener", Assert.Throws<ArgumentException>(() => new ToolReading(empty, Found, Newton(150), window)).ParamName);
     }
 
     [Fact]
@@ -254,6 +329,16 @@ public class ToolCalibrationTests
 
     /// <summary>A wrench that delivers the same share of what it says everywhere.</summary>
     private static ToolCalibration Whole(double ratio) => new(Wrench, CalibrationState.AsFound, Found, Points(ratio), Exact);
+
+    /// <summary>A hydraulic wrench up to 5000 N·m of a class of its own: 3 %, three readings, at 20, 60 and 100 %.</summary>
+    private static ToolCalibration Hydraulic(double minimum, params (double Torque, double[] References)[] points)
+    {
+        TorqueToolClass stated = TorqueToolClass.Stated(
+            "HY", "hydraulic wrench", Ratio.FromPercent(3), 3, hasScale: true, [Ratio.FromPercent(20), Ratio.FromPercent(60), Ratio.FromPercent(100)]);
+        return new ToolCalibration(
+            TorqueTool.WithRange("H-2", stated, Newton(minimum), Newton(5000)), CalibrationState.AsFound, Found,
+            [.. points.Select(point => CalibrationPoint.At(Newton(point.Torque), [.. point.References.Select(Newton)]))], Exact);
+    }
 
     private static ToolCalibration Calibration(double torque, IEnumerable<double> references) =>
         new(Wrench, CalibrationState.AsFound, Found, [CalibrationPoint.At(Newton(torque), [.. references.Select(Newton)])], Exact);

@@ -1,9 +1,8 @@
 using System.Runtime.CompilerServices;
-using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Internals;
 
-/// <summary>The names that a program gives to its steps and fasteners: none empty, none twice.</summary>
+/// <summary>Names, sources and reasons as the user gives them: none empty, and in a list none twice.</summary>
 internal static class Naming
 {
     public static string Check(string value, [CallerArgumentExpression(nameof(value))] string name = "")
