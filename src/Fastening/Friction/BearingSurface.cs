@@ -47,6 +47,7 @@ public sealed class BearingSurface
     /// <param name="inner">Inner diameter of the contact, smaller than <paramref name="outer"/>.</param>
     /// <returns>The surface.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A diameter is outside its domain, or inner is not smaller than outer.</exception>
+    /// <example><code>BearingSurface.Annulus(outer: Length.FromMillimeters(22.5), inner: Length.FromMillimeters(17.5)).EffectiveDiameter.Millimeters   // 20</code></example>
     public static BearingSurface Annulus(Length outer, Length inner)
     {
         (double o, double i) = Diameters(outer, inner);
@@ -59,6 +60,7 @@ public sealed class BearingSurface
     /// <param name="includedAngle">Included angle of the cone, 1° to 180°: 90° for a countersunk head of 90°.</param>
     /// <returns>The surface.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or inner is not smaller than outer.</exception>
+    /// <example><code>BearingSurface.Cone(outer: Length.FromMillimeters(22), inner: Length.FromMillimeters(14), includedAngle: Angle.FromDegrees(60))</code></example>
     public static BearingSurface Cone(Length outer, Length inner, Angle includedAngle)
     {
         (double o, double i) = Diameters(outer, inner);
@@ -88,6 +90,7 @@ public sealed class BearingSurface
     /// <param name="effectiveDiameter">Diameter at which bearing friction acts.</param>
     /// <returns>The surface.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="effectiveDiameter"/> is outside its domain.</exception>
+    /// <example><code>BearingSurface.OfDiameter(Length.FromMillimeters(40))</code></example>
     public static BearingSurface OfDiameter(Length effectiveDiameter) =>
         new(new BearingContact.Given(Guard.Check(effectiveDiameter, Domains.Length)));
 
@@ -95,6 +98,7 @@ public sealed class BearingSurface
     /// <param name="thread">The thread; only its nominal diameter counts.</param>
     /// <returns>The surface.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
+    /// <example><code>BearingSurface.ForShigleyCollar(ScrewThread.Parse("3/4-16 UNF")).EffectiveDiameter.Inches   // 0.9375</code></example>
     public static BearingSurface ForShigleyCollar(ScrewThread thread) => new(new BearingContact.Collar(Si.Of(Guard.NotNull(thread).NominalDiameter)));
 
     /// <summary>Under a hexagon head, on a medium clearance hole: ISO 4014/4017 with ISO 273, or ASME B18.2.1 with B18.2.8 (normal fit).</summary>
@@ -105,6 +109,7 @@ public sealed class BearingSurface
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The tables have no such size; give the diameters with <see cref="Annulus"/>.</exception>
+    /// <example><code>BearingSurface.ForHexagonHead(ScrewThread.Parse("M16")).EffectiveDiameter.Millimeters   // 19.995</code></example>
     public static BearingSurface ForHexagonHead(ScrewThread thread) => OnMediumHole(BearingFace.HexagonHead(Guard.NotNull(thread)));
 
     /// <summary>Under a hexagon nut of ISO 4032 on a medium clearance hole of ISO 273.</summary>
@@ -112,6 +117,7 @@ public sealed class BearingSurface
     /// <returns>The ring between the least washer face d_w and the hole or, where it is larger, the greatest countersink d_a of the nut.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The tables have no such size; give the diameters with <see cref="Annulus"/>.</exception>
+    /// <example><code>BearingSurface.ForHexagonNut(ScrewThread.Parse("M16")).EffectiveDiameter.Millimeters   // 20</code></example>
     public static BearingSurface ForHexagonNut(ScrewThread thread) => OnMediumHole(BearingFace.HexagonNut(Guard.NotNull(thread)));
 
     /// <summary>Under a hexagon socket head of ISO 4762 on a medium clearance hole of ISO 273.</summary>
@@ -119,6 +125,7 @@ public sealed class BearingSurface
     /// <returns>The ring between the least washer face d_w and the hole.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The tables have no such size; give the diameters with <see cref="Annulus"/>.</exception>
+    /// <example><code>BearingSurface.ForSocketHead(ScrewThread.Parse("M16")).EffectiveDiameter.Millimeters   // 20.335</code></example>
     public static BearingSurface ForSocketHead(ScrewThread thread) => OnMediumHole(BearingFace.SocketHead(Guard.NotNull(thread)));
 
     /// <summary>The same head or nut on a hole of another series; a washer that was there is gone.</summary>
@@ -126,6 +133,7 @@ public sealed class BearingSurface
     /// <returns>A new surface.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="series"/> is not a value of the enumeration.</exception>
     /// <exception cref="InvalidOperationException">The surface was not made for a standard head or nut, so its hole has no series.</exception>
+    /// <example><code>BearingSurface.ForHexagonHead(ScrewThread.Parse("M16")).WithHole(HoleSeries.Coarse).EffectiveDiameter.Millimeters   // 20.495</code></example>
     public BearingSurface WithHole(HoleSeries series) => On(Face("hole").OnHole(series));
 
     /// <summary>The same surface on a hole of a given diameter, chamfer included; a washer that was there is gone.</summary>
@@ -148,11 +156,13 @@ public sealed class BearingSurface
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="washer"/> is not a value of the enumeration.</exception>
     /// <exception cref="ArgumentException">The standard has no washer for the thread.</exception>
     /// <exception cref="InvalidOperationException">The surface was not made for a standard head or nut.</exception>
+    /// <example><code>BearingSurface.ForHexagonHead(ScrewThread.Parse("M16")).WithWasher(PlainWasher.Iso7089).EffectiveDiameter.Millimeters   // 19.745</code></example>
     public BearingSurface WithWasher(PlainWasher washer) => On(Face("washer").OnWasher(washer));
 
     /// <summary>The same surface with the effective diameter of uniform pressure, (2/3)(D_o³ − D_i³)/(D_o² − D_i²).</summary>
     /// <returns>A new surface.</returns>
     /// <exception cref="InvalidOperationException">Only the effective diameter of the surface is known.</exception>
+    /// <example><code>BearingSurface.Annulus(Length.FromMillimeters(22.5), Length.FromMillimeters(17.5)).WithUniformPressure().EffectiveDiameter.Millimeters   // 20.10</code></example>
     public BearingSurface WithUniformPressure() =>
         new((_contact as BearingContact.Ring ?? throw new InvalidOperationException(NoRing)).UnderUniformPressure(), _face);
 

@@ -11,6 +11,7 @@ public sealed class FrictionCoefficients
     /// <param name="thread">Coefficient of friction in the thread, 0 to 2.</param>
     /// <param name="bearing">Coefficient of friction at the bearing surface, 0 to 2.</param>
     /// <exception cref="ArgumentOutOfRangeException">A coefficient is outside 0 to 2.</exception>
+    /// <example><code>new FrictionCoefficients(thread: 0.12, bearing: 0.10)</code></example>
     public FrictionCoefficients(double thread, double bearing)
     {
         Thread = Guard.Check(thread, Domains.Friction);
@@ -27,6 +28,7 @@ public sealed class FrictionCoefficients
     /// <param name="friction">The coefficient, 0 to 2.</param>
     /// <returns>The pair.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The coefficient is outside 0 to 2.</exception>
+    /// <example><code>FrictionCoefficients.Uniform(0.14)</code></example>
     public static FrictionCoefficients Uniform(double friction)
     {
         Guard.Check(friction, Domains.Friction);

@@ -14,6 +14,7 @@ public sealed class FrictionRange
     /// <param name="high">The highest coefficients; neither below its counterpart in <paramref name="low"/>.</param>
     /// <exception cref="ArgumentNullException">An end is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A coefficient of <paramref name="high"/> is below its counterpart.</exception>
+    /// <example><code>new FrictionRange(low: new FrictionCoefficients(thread: 0.10, bearing: 0.09), high: new FrictionCoefficients(thread: 0.16, bearing: 0.14))</code></example>
     public FrictionRange(FrictionCoefficients low, FrictionCoefficients high)
     {
         Low = Guard.NotNull(low);

@@ -43,6 +43,7 @@ public sealed class PublishedFriction
     /// <summary>The range for thread and bearing alike.</summary>
     /// <returns>Lowest in both places to highest in both places.</returns>
     /// <exception cref="InvalidOperationException">The range is open above: no highest coefficient was published.</exception>
+    /// <example><code>FrictionGuidance.Coefficients.Single(f =&gt; f.Condition == "friction class B").ToRange().High.Thread   // 0.16</code></example>
     public FrictionRange ToRange() => new(
         FrictionCoefficients.Uniform(Low),
         FrictionCoefficients.Uniform(High ?? throw new InvalidOperationException(

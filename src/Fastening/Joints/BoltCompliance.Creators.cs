@@ -21,6 +21,9 @@ public sealed partial class BoltCompliance
     /// <returns>The bolt.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> or <paramref name="material"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its domain or does not fit the others, or the head is unknown.</exception>
+    /// <example><code>BoltCompliance.Vdi2230(
+    ///     ScrewThread.Parse("M16"), length: Length.FromMillimeters(80), threadedLength: Length.FromMillimeters(38),
+    ///     grip: Length.FromMillimeters(60), BoltHead.Hexagon, ElasticMaterial.Steel)</code></example>
     public static BoltCompliance Vdi2230(ScrewThread thread, Length length, Length threadedLength, Length grip, BoltHead head, ElasticMaterial material)
     {
         Guard.NotNull(thread);
@@ -41,6 +44,9 @@ public sealed partial class BoltCompliance
     /// <exception cref="ArgumentNullException">An argument or a section is null.</exception>
     /// <exception cref="ArgumentException">There are no sections.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The head is unknown.</exception>
+    /// <example><code>BoltSection waist = BoltSection.OfDiameter(Length.FromMillimeters(40), Length.FromMillimeters(12));
+    /// BoltCompliance bolt = BoltCompliance.Vdi2230(thread, [waist, BoltSection.OfThread(Length.FromMillimeters(15), thread)], BoltHead.Hexagon,
+    ///     ElasticMaterial.Steel);</code></example>
     public static BoltCompliance Vdi2230(ScrewThread thread, IReadOnlyList<BoltSection> sections, BoltHead head, ElasticMaterial material) =>
         new(BoltComplianceMethod.Vdi2230, Guard.NotNull(thread), Guard.NotNull(material), Copy(sections), Known(head));
 
@@ -53,6 +59,9 @@ public sealed partial class BoltCompliance
     /// <returns>The bolt.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> or <paramref name="material"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its domain or does not fit the others.</exception>
+    /// <example><code>BoltCompliance.Textbook(
+    ///     ScrewThread.Parse("1/2-13 UNC"), length: Length.FromInches(1.5), threadedLength: Length.FromInches(1.25),
+    ///     grip: Length.FromInches(1.095), ElasticMaterial.Steel)</code></example>
     public static BoltCompliance Textbook(ScrewThread thread, Length length, Length threadedLength, Length grip, ElasticMaterial material)
     {
         Guard.NotNull(thread);
@@ -69,6 +78,7 @@ public sealed partial class BoltCompliance
     /// <returns>The bolt.</returns>
     /// <exception cref="ArgumentNullException">An argument or a section is null.</exception>
     /// <exception cref="ArgumentException">There are no sections.</exception>
+    /// <example><code>BoltCompliance.OfSections(thread, [BoltSection.OfDiameter(Length.FromMillimeters(50), Length.FromMillimeters(16))], ElasticMaterial.Steel)</code></example>
     public static BoltCompliance OfSections(ScrewThread thread, IReadOnlyList<BoltSection> sections, ElasticMaterial material) =>
         new(BoltComplianceMethod.SectionsOnly, Guard.NotNull(thread), Guard.NotNull(material), Copy(sections));
 
@@ -82,6 +92,8 @@ public sealed partial class BoltCompliance
     /// <returns>The effective grip, for <see cref="Textbook"/> and for the layers under a frustum stack.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A thickness is outside its domain.</exception>
+    /// <example><code>BoltCompliance.TappedGrip(ScrewThread.Parse("M16"), clampedThickness: Length.FromMillimeters(30),
+    ///     tappedThickness: Length.FromMillimeters(40)).Millimeters   // 38</code></example>
     public static Length TappedGrip(ScrewThread thread, Length clampedThickness, Length tappedThickness) => Si.Length(BoltComplianceEquations.TappedGrip(
         Guard.Check(clampedThickness, Domains.Length), Guard.Check(tappedThickness, Domains.Length), Si.Of(Guard.NotNull(thread).NominalDiameter)));
 

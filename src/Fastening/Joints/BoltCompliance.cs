@@ -79,6 +79,7 @@ public sealed partial class BoltCompliance
     /// <returns>A new bolt.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="material"/> is null.</exception>
     /// <exception cref="InvalidOperationException">The bolt is not one of VDI 2230, so it has no nut to replace; see <see cref="TappedGrip"/>.</exception>
+    /// <example><code>bolt.TappedInto(ElasticMaterial.GreyCastIron)</code></example>
     public BoltCompliance TappedInto(ElasticMaterial material)
     {
         Guard.NotNull(material);
@@ -94,11 +95,13 @@ public sealed partial class BoltCompliance
     /// <param name="force">Tension in the bolt.</param>
     /// <returns>The elongation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="force"/> is outside its domain.</exception>
+    /// <example><code>bolt.ElongationAt(Force.FromKilonewtons(70)).Micrometers</code></example>
     public Length ElongationAt(Force force) =>
         Si.Length(BoltComplianceEquations.Elongation(Guard.Check(force, Domains.Force), MetersPerNewton));
 
     /// <summary>The work behind <see cref="MetersPerNewton"/>.</summary>
     /// <returns>The steps; the last is the resilience δ_S.</returns>
+    /// <example><code>Console.WriteLine(bolt.DeriveResilience());</code></example>
     public Derivation DeriveResilience()
     {
         var work = new Derivation($"Resilience of the bolt {Thread}, {MethodName}");
@@ -108,6 +111,7 @@ public sealed partial class BoltCompliance
 
     /// <summary>The work behind <see cref="TwistRadiansPerNewtonMeter"/>.</summary>
     /// <returns>The steps; the last is the torsional compliance.</returns>
+    /// <example><code>Console.WriteLine(bolt.DeriveTwist());</code></example>
     public Derivation DeriveTwist()
     {
         var work = new Derivation($"Twist of the bolt {Thread}");

@@ -37,6 +37,7 @@ public sealed class BoltSection
     /// <param name="diameter">Its diameter.</param>
     /// <returns>The section, of the bolt's material.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its domain.</exception>
+    /// <example><code>BoltSection.OfDiameter(Length.FromMillimeters(40), diameter: Length.FromMillimeters(12))</code></example>
     public static BoltSection OfDiameter(Length length, Length diameter) =>
         Round(Guard.Check(length, Domains.Length), Guard.Check(diameter, Domains.Length));
 
@@ -45,6 +46,7 @@ public sealed class BoltSection
     /// <param name="area">Its cross-section.</param>
     /// <returns>The section, of the bolt's material.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>BoltSection.OfArea(Length.FromMillimeters(25), Area.FromSquareMillimeters(180))</code></example>
     public static BoltSection OfArea(Length length, Area area) =>
         new(Guard.Check(length, Domains.Length), null, Guard.Check(area, Domains.Area), null);
 
@@ -54,6 +56,7 @@ public sealed class BoltSection
     /// <returns>The section, of the bolt's material.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="length"/> is outside its domain.</exception>
+    /// <example><code>BoltSection.OfThread(Length.FromMillimeters(15), ScrewThread.Parse("M16"))</code></example>
     public static BoltSection OfThread(Length length, ScrewThread thread) =>
         Round(Guard.Check(length, Domains.Length), Guard.NotNull(thread).Geometry.RootDiameter);
 
@@ -61,6 +64,7 @@ public sealed class BoltSection
     /// <param name="material">The material.</param>
     /// <returns>A new section.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="material"/> is null.</exception>
+    /// <example><code>BoltSection.OfArea(Length.FromMillimeters(25), Area.FromSquareMillimeters(180)).WithMaterial(ElasticMaterial.WroughtAluminium)</code></example>
     public BoltSection WithMaterial(ElasticMaterial material) => new(_length, _diameter, _area, Guard.NotNull(material));
 
     /// <inheritdoc />

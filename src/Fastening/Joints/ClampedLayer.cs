@@ -12,6 +12,7 @@ public sealed class ClampedLayer
     /// <param name="material">Material.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="thickness"/> is outside its domain.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="material"/> is null.</exception>
+    /// <example><code>new ClampedLayer(thickness: Length.FromMillimeters(20), ElasticMaterial.GreyCastIron)</code></example>
     public ClampedLayer(Length thickness, ElasticMaterial material)
     {
         SiThickness = Guard.Check(thickness, Domains.Length);

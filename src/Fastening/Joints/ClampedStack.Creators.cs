@@ -21,6 +21,9 @@ public sealed partial class ClampedStack
     /// <exception cref="ArgumentNullException"><paramref name="layers"/> or a layer is null.</exception>
     /// <exception cref="ArgumentException">There are no layers.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A diameter is outside its domain or not greater than the hole, the grip is less than a thousandth of the bearing diameter, or the form is unknown.</exception>
+    /// <example><code>ClampedStack.Vdi2230Cone(
+    ///     layers, bearingDiameter: Length.FromMillimeters(22), hole: Length.FromMillimeters(17.5), outerDiameter: Length.FromMillimeters(60),
+    ///     JointForm.ThroughBolt)</code></example>
     public static ClampedStack Vdi2230Cone(
         IReadOnlyList<ClampedLayer> layers, Length bearingDiameter, Length hole, Length outerDiameter, JointForm form)
     {
@@ -40,6 +43,9 @@ public sealed partial class ClampedStack
     /// <exception cref="ArgumentNullException"><paramref name="layers"/> or a layer is null.</exception>
     /// <exception cref="ArgumentException">There are no layers.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, a diameter is not greater than the hole, or the form is unknown.</exception>
+    /// <example><code>ClampedStack.Frusta(
+    ///     layers, Length.FromMillimeters(22), hole: Length.FromMillimeters(17.5), halfAngle: Angle.FromDegrees(30), outerDiameter: null,
+    ///     JointForm.TappedThread)</code></example>
     public static ClampedStack Frusta(
         IReadOnlyList<ClampedLayer> layers, Length bearingDiameter, Length hole, Angle halfAngle, Length? outerDiameter, JointForm form) =>
         new(
@@ -52,6 +58,7 @@ public sealed partial class ClampedStack
     /// <returns>The stack.</returns>
     /// <exception cref="ArgumentNullException">An argument or a layer is null.</exception>
     /// <exception cref="ArgumentException">There are no layers.</exception>
+    /// <example><code>ClampedStack.ShigleyFrusta(ScrewThread.Parse("M16"), layers)</code></example>
     public static ClampedStack ShigleyFrusta(ScrewThread thread, IReadOnlyList<ClampedLayer> layers)
     {
         double d = Si.Of(Guard.NotNull(thread).NominalDiameter);
@@ -69,6 +76,8 @@ public sealed partial class ClampedStack
     /// There are no layers, they differ in modulus, or their modulus is more than 15 % from that of the fit: then the fit is for another material.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">The grip is less than a twentieth of the nominal diameter.</exception>
+    /// <example><code>ClampedStack.Wileman(
+    ///     ScrewThread.Parse("M16"), [new ClampedLayer(Length.FromMillimeters(45), ElasticMaterial.Steel)], WilemanFit.Steel)</code></example>
     public static ClampedStack Wileman(ScrewThread thread, IReadOnlyList<ClampedLayer> layers, WilemanFit fit)
     {
         Guard.NotNull(thread);

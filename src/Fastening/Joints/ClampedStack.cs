@@ -71,6 +71,7 @@ public sealed partial class ClampedStack
 
     /// <summary>The work behind <see cref="MetersPerNewton"/>.</summary>
     /// <returns>The steps; the last is the resilience δ_P.</returns>
+    /// <example><code>Console.WriteLine(parts.DeriveResilience());</code></example>
     public Derivation DeriveResilience()
     {
         var work = new Derivation($"Resilience of the clamped parts, {MethodName}");

@@ -37,6 +37,7 @@ public sealed class Embedding
     /// <param name="total">Flattening of all surfaces together, 0 to 10 mm.</param>
     /// <returns>The embedding.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The length is outside its domain.</exception>
+    /// <example><code>Embedding.Of(Length.FromMicrometers(8))</code></example>
     public static Embedding Of(Length total) => new(Guard.Check(total, Domains.Embedding), null);
 
     /// <summary>The published guide values (equations <c>joint.face-embedding</c>, <c>joint.embedding</c>).</summary>
@@ -47,6 +48,7 @@ public sealed class Embedding
     /// <param name="interfaces">Interfaces between the clamped parts, washers and the part with the tapped hole included.</param>
     /// <returns>The embedding.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not of its enumeration, or a count is outside 0 to 100.</exception>
+    /// <example><code>Embedding.ForRoughness(SurfaceRoughness.Rz10To40, EmbeddingLoad.Axial, threads: 1, bearingFaces: 2, interfaces: 1).Total.Micrometers   // 11</code></example>
     public static Embedding ForRoughness(SurfaceRoughness roughness, EmbeddingLoad load, int threads, int bearingFaces, int interfaces)
     {
         if (roughness is < SurfaceRoughness.RzBelow10 or > SurfaceRoughness.Rz40To160)

@@ -31,6 +31,7 @@ public sealed partial class Joint
     /// <returns>The steps; the last is the force.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="introduction"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A force is outside its domain, or the load presses so hard that the bolt loses its tension.</exception>
+    /// <example><code>Console.WriteLine(joint.DeriveBoltForceAt(preload, axialLoad, LoadIntroduction.Of(0.4)));</code></example>
     public Derivation DeriveBoltForceAt(Force preload, Force axialLoad, LoadIntroduction introduction)
     {
         double force = Guard.Check(preload, Domains.Force), load = CheckLoad(axialLoad, force, introduction);
@@ -46,6 +47,7 @@ public sealed partial class Joint
     /// <returns>The steps; the last is the force.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="introduction"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A force is outside its domain, or the load presses so hard that the bolt loses its tension.</exception>
+    /// <example><code>Console.WriteLine(joint.DeriveClampForceAt(preload, axialLoad, LoadIntroduction.Of(0.4)));</code></example>
     public Derivation DeriveClampForceAt(Force preload, Force axialLoad, LoadIntroduction introduction)
     {
         double force = Guard.Check(preload, Domains.Force), load = CheckLoad(axialLoad, force, introduction);
@@ -70,6 +72,7 @@ public sealed partial class Joint
     /// <returns>The steps; the last is the load.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="introduction"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is outside its domain.</exception>
+    /// <example><code>Console.WriteLine(joint.DeriveSeparationLoadAt(preload, LoadIntroduction.Of(0.4)));</code></example>
     public Derivation DeriveSeparationLoadAt(Force preload, LoadIntroduction introduction)
     {
         double force = Guard.Check(preload, Domains.Force);

@@ -18,6 +18,7 @@ public sealed partial class Joint
     /// <param name="embedding">How much the surfaces flatten.</param>
     /// <returns>The steps; the last is the loss.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="embedding"/> is null.</exception>
+    /// <example><code>Console.WriteLine(joint.DeriveEmbeddingLossOf(Embedding.Of(Length.FromMicrometers(11))));</code></example>
     public Derivation DeriveEmbeddingLossOf(Embedding embedding)
     {
         Guard.NotNull(embedding);
@@ -47,6 +48,7 @@ public sealed partial class Joint
     /// <exception cref="ArgumentNullException"><paramref name="temperatures"/> is null.</exception>
     /// <exception cref="ArgumentException">A thermal expansion is unknown, or bolt, layers and temperatures do not match.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is outside its domain.</exception>
+    /// <example><code>Console.WriteLine(joint.DeriveThermalLossAt(preload, new JointTemperatures(TemperatureDelta.FromKelvins(60), TemperatureDelta.FromKelvins(80))));</code></example>
     public Derivation DeriveThermalLossAt(Force preload, JointTemperatures temperatures)
     {
         double force = Guard.Check(preload, Domains.Force);
@@ -89,6 +91,7 @@ public sealed partial class Joint
     /// <returns>The steps; the last is the preload.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="duty"/> is null.</exception>
     /// <exception cref="ArgumentException">A thermal expansion is unknown, or bolt, layers and temperatures do not match.</exception>
+    /// <example><code>Console.WriteLine(joint.DeriveLeastAssemblyPreloadFor(duty));</code></example>
     public Derivation DeriveLeastAssemblyPreloadFor(JointDuty duty)
     {
         var work = new Derivation("Least assembly preload");
@@ -102,6 +105,7 @@ public sealed partial class Joint
     /// <returns>The steps; the last is the preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">A thermal expansion is unknown, or bolt, layers and temperatures do not match.</exception>
+    /// <example><code>Console.WriteLine(joint.DeriveGreatestAssemblyPreloadFor(duty, PreloadScatter.FromTighteningFactor(1.6)));</code></example>
     public Derivation DeriveGreatestAssemblyPreloadFor(JointDuty duty, PreloadScatter scatter)
     {
         Guard.NotNull(duty);

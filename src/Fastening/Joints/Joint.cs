@@ -21,6 +21,7 @@ public sealed partial class Joint
     /// A bolt of VDI 2230 with the fit by Wileman, a textbook bolt with the cone of VDI 2230, a bolt of VDI 2230 with a nut and a cone or
     /// frusta for a tapped thread or the reverse, or a bolt and parts of different grips.
     /// </exception>
+    /// <example><code>var joint = new Joint(bolt, parts);</code></example>
     public Joint(BoltCompliance bolt, ClampedStack parts)
     {
         Bolt = Guard.NotNull(bolt);
@@ -48,18 +49,21 @@ public sealed partial class Joint
     /// <param name="preloadGain">The preload to gain.</param>
     /// <returns>The rotation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preloadGain"/> is outside its domain.</exception>
+    /// <example><code>joint.RotationFor(preloadGain: Force.FromKilonewtons(40)).Degrees</code></example>
     public Angle RotationFor(Force preloadGain) => Si.AngleFromRadians(RotationOf(null, Guard.Check(preloadGain, Domains.Force)));
 
     /// <summary>The preload that a rotation gains (equation <c>joint.preload-gain</c>).</summary>
     /// <param name="rotation">The rotation.</param>
     /// <returns>The preload.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is outside its domain.</exception>
+    /// <example><code>joint.PreloadGainAt(Angle.FromDegrees(35)).Kilonewtons</code></example>
     public Force PreloadGainAt(Angle rotation) => Si.Force(PreloadGainOf(null, Si.ToRadians(Guard.Check(rotation, Domains.Rotation))));
 
     /// <summary>The work behind <see cref="RotationFor"/>.</summary>
     /// <param name="preloadGain">The preload to gain.</param>
     /// <returns>The steps; the last is the rotation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preloadGain"/> is outside its domain.</exception>
+    /// <example><code>Console.WriteLine(joint.DeriveRotationFor(Force.FromKilonewtons(40)));</code></example>
     public Derivation DeriveRotationFor(Force preloadGain)
     {
         var work = new Derivation("Rotation");
@@ -71,6 +75,7 @@ public sealed partial class Joint
     /// <param name="rotation">The rotation.</param>
     /// <returns>The steps; the last is the preload.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is outside its domain.</exception>
+    /// <example><code>Console.WriteLine(joint.DerivePreloadGainAt(Angle.FromDegrees(35)));</code></example>
     public Derivation DerivePreloadGainAt(Angle rotation)
     {
         var work = new Derivation("Preload gained by rotation");
@@ -80,6 +85,7 @@ public sealed partial class Joint
 
     /// <summary>The work behind <see cref="LoadFactor"/>.</summary>
     /// <returns>The steps; the last is the load factor.</returns>
+    /// <example><code>Console.WriteLine(joint.DeriveLoadFactor());</code></example>
     public Derivation DeriveLoadFactor()
     {
         var work = new Derivation("Load factor");

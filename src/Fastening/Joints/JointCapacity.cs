@@ -53,6 +53,7 @@ public sealed class JointCapacity
     /// <param name="preload">The preload that no bolt may pass while tightening.</param>
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The preload is outside its domain.</exception>
+    /// <example><code>capacity.WithPermittedPreload(AssemblyStress.PermittedPreload(model, strength, utilisation: 0.9))</code></example>
     public JointCapacity WithPermittedPreload(Force preload) => new(this) { PermittedPreloadSi = Guard.Check(preload, Domains.Force) };
 
     /// <summary>The same with the bolt, for its stress in service.</summary>
@@ -69,6 +70,7 @@ public sealed class JointCapacity
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>capacity.WithBolt(model, strength, residualTorsion: 0.5)</code></example>
     public JointCapacity WithBolt(
         FrictionTorqueModel tightening, BoltStrength strength, double residualTorsion,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null) => new(this)
@@ -82,6 +84,7 @@ public sealed class JointCapacity
     /// <param name="amplitude">The amplitude, half of the range, from a test or a standard.</param>
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The amplitude is outside 1 kPa to 100 GPa.</exception>
+    /// <example><code>capacity.WithPermittedAmplitude(Pressure.FromMegapascals(42))</code></example>
     public JointCapacity WithPermittedAmplitude(Pressure amplitude) => new(this) { PermittedAmplitudeSi = Guard.Check(amplitude, Domains.Stress) };
 
     /// <summary>The same with the face under the head.</summary>
@@ -90,6 +93,7 @@ public sealed class JointCapacity
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="surface"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 kPa to 100 GPa.</exception>
+    /// <example><code>capacity.WithHeadBearing(BearingSurface.ForHexagonHead(thread), Pressure.FromMegapascals(490))</code></example>
     public JointCapacity WithHeadBearing(BearingSurface surface, Pressure permitted) =>
         new(this) { Head = new Face(Guard.NotNull(surface), Guard.Check(permitted, Domains.Stress)) };
 
@@ -99,6 +103,7 @@ public sealed class JointCapacity
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="surface"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 kPa to 100 GPa.</exception>
+    /// <example><code>capacity.WithNutBearing(BearingSurface.ForHexagonNut(thread), Pressure.FromMegapascals(410))</code></example>
     public JointCapacity WithNutBearing(BearingSurface surface, Pressure permitted) =>
         new(this) { Nut = new Face(Guard.NotNull(surface), Guard.Check(permitted, Domains.Stress)), IsWithoutNut = false };
 
@@ -116,6 +121,7 @@ public sealed class JointCapacity
     /// <param name="engagement">The strength of bolt and threads in engagement.</param>
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="engagement"/> is null.</exception>
+    /// <example><code>capacity.WithEngagement(engaged.InTappedHole())</code></example>
     public JointCapacity WithEngagement(EngagementStrength engagement) => new(this) { Engagement = Guard.NotNull(engagement) };
 
     /// <summary>The bolt as the stress in service needs it.</summary>

@@ -7,7 +7,7 @@ namespace Fastening;
 /// <summary>One check of a joint: what is asked, what is there, and whether it holds.</summary>
 /// <remarks>A check holds at a safety of 1: no margin is added. Which margin is wanted is the designer's to say, with <see cref="HoldsWith"/>.</remarks>
 /// <example><code>JointCheck slip = assessment.Of(JointCheckKind.Slip);
-/// Console.WriteLine(slip);                     // slip: holds, 16.7 kN asked, 20.4 kN there, safety 1.22 at n 0.3
+/// Console.WriteLine(slip);                     // slip: holds, 16.67 kN asked, 35.84 kN there, safety 2.15 at n 0.3
 /// Console.WriteLine(slip.Derive());            // every step, with sources</code></example>
 public sealed class JointCheck
 {
@@ -72,6 +72,7 @@ public sealed class JointCheck
 
     /// <summary>The work behind <see cref="Safety"/>; its last step is that ratio, bit for bit.</summary>
     /// <returns>The steps; null when there is no safety.</returns>
+    /// <example><code>Console.WriteLine(assessment.Of(JointCheckKind.Slip).Derive());</code></example>
     public Derivation? Derive()
     {
         if (Safety is null) return null;

@@ -26,6 +26,9 @@ public sealed class JointDuty
     /// <param name="embedding">Embedding after tightening; <see cref="Fastening.Embedding.None"/> when it is to be left out.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A load is outside its domain, or the greatest is less than the least.</exception>
+    /// <example><code>var duty = new JointDuty(
+    ///     leastAxialLoad: Force.FromKilonewtons(-3), greatestAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Of(0.4),
+    ///     Embedding.Of(Length.FromMicrometers(11)));</code></example>
     public JointDuty(Force leastAxialLoad, Force greatestAxialLoad, LoadIntroduction introduction, Embedding embedding)
     {
         AxialLow = Guard.Check(leastAxialLoad, Domains.AxialLoad);
@@ -89,6 +92,7 @@ public sealed class JointDuty
     /// <param name="lowestFriction">Lowest coefficient of static friction of the interface, 0.0001 to 2; there is no default.</param>
     /// <returns>A new duty.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>duty.WithTransverseLoad(Force.FromKilonewtons(2), slipFaces: 1, lowestFriction: 0.12)</code></example>
     public JointDuty WithTransverseLoad(Force load, int slipFaces, double lowestFriction)
     {
         var transverse = new Transverse(
@@ -103,6 +107,7 @@ public sealed class JointDuty
     /// <param name="lowestFriction">Lowest coefficient of static friction of the interface, 0.0001 to 2; there is no default.</param>
     /// <returns>A new duty.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>duty.WithInterfaceTorque(Torque.FromNewtonMeters(35), frictionRadius: Length.FromMillimeters(18), slipFaces: 1, lowestFriction: 0.12)</code></example>
     public JointDuty WithInterfaceTorque(Torque torque, Length frictionRadius, int slipFaces, double lowestFriction)
     {
         var twist = new Twist(
@@ -115,6 +120,7 @@ public sealed class JointDuty
     /// <param name="clampForce">The force in the interface of one bolt.</param>
     /// <returns>A new duty.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The force is outside its domain.</exception>
+    /// <example><code>duty.WithRequiredClamp(Force.FromKilonewtons(5))     // for the gasket</code></example>
     public JointDuty WithRequiredClamp(Force clampForce) =>
         new(this, _transverse, _twist, Guard.Check(clampForce, Domains.Force), Temperatures);
 
@@ -122,6 +128,7 @@ public sealed class JointDuty
     /// <param name="temperatures">The rises since assembly. The joint is also checked cold.</param>
     /// <returns>A new duty.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="temperatures"/> is null.</exception>
+    /// <example><code>duty.WithTemperatures(new JointTemperatures(bolt: TemperatureDelta.FromKelvins(60), parts: TemperatureDelta.FromKelvins(80)))</code></example>
     public JointDuty WithTemperatures(JointTemperatures temperatures) =>
         new(this, _transverse, _twist, RequiredClampSi, Guard.NotNull(temperatures));
 

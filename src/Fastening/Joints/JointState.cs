@@ -5,7 +5,7 @@ namespace Fastening;
 
 /// <summary>The forces in a joint under an axial load: of each, the worst that the load introduction allows.</summary>
 /// <example><code>JointState state = joint.At(preload, axialLoad, LoadIntroduction.WorstCase);
-/// Console.WriteLine(state);      // bolt 45.2 kN at most, clamp 28 kN at least</code></example>
+/// Console.WriteLine(state);      // bolt 42.999 kN, clamp 28 kN (n 0…1, the worst for each check)</code></example>
 public sealed class JointState
 {
     internal JointState(double preload, double axialLoad, LoadIntroduction introduction, double boltForce, double clampForce, bool isSeparated)

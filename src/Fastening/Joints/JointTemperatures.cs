@@ -18,6 +18,7 @@ public sealed class JointTemperatures
     /// <param name="bolt">Rise of the bolt, −300 K to 3000 K.</param>
     /// <param name="parts">Rise of every layer, −300 K to 3000 K.</param>
     /// <exception cref="ArgumentOutOfRangeException">A rise is outside its domain.</exception>
+    /// <example><code>new JointTemperatures(bolt: TemperatureDelta.FromKelvins(60), parts: TemperatureDelta.FromKelvins(80))</code></example>
     public JointTemperatures(TemperatureDelta bolt, TemperatureDelta parts)
         : this(Guard.Check(bolt, Domains.TemperatureChange), [Guard.Check(parts, Domains.TemperatureChange)], 1, 1)
     {
@@ -55,6 +56,7 @@ public sealed class JointTemperatures
     /// <exception cref="ArgumentNullException"><paramref name="layers"/> is null.</exception>
     /// <exception cref="ArgumentException">There is no layer.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A rise is outside its domain.</exception>
+    /// <example><code>JointTemperatures.ByLayer(bolt: TemperatureDelta.FromKelvins(60), TemperatureDelta.FromKelvins(70), TemperatureDelta.FromKelvins(85))</code></example>
     public static JointTemperatures ByLayer(TemperatureDelta bolt, params TemperatureDelta[] layers)
     {
         if (Guard.NotNull(layers).Length == 0) throw new ArgumentException("at least one layer must have a temperature.", nameof(layers));
@@ -67,6 +69,7 @@ public sealed class JointTemperatures
     /// <param name="parts">Modulus of the parts at temperature over that at assembly, 0.05 to 3.</param>
     /// <returns>New temperatures.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A ratio is outside its domain.</exception>
+    /// <example><code>new JointTemperatures(TemperatureDelta.FromKelvins(160), TemperatureDelta.FromKelvins(180)).WithModuli(bolt: 0.95, parts: 0.97)</code></example>
     public JointTemperatures WithModuli(double bolt, double parts) =>
         new(BoltSi, _layers, Guard.Check(bolt, Domains.ModulusRatio), Guard.Check(parts, Domains.ModulusRatio));
 

@@ -5,7 +5,7 @@ namespace Fastening;
 /// <summary>Shigley's three factors of a bolted joint in tension: against passing the proof strength, against overload, against separation.</summary>
 /// <remarks>Shigley, 9th ed. (2011) §8-9, eqs. (8-28) to (8-30); C is <see cref="Joint.LoadFactor"/>. Build the joint the textbook's way to meet its figures.</remarks>
 /// <example><code>ShigleyFactors factors = joint.ShigleyFactorsAt(preload, load, strength);
-/// Console.WriteLine(factors);     // n_p 1.16, n_L 2.19, n_0 3.79</code></example>
+/// Console.WriteLine(factors);     // n_p 1.204, n_L 3.05, n_0 3.022</code></example>
 public sealed class ShigleyFactors
 {
     private readonly Joint _joint;
@@ -34,14 +34,17 @@ public sealed class ShigleyFactors
 
     /// <summary>The work behind <see cref="Yielding"/>.</summary>
     /// <returns>The steps; the last is the factor.</returns>
+    /// <example><code>Console.WriteLine(joint.ShigleyFactorsAt(preload, load, strength).DeriveYielding());</code></example>
     public Derivation DeriveYielding() => Work("Factor against passing the proof strength", work => YieldingOf(work));
 
     /// <summary>The work behind <see cref="Overload"/>.</summary>
     /// <returns>The steps; the last is the factor.</returns>
+    /// <example><code>Console.WriteLine(joint.ShigleyFactorsAt(preload, load, strength).DeriveOverload());</code></example>
     public Derivation DeriveOverload() => Work("Factor against overload", work => OverloadOf(work));
 
     /// <summary>The work behind <see cref="Separation"/>.</summary>
     /// <returns>The steps; the last is the factor.</returns>
+    /// <example><code>Console.WriteLine(joint.ShigleyFactorsAt(preload, load, strength).DeriveSeparation());</code></example>
     public Derivation DeriveSeparation() => Work("Factor against separation", work => SeparationOf(work));
 
     /// <inheritdoc />

@@ -40,6 +40,9 @@ public sealed class SlipResistance
     /// <param name="partialFactor">γ_M3; 1.25 is the recommended value, national annexes decide.</param>
     /// <returns>The resistance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>SlipResistance.OfEn1993(
+    ///     holeFactor: 1, frictionPlanes: 2, slipFactor: 0.4, Force.FromKilonewtons(172), appliedTension: Force.FromKilonewtons(30),
+    ///     partialFactor: 1.25).Resistance.Kilonewtons   // 94.72</code></example>
     public static SlipResistance OfEn1993(
         double holeFactor, int frictionPlanes, double slipFactor, Force pretension, Force appliedTension, double partialFactor) => new(
             Guard.Check(holeFactor, Domains.Utilisation),
@@ -51,6 +54,7 @@ public sealed class SlipResistance
 
     /// <summary>The work behind <see cref="Resistance"/>; its last step is that force, bit for bit.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(SlipResistance.OfEn1993(1, 2, slipFactor: 0.4, Force.FromKilonewtons(172), Force.FromKilonewtons(30), 1.25).Derive());</code></example>
     public Derivation Derive()
     {
         var work = new Derivation("Design slip resistance");

@@ -51,6 +51,7 @@ public sealed class BoltGrade
     /// <param name="designation">The text; null is not a designation.</param>
     /// <param name="grade">The grade, or null.</param>
     /// <returns>Whether the table has the grade.</returns>
+    /// <example><code>bool known = BoltGrade.TryParse("ASTM A193 B7", out BoltGrade? grade);   // true</code></example>
     public static bool TryParse(string? designation, [NotNullWhen(true)] out BoltGrade? grade)
     {
         grade = null;
@@ -62,6 +63,7 @@ public sealed class BoltGrade
     /// <returns>Tensile strength, yield strength and, except for ASTM A193, proof stress.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The grade does not cover the thread.</exception>
+    /// <example><code>BoltGrade.Parse("SAE J429 8").StrengthFor(ScrewThread.Parse("1/2-13 UNC")).ProofLoadStress?.KilopoundsForcePerSquareInch   // 120</code></example>
     public BoltStrength StrengthFor(ScrewThread thread) => _strengths.For(thread);
 
     /// <inheritdoc />

@@ -17,6 +17,8 @@ public sealed class BoltStrength
     /// <param name="yieldStrength">Minimum yield strength R_eL or R_p0.2; not above the tensile strength.</param>
     /// <param name="proofLoadStress">Stress under proof load S_p; not above the tensile strength.</param>
     /// <exception cref="ArgumentOutOfRangeException">A stress is outside 1 kPa to 100 GPa, or exceeds the tensile strength.</exception>
+    /// <example><code>var strength = new BoltStrength(Pressure.FromMegapascals(1100), yieldStrength: Pressure.FromMegapascals(990),
+    ///     proofLoadStress: Pressure.FromMegapascals(880));</code></example>
     public BoltStrength(Pressure tensileStrength, Pressure yieldStrength, Pressure proofLoadStress)
         : this(tensileStrength, yieldStrength, proofLoadStress, null)
     {
@@ -84,6 +86,7 @@ public sealed class BoltStrength
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The tabulated area is asked for and the thread is neither ISO metric nor unified.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
+    /// <example><code>PropertyClass.Parse("8.8").StrengthFor(m12).ProofLoad(m12)?.Kilonewtons   // 48.87</code></example>
     public Force? ProofLoad(ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) =>
         ProofOf(null, thread, basis) is double load ? Si.Force(load) : null;
 
@@ -106,6 +109,7 @@ public sealed class BoltStrength
     /// <returns>The load; null without a stress under proof load.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The thread is neither ISO metric nor unified.</exception>
+    /// <example><code>PropertyClass.Parse("8.8").StrengthFor(m12).PublishedProofLoad(m12)?.Newtons   // 48 900</code></example>
     public Force? PublishedProofLoad(ScrewThread thread) =>
         ProofOf(null, thread, StressAreaBasis.NominalTable) is double load ? Si.Force(PrintedLoad.ToThreeDigits(thread, load)) : null;
 
@@ -116,6 +120,7 @@ public sealed class BoltStrength
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The tabulated area is asked for and the thread is neither ISO metric nor unified.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
+    /// <example><code>Console.WriteLine(strength.DeriveUltimateLoad(thread));</code></example>
     public Derivation DeriveUltimateLoad(ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         var work = new Derivation("Minimum ultimate tensile load");
@@ -130,6 +135,7 @@ public sealed class BoltStrength
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The tabulated area is asked for and the thread is neither ISO metric nor unified.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
+    /// <example><code>Console.WriteLine(strength.DeriveProofLoad(thread, StressAreaBasis.NominalTable));</code></example>
     public Derivation? DeriveProofLoad(ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         var work = new Derivation("Proof load");

@@ -24,6 +24,7 @@ public sealed class ElasticMaterial
     /// <param name="thermalExpansion">Mean coefficient of linear thermal expansion α over the temperatures that matter; null when unknown.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>new ElasticMaterial("laminate", Pressure.FromGigapascals(21), poissonRatio: 0.3, thermalExpansion: null)     // expansion not known</code></example>
     public ElasticMaterial(string name, Pressure youngsModulus, double poissonRatio, CoefficientOfThermalExpansion? thermalExpansion)
         : this(Guard.NotNull(name), youngsModulus, poissonRatio, thermalExpansion, null, [])
     {

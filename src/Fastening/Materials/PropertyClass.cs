@@ -55,6 +55,7 @@ public sealed class PropertyClass
     /// <returns>The class.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="designation"/> is null.</exception>
     /// <exception cref="FormatException">Neither standard has the class; the message lists those there are.</exception>
+    /// <example><code>PropertyClass.Parse("10.9")</code></example>
     public static PropertyClass Parse(string designation) => TryParse(Guard.NotNull(designation), out PropertyClass? found)
         ? found
         : throw new FormatException(
@@ -64,6 +65,7 @@ public sealed class PropertyClass
     /// <param name="designation">The text; null is not a designation.</param>
     /// <param name="propertyClass">The class, or null.</param>
     /// <returns>Whether one of the standards has the class.</returns>
+    /// <example><code>bool known = PropertyClass.TryParse("A4-70", out PropertyClass? propertyClass);   // true</code></example>
     public static bool TryParse(string? designation, [NotNullWhen(true)] out PropertyClass? propertyClass)
     {
         string text = designation?.Trim() ?? "";
@@ -78,6 +80,7 @@ public sealed class PropertyClass
     /// <returns>Tensile strength, yield strength and, for ISO 898-1, proof stress.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The standard does not cover the thread.</exception>
+    /// <example><code>PropertyClass.Parse("10.9").StrengthFor(ScrewThread.Parse("M16")).YieldStrength.Megapascals   // 940</code></example>
     public BoltStrength StrengthFor(ScrewThread thread) => _strengths.For(thread);
 
     /// <inheritdoc />

@@ -5,7 +5,7 @@ namespace Fastening;
 
 /// <summary>Creates the mean and standard deviation of a sample of any quantity of tightening.</summary>
 /// <example><code>SampleStatistics&lt;Force&gt; preloads = SampleStatistics.Of(readings);
-/// Console.WriteLine(preloads);     // 34180 N, standard deviation 2880 N, 43 readings</code></example>
+/// Console.WriteLine(preloads);     // 34180 N, standard deviation 2227.55 N, 5 readings</code></example>
 public static class SampleStatistics
 {
     /// <summary>Of readings; by two shifted passes, so that readings far from zero lose no digits.</summary>

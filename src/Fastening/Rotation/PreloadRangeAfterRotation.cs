@@ -4,7 +4,7 @@ namespace Fastening;
 
 /// <summary>Lowest and highest preload after a snug torque and a rotation.</summary>
 /// <example><code>PreloadRangeAfterRotation range = tightening.PreloadRangeAt(Angle.FromDegrees(60), friction);
-/// Console.WriteLine(range);      // 62.1 … 69.4 kN, elastic</code></example>
+/// Console.WriteLine(range);      // 130.89 … 138.496 kN, elastic</code></example>
 public sealed class PreloadRangeAfterRotation
 {
     internal PreloadRangeAfterRotation(PreloadAfterRotation lowest, PreloadAfterRotation highest)

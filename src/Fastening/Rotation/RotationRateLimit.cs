@@ -27,6 +27,7 @@ public sealed class RotationRateLimit
     /// <param name="shortestTime">The shortest time for it.</param>
     /// <returns>The limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>RotationRateLimit.FromTravel(Angle.FromDegrees(180), shortestTime: Duration.FromSeconds(6))</code></example>
     public static RotationRateLimit FromTravel(Angle travel, Duration shortestTime) =>
         new(RotationEquations.Rate(Guard.Check(travel, Domains.PositiveRotation), Guard.Check(shortestTime, Domains.Duration)));
 
@@ -34,6 +35,7 @@ public sealed class RotationRateLimit
     /// <param name="rate">The highest rate, greater than 0.</param>
     /// <returns>The limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rate"/> is outside its domain.</exception>
+    /// <example><code>RotationRateLimit.FromRate(RotationalSpeed.FromRevolutionsPerMinute(5))</code></example>
     public static RotationRateLimit FromRate(RotationalSpeed rate) => new(Guard.Check(rate, Domains.RotationRate));
 
     /// <summary>The verdict on a single stroke.</summary>
@@ -41,6 +43,8 @@ public sealed class RotationRateLimit
     /// <param name="duration">The time it took.</param>
     /// <returns>Mean rate and verdict.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>RotationRateLimit.FromTravel(Angle.FromDegrees(180), Duration.FromSeconds(6)).Check(Angle.FromDegrees(90), Duration.FromSeconds(2.4))
+    ///     .Conforms   // false</code></example>
     public RotationRateCheck Check(Angle travel, Duration duration)
     {
         double degrees = Guard.Check(travel, Domains.Rotation);
@@ -57,6 +61,7 @@ public sealed class RotationRateLimit
     /// <exception cref="ArgumentNullException"><paramref name="trace"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="window"/> is outside its domain, or too short for the clock of the trace.</exception>
     /// <exception cref="ArgumentException">The trace has no duration, or no angles.</exception>
+    /// <example><code>limit.Check(trace, window: Duration.FromSeconds(0.5)).FirstExceedance</code></example>
     public RotationRateCheck Check(TighteningTrace trace, Duration window)
     {
         double seconds = Guard.Check(window, Domains.Duration);

@@ -31,6 +31,7 @@ public sealed class RotationRateMonitor
     /// <param name="capacity">Samples that one window can hold, and two more; 4 to 16 777 216.</param>
     /// <exception cref="ArgumentNullException"><paramref name="limit"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>new RotationRateMonitor(limit, window: Duration.FromSeconds(0.5), capacity: 600)     // 1000 samples a second, and room to spare</code></example>
     public RotationRateMonitor(RotationRateLimit limit, Duration window, int capacity)
     {
         _limit = Guard.NotNull(limit).RateInDegrees;
@@ -55,6 +56,7 @@ public sealed class RotationRateMonitor
     /// <param name="angle">The angle of the fastener, positive in the tightening sense.</param>
     /// <returns>False when the window holds more samples than there is room for: the sample was not taken.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or time goes back; the sample was not taken.</exception>
+    /// <example><code>if (!monitor.TryAdd(Duration.FromMilliseconds(812), Angle.FromDegrees(24.25))) throw new InvalidOperationException("no room");</code></example>
     public bool TryAdd(Duration time, Angle angle)
     {
         double seconds = Guard.Check(time, Domains.Sample), degrees = Guard.Check(angle, Domains.Sample);
@@ -77,6 +79,7 @@ public sealed class RotationRateMonitor
     /// <summary>The verdict on the samples so far.</summary>
     /// <returns>What <see cref="RotationRateLimit.Check(TighteningTrace, Duration)"/> says of a trace of the same samples, to the last bit.</returns>
     /// <exception cref="InvalidOperationException">Samples were refused, they have no duration yet, or the window is too short for their clock.</exception>
+    /// <example><code>if (!monitor.Check().Conforms) Console.WriteLine(monitor.Check());</code></example>
     public RotationRateCheck Check()
     {
         if (RefusedCount > 0) throw new InvalidOperationException($"The monitor had no room for {RefusedCount} of the samples: it cannot judge the record.");
@@ -86,6 +89,7 @@ public sealed class RotationRateMonitor
     }
 
     /// <summary>Forgets all samples; the next one begins a new record.</summary>
+    /// <example><code>monitor.Reset();     // the next fastener</code></example>
     public void Reset()
     {
         _walk = new RateWalk(_limit, _window);

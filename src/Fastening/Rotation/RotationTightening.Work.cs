@@ -84,6 +84,7 @@ public sealed partial class RotationTightening
     /// <param name="rotation">Rotation past snug.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
+    /// <example><code>Console.WriteLine(tightening.DerivePreloadAt(Angle.FromDegrees(60)));</code></example>
     public Derivation DerivePreloadAt(Angle rotation)
     {
         double angle = Si.ToRadians(Guard.Check(rotation, Domains.Rotation));
@@ -99,6 +100,7 @@ public sealed partial class RotationTightening
     /// <param name="preload">The preload wanted.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is below the snug preload or beyond the elastic limit.</exception>
+    /// <example><code>Console.WriteLine(tightening.DeriveRotationFor(Force.FromKilonewtons(90)));</code></example>
     public Derivation DeriveRotationFor(Force preload)
     {
         double force = Guard.Check(preload, Domains.Force);
@@ -112,6 +114,7 @@ public sealed partial class RotationTightening
 
     /// <summary>The work behind <see cref="ElasticSlope"/>; its last step is the slope in newton-metres per radian.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(tightening.DeriveElasticSlope());</code></example>
     public Derivation DeriveElasticSlope()
     {
         var work = new Derivation("Elastic slope of torque over rotation");
@@ -127,6 +130,8 @@ public sealed partial class RotationTightening
     /// <param name="complianceUncertainty">Relative standard uncertainty of δ_S + δ_P.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the rotation goes past the elastic limit.</exception>
+    /// <example><code>Console.WriteLine(tightening.DeriveStandardUncertaintyAt(
+    ///     Angle.FromDegrees(60), Force.FromKilonewtons(3), rotationUncertainty: Angle.FromDegrees(2), complianceUncertainty: Ratio.FromPercent(8)));</code></example>
     public Derivation DeriveStandardUncertaintyAt(Angle rotation, Force snugPreloadUncertainty, Angle rotationUncertainty, Ratio complianceUncertainty)
     {
         var work = new Derivation("Standard uncertainty of the preload after snug torque and rotation");

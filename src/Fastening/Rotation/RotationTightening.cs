@@ -39,6 +39,7 @@ public sealed partial class RotationTightening
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="ArgumentException">Joint and model have threads of different diameter or lead.</exception>
+    /// <example><code>var tightening = new RotationTightening(joint, model, snugTorque: Torque.FromNewtonMeters(60), elasticLimit: permitted);</code></example>
     public RotationTightening(Joint joint, TorquePreloadModel model, Torque snugTorque, Force elasticLimit)
         : this(Guard.NotNull(joint), Guard.NotNull(model), snugTorque, elasticLimit, boltTwist: false, [])
     {
@@ -95,6 +96,7 @@ public sealed partial class RotationTightening
     /// <summary>The same tightening with the twist of the bolt between head and first engaged thread, whichever end is turned.</summary>
     /// <returns>A new tightening.</returns>
     /// <exception cref="InvalidOperationException">The model knows a nut factor only: the torque in the thread is not known.</exception>
+    /// <example><code>tightening.WithBoltTwist().RotationFor(Force.FromKilonewtons(90))</code></example>
     public RotationTightening WithBoltTwist() => new(Joint, FrictionModel("the twist of the bolt"), SnugTorque, ElasticLimit, boltTwist: true, _tool);
 
     /// <summary>The same tightening with one coaxial bar more between the rotation that is read and the fastener.</summary>
@@ -160,6 +162,7 @@ public sealed partial class RotationTightening
     /// <param name="targetTorque">The target, above the snug torque.</param>
     /// <returns>The rotation along the elastic line.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="targetTorque"/> is outside its domain or not above the snug torque.</exception>
+    /// <example><code>tightening.HardnessAngleFromSnug(targetTorque: Torque.FromNewtonMeters(200)).Degrees</code></example>
     public Angle HardnessAngleFromSnug(Torque targetTorque)
     {
         double target = Guard.Check(targetTorque, Domains.Torque);

@@ -12,7 +12,7 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>StructuralTightening steps = StructuralTightening.CombinedMethodK2(
 ///     PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), meanNutFactor: 0.119, clampedThickness: Length.FromMillimeters(60));
-/// Console.WriteLine(steps);      // first 306 N·m, then 90° further</code></example>
+/// Console.WriteLine(steps);      // first 306.1 N·m, then 90° further</code></example>
 public sealed class StructuralTightening
 {
     private static readonly Interval ClassK2 = new(0.10, 0.23);
@@ -68,6 +68,8 @@ public sealed class StructuralTightening
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9, or does not cover the thread.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="clampedThickness"/> is outside its domain or above 10 diameters.</exception>
+    /// <example><code>StructuralTightening.CombinedMethodK1(
+    ///     PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), clampedThickness: Length.FromMillimeters(60)).FirstTorque.NewtonMeters   // 334.4</code></example>
     public static StructuralTightening CombinedMethodK1(PropertyClass propertyClass, ScrewThread thread, Length clampedThickness) =>
         new(Guard.NotNull(propertyClass), Guard.NotNull(thread), null, PublishedRotation.En1090Part2(clampedThickness, thread.NominalDiameter));
 
@@ -80,6 +82,8 @@ public sealed class StructuralTightening
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9, or does not cover the thread.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the parts are thicker than 10 diameters.</exception>
+    /// <example><code>StructuralTightening.CombinedMethodK2(
+    ///     PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), meanNutFactor: 0.119, clampedThickness: Length.FromMillimeters(60)).FurtherRotation</code></example>
     public static StructuralTightening CombinedMethodK2(
         PropertyClass propertyClass, ScrewThread thread, double meanNutFactor, Length clampedThickness) =>
         new(
@@ -88,6 +92,7 @@ public sealed class StructuralTightening
 
     /// <summary>The work behind <see cref="FirstTorque"/>; its last step is that torque, bit for bit.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(StructuralTightening.TorqueMethod(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), 0.119).DeriveFirstTorque());</code></example>
     public Derivation DeriveFirstTorque()
     {
         var work = new Derivation("First step of EN 1090-2");
@@ -97,6 +102,7 @@ public sealed class StructuralTightening
 
     /// <summary>The work behind <see cref="FinalTorque"/>; its last step is that torque, bit for bit.</summary>
     /// <returns>The steps; null in the combined method, whose second step is a rotation.</returns>
+    /// <example><code>Console.WriteLine(StructuralTightening.TorqueMethod(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), 0.119).DeriveFinalTorque());</code></example>
     public Derivation? DeriveFinalTorque()
     {
         if (FinalTorque is null) return null;

@@ -71,6 +71,7 @@ public sealed class EngagementStrength
     /// </remarks>
     /// <returns>The reduced strength.</returns>
     /// <exception cref="InvalidOperationException">The stripping ratio is outside 0.4 to 2.2.</exception>
+    /// <example><code>engagement.StrengthFor(tensile, 0.6 * tensile, Pressure.FromMegapascals(150)).InTappedHole().LeastLength</code></example>
     public EngagementStrength InTappedHole() => Reduced(StripReduction.TappedHole);
 
     /// <summary>The same in a nut: reduced for the bending of the threads, C_2 and C_3, and for the widening of the nut, C_1.</summary>
@@ -82,6 +83,7 @@ public sealed class EngagementStrength
     /// <returns>The reduced strength.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The nut is narrower or wider.</exception>
     /// <exception cref="InvalidOperationException">The stripping ratio is outside 0.4 to 2.2.</exception>
+    /// <example><code>engagement.StrengthFor(tensile, 0.6 * tensile, 0.55 * tensile).InNut(widthAcrossFlats: Length.FromMillimeters(24)).FailsFirst</code></example>
     public EngagementStrength InNut(Length widthAcrossFlats)
     {
         double diameter = Engagement.Thread.Diameter;
@@ -90,22 +92,27 @@ public sealed class EngagementStrength
 
     /// <summary>The work behind the force that breaks the bolt.</summary>
     /// <returns>The steps; the last is the force.</returns>
+    /// <example><code>Console.WriteLine(engaged.DeriveBoltBreakingForce());</code></example>
     public Derivation DeriveBoltBreakingForce() => Work("Force that breaks the bolt", work => BoltForce(work));
 
     /// <summary>The work behind the force that strips the external thread.</summary>
     /// <returns>The steps; the last is the force.</returns>
+    /// <example><code>Console.WriteLine(engaged.DeriveExternalStripForce());</code></example>
     public Derivation DeriveExternalStripForce() => Work("Force that strips the external thread", work => ExternalForce(work, ShearOf(work)));
 
     /// <summary>The work behind the force that strips the internal thread.</summary>
     /// <returns>The steps; the last is the force.</returns>
+    /// <example><code>Console.WriteLine(engaged.InTappedHole().DeriveInternalStripForce());</code></example>
     public Derivation DeriveInternalStripForce() => Work("Force that strips the internal thread", work => InternalForce(work, ShearOf(work)));
 
     /// <summary>The work behind the force at which the engagement fails.</summary>
     /// <returns>The steps; the last is the force.</returns>
+    /// <example><code>Console.WriteLine(engaged.DeriveFailureForce());</code></example>
     public Derivation DeriveFailureForce() => Work("Force at which the engagement fails", work => FailureForceOf(work));
 
     /// <summary>The work behind the least engaged length.</summary>
     /// <returns>The steps; the last is the length.</returns>
+    /// <example><code>Console.WriteLine(engaged.InTappedHole().DeriveLeastLength());</code></example>
     public Derivation DeriveLeastLength() => Work("Least engaged length for the bolt to break first", work => LeastLengthOf(work));
 
     /// <inheritdoc />

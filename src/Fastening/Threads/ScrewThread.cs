@@ -111,6 +111,7 @@ public sealed partial class ScrewThread
     /// <param name="designation">The text; null is not a designation.</param>
     /// <param name="thread">The thread, or null.</param>
     /// <returns>Whether the text is a designation that <see cref="Parse"/> reads.</returns>
+    /// <example><code>bool known = ScrewThread.TryParse("M16x1.5", out ScrewThread? thread);   // true</code></example>
     public static bool TryParse(string? designation, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out ScrewThread? thread)
     {
         thread = designation is null ? null : Find(designation);
@@ -119,6 +120,7 @@ public sealed partial class ScrewThread
 
     /// <summary>The work behind the stress area: pitch diameter, root diameter, stress diameter, area.</summary>
     /// <returns>The steps; the last is the stress area.</returns>
+    /// <example><code>Console.WriteLine(ScrewThread.Parse("M16").DeriveStressArea());</code></example>
     public Derivation DeriveStressArea()
     {
         var work = new Derivation($"Stress area of {Designation}");
@@ -128,6 +130,7 @@ public sealed partial class ScrewThread
 
     /// <summary>The work behind the minor area: root diameter (of a unified thread, the diameter of the tabulated area), area.</summary>
     /// <returns>The steps; the last is the minor area.</returns>
+    /// <example><code>Console.WriteLine(ScrewThread.Parse("1/2-13 UNC").DeriveMinorArea());</code></example>
     public Derivation DeriveMinorArea()
     {
         var work = new Derivation($"Minor area of {Designation}");

@@ -49,6 +49,7 @@ public sealed class ThreadEngagement
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The tables have no limits for the thread; give them with the other overload.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The length is outside its domain.</exception>
+    /// <example><code>ThreadEngagement.For(ScrewThread.Parse("M16"), engagedLength: Length.FromMillimeters(20)).ExternalShearArea.SquareMillimeters   // 521.9</code></example>
     public static ThreadEngagement For(ScrewThread thread, Length engagedLength) => For(ThreadLimits.ForMediumFit(thread), engagedLength);
 
     /// <summary>A length of thread at limits of your own choice.</summary>
@@ -63,6 +64,7 @@ public sealed class ThreadEngagement
     /// <param name="engagedLength">Engaged length of full thread, 1 µm to 1 km.</param>
     /// <returns>The engagement.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The length is outside its domain.</exception>
+    /// <example><code>engagement.WithLength(Length.FromMillimeters(24)).InternalShearArea</code></example>
     public ThreadEngagement WithLength(Length engagedLength) => new(Limits, Guard.Check(engagedLength, Domains.Length));
 
     /// <summary>The forces that break the bolt and strip either thread, which is the least, and the length at which the bolt breaks first.</summary>
@@ -95,6 +97,7 @@ public sealed class ThreadEngagement
 
     /// <summary>The work behind the shear area of the external thread.</summary>
     /// <returns>The steps; the last is the area.</returns>
+    /// <example><code>Console.WriteLine(engagement.DeriveExternalShearArea());</code></example>
     public Derivation DeriveExternalShearArea()
     {
         var work = new Derivation($"Shear area of the external thread, {Limits}");
@@ -104,6 +107,7 @@ public sealed class ThreadEngagement
 
     /// <summary>The work behind the shear area of the internal thread.</summary>
     /// <returns>The steps; the last is the area.</returns>
+    /// <example><code>Console.WriteLine(engagement.DeriveInternalShearArea());</code></example>
     public Derivation DeriveInternalShearArea()
     {
         var work = new Derivation($"Shear area of the internal thread, {Limits}");

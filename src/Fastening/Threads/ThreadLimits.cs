@@ -61,6 +61,7 @@ public sealed class ThreadLimits
     /// <returns>The limits.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The tables have no such thread.</exception>
+    /// <example><code>ThreadLimits.ForMediumFit(ScrewThread.Parse("M12")).InternalMinorMaximum.Millimeters   // 10.441</code></example>
     public static ThreadLimits ForMediumFit(ScrewThread thread)
     {
         Guard.NotNull(thread);
@@ -77,6 +78,7 @@ public sealed class ThreadLimits
     /// <returns>The basic diameters.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The thread has another profile.</exception>
+    /// <example><code>ThreadLimits.AtBasicSize(ScrewThread.Parse("M12")).InternalMinorMaximum.Millimeters   // 10.106</code></example>
     public static ThreadLimits AtBasicSize(ScrewThread thread)
     {
         RequireSixtyDegrees(thread);
@@ -94,6 +96,9 @@ public sealed class ThreadLimits
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The thread has another profile.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A diameter is more than a pitch off, or the diameters leave no thread where it shears.</exception>
+    /// <example><code>ThreadLimits.FromDiameters(ScrewThread.Parse("M12"),
+    ///     externalMajorMinimum: Length.FromMillimeters(11.72), externalPitchMinimum: Length.FromMillimeters(10.71),
+    ///     internalMinorMaximum: Length.FromMillimeters(10.39), internalPitchMaximum: Length.FromMillimeters(11.03))</code></example>
     public static ThreadLimits FromDiameters(
         ScrewThread thread, Length externalMajorMinimum, Length externalPitchMinimum, Length internalMinorMaximum, Length internalPitchMaximum)
     {
@@ -130,6 +135,7 @@ public sealed class ThreadLimits
     /// <summary>The work behind the stress area of a high-strength unified bolt.</summary>
     /// <returns>The steps; the last is the area.</returns>
     /// <exception cref="InvalidOperationException">The thread is not unified.</exception>
+    /// <example><code>Console.WriteLine(ThreadLimits.ForMediumFit(ScrewThread.Parse("1/2-13 UNC")).DeriveHighStrengthStressArea());</code></example>
     public Derivation DeriveHighStrengthStressArea()
     {
         if (Thread.Profile != ThreadProfile.Unified) throw new InvalidOperationException($"The stress area above 100 ksi is one of unified threads, not of {Thread}.");

@@ -79,6 +79,7 @@ public sealed class AssemblyStress
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>Console.WriteLine(AssemblyStress.DeriveAt(model, Force.FromKilonewtons(70)));</code></example>
     public static Derivation DeriveAt(
         FrictionTorqueModel model, Force preload, TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
@@ -118,6 +119,7 @@ public sealed class AssemblyStress
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="ArgumentException">The prevailing torque alone uses up the permitted stress.</exception>
+    /// <example><code>Console.WriteLine(AssemblyStress.DerivePermittedPreload(model, strength, utilisation: 0.9));</code></example>
     public static Derivation DerivePermittedPreload(
         FrictionTorqueModel model, BoltStrength strength, double utilisation,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)

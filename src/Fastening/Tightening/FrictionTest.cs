@@ -43,6 +43,7 @@ public static class FrictionTest
     /// <exception cref="ArgumentNullException">A part is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its domain.</exception>
     /// <exception cref="ArgumentException">The convention does not hold for the thread.</exception>
+    /// <example><code>FrictionTest.CoefficientsFrom(thread, bearing, clampForce, totalTorque, threadTorque, TorqueConvention.Vdi2230).Bearing</code></example>
     public static MeasuredFriction CoefficientsFrom(
         ScrewThread thread, BearingSurface bearing, Force clampForce, Torque totalTorque, Torque threadTorque, TorqueConvention convention)
     {
@@ -61,6 +62,9 @@ public static class FrictionTest
     /// <returns>The coefficient as it comes out, negative when the torque is below the pitch torque. It says nothing about thread and bearing apart.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> or <paramref name="bearing"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its domain.</exception>
+    /// <example><code>double friction = FrictionTest.UniformCoefficientFrom(
+    ///     ScrewThread.Parse("M10"), BearingSurface.ForHexagonHead(ScrewThread.Parse("M10")),
+    ///     clampForce: Force.FromKilonewtons(25.2), totalTorque: Torque.FromNewtonMeters(52));   // 0.157</code></example>
     public static double UniformCoefficientFrom(ScrewThread thread, BearingSurface bearing, Force clampForce, Torque totalTorque) =>
         UniformCoefficientFrom(thread, bearing, clampForce, totalTorque, TorqueConvention.Iso16047);
 
@@ -88,6 +92,7 @@ public static class FrictionTest
     /// <exception cref="ArgumentNullException">A part is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its domain.</exception>
     /// <exception cref="ArgumentException">The convention does not hold for the thread.</exception>
+    /// <example><code>Console.WriteLine(FrictionTest.DeriveUniformCoefficientFrom(thread, bearing, clampForce, totalTorque, TorqueConvention.Iso16047));</code></example>
     public static Derivation DeriveUniformCoefficientFrom(
         ScrewThread thread, BearingSurface bearing, Force clampForce, Torque totalTorque, TorqueConvention convention)
     {

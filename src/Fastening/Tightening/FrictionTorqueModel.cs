@@ -69,6 +69,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <returns>A new model.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="friction"/> is null.</exception>
     /// <exception cref="ArgumentException">With this friction no torque turns the thread (exact form).</exception>
+    /// <example><code>model.WithFriction(new FrictionCoefficients(thread: 0.16, bearing: 0.14))</code></example>
     public FrictionTorqueModel WithFriction(FrictionCoefficients friction) =>
         Create(Thread, Bearing, Guard.NotNull(friction), Convention, Prevailing);
 
@@ -76,6 +77,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <param name="prevailingTorque">Prevailing torque, measured in the tightening sense.</param>
     /// <returns>A new model.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="prevailingTorque"/> is negative or beyond its domain.</exception>
+    /// <example><code>model.WithPrevailing(Torque.FromNewtonMeters(9))     // a locking nut</code></example>
     public FrictionTorqueModel WithPrevailing(Torque prevailingTorque) =>
         Create(Thread, Bearing, Friction, Convention, Guard.Check(prevailingTorque, Domains.Torque));
 
@@ -84,6 +86,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <returns>A new model.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="convention"/> is null.</exception>
     /// <exception cref="ArgumentException">The convention does not hold for the thread, or no torque turns it (exact form).</exception>
+    /// <example><code>model.WithConvention(TorqueConvention.Vdi2230)</code></example>
     public FrictionTorqueModel WithConvention(TorqueConvention convention) =>
         Create(Thread, Bearing, Friction, Guard.NotNull(convention), Prevailing);
 
@@ -115,6 +118,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <param name="torque">Torque at the fastener.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
+    /// <example><code>Console.WriteLine(model.DeriveBreakdownAt(Torque.FromNewtonMeters(150)));</code></example>
     public Derivation DeriveBreakdownAt(Torque torque)
     {
         double moment = Guard.Check(torque, Domains.Torque);
@@ -138,6 +142,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <param name="preload">The preload in the bolt.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
+    /// <example><code>Console.WriteLine(model.DeriveLooseningTorqueAt(Force.FromKilonewtons(70)));</code></example>
     public Derivation DeriveLooseningTorqueAt(Force preload)
     {
         double force = Guard.Check(preload, Domains.Force);
@@ -149,6 +154,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
 
     /// <summary>The work behind <see cref="Efficiency"/>; its last step is that ratio, bit for bit.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(model.DeriveEfficiency());</code></example>
     public Derivation DeriveEfficiency()
     {
         var work = new Derivation("Efficiency of the screw");
@@ -159,6 +165,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
 
     /// <summary>The work behind <see cref="HoldingFriction"/>; its last step is that coefficient, bit for bit.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(model.DeriveHoldingFriction());</code></example>
     public Derivation DeriveHoldingFriction()
     {
         var work = new Derivation("Thread friction that just holds");

@@ -42,12 +42,14 @@ public sealed class MeasuredFriction
     /// <summary>The pair for a model.</summary>
     /// <returns>The coefficients.</returns>
     /// <exception cref="InvalidOperationException">A coefficient is negative or above 2: look at the readings first.</exception>
+    /// <example><code>model.WithFriction(measured.ToCoefficients())</code></example>
     public FrictionCoefficients ToCoefficients() => IsPlausible
         ? new FrictionCoefficients(Thread, Bearing)
         : throw new InvalidOperationException($"The readings give {this}; coefficients of friction lie between 0 and 2. Look at the readings first.");
 
     /// <summary>The work behind <see cref="Thread"/>; its last step is that coefficient, bit for bit.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(measured.DeriveThread());</code></example>
     public Derivation DeriveThread()
     {
         var work = new Derivation("Thread friction from a test");
@@ -57,6 +59,7 @@ public sealed class MeasuredFriction
 
     /// <summary>The work behind <see cref="Bearing"/>; its last step is that coefficient, bit for bit.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(measured.DeriveBearing());</code></example>
     public Derivation DeriveBearing()
     {
         var work = new Derivation("Bearing friction from a test");

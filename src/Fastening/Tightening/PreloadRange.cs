@@ -5,7 +5,7 @@ namespace Fastening;
 
 /// <summary>Lowest and highest preload of one tightening.</summary>
 /// <example><code>PreloadRange range = model.PreloadRangeAt(Torque.FromNewtonMeters(150), friction);   // M16, µ_th 0.10…0.16, µ_b 0.09…0.14
-/// Console.WriteLine(range);      // 48.8 … 72.6 kN</code></example>
+/// Console.WriteLine(range);      // 48.765 … 72.574 kN</code></example>
 public sealed class PreloadRange
 {
     private readonly double _minimum;

@@ -32,6 +32,7 @@ public sealed class PreloadScatter
     /// <param name="plusMinusPercent">0 to 99.9.</param>
     /// <returns>The scatter.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The percentage is outside its domain.</exception>
+    /// <example><code>PreloadScatter.FromPercent(17).TighteningFactor   // 1.41</code></example>
     public static PreloadScatter FromPercent(double plusMinusPercent)
     {
         double share = Guard.Check(plusMinusPercent, PercentDomain, "%") / 100;
@@ -42,6 +43,7 @@ public sealed class PreloadScatter
     /// <param name="tighteningFactor">Highest over lowest preload, 1 to 1999.</param>
     /// <returns>The scatter.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The factor is outside its domain.</exception>
+    /// <example><code>PreloadScatter.FromTighteningFactor(1.6).PlusMinusPercent   // 23.1</code></example>
     public static PreloadScatter FromTighteningFactor(double tighteningFactor)
     {
         double share = ScatterEquations.Scatter(Guard.Check(tighteningFactor, FactorDomain));
@@ -52,6 +54,7 @@ public sealed class PreloadScatter
     /// <param name="mean">The preload aimed at.</param>
     /// <returns>(1 − s) to (1 + s) of it.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="mean"/> is negative or beyond its domain.</exception>
+    /// <example><code>PreloadScatter.FromPercent(17).RangeAround(Force.FromKilonewtons(60))   // 49.8 … 70.2 kN</code></example>
     public PreloadRange RangeAround(Force mean)
     {
         double force = Guard.Check(mean, Domains.Force);
@@ -62,6 +65,7 @@ public sealed class PreloadScatter
     /// <param name="highest">The highest preload.</param>
     /// <returns>The highest over α_A, to the highest.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="highest"/> is negative or beyond its domain.</exception>
+    /// <example><code>PreloadScatter.FromTighteningFactor(1.6).RangeBelow(Force.FromKilonewtons(80))   // 50 … 80 kN</code></example>
     public PreloadRange RangeBelow(Force highest)
     {
         double force = Guard.Check(highest, Domains.Force);

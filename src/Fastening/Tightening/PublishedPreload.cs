@@ -166,6 +166,7 @@ public sealed class PublishedPreload
 
     /// <summary>The work behind <see cref="Preload"/>; its last step is that preload, bit for bit.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20")).Derive());</code></example>
     public Derivation Derive()
     {
         var work = new Derivation(Name);

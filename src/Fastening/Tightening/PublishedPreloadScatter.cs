@@ -60,6 +60,7 @@ public sealed class PublishedPreloadScatter
     /// <param name="method">The method.</param>
     /// <returns>The rows in the order of their sources.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="method"/> is not a value of the enumeration.</exception>
+    /// <example><code>PublishedPreloadScatter.Of(TighteningMethod.TorqueWrench)</code></example>
     public static IReadOnlyList<PublishedPreloadScatter> Of(TighteningMethod method)
     {
         if (method is < TighteningMethod.ByFeel or > TighteningMethod.InstrumentedBolt)

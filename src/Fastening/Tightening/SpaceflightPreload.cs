@@ -25,6 +25,7 @@ public static class SpaceflightPreload
     /// <returns>The range; the relaxation of 5 % is counted in its lower end.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>SpaceflightPreload.ByTm106943(model, Torque.FromNewtonMeters(150), uncertainty: Ratio.FromPercent(25)).Minimum</code></example>
     public static PreloadRange ByTm106943(TorquePreloadModel model, Torque torque, Ratio uncertainty)
     {
         double nominal = Si.Of(Guard.NotNull(model).PreloadAt(torque));
@@ -40,6 +41,7 @@ public static class SpaceflightPreload
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>Console.WriteLine(SpaceflightPreload.DeriveMinimumByTm106943(model, Torque.FromNewtonMeters(150), Ratio.FromPercent(25)));</code></example>
     public static Derivation DeriveMinimumByTm106943(TorquePreloadModel model, Torque torque, Ratio uncertainty)
     {
         Derivation work = DeriveNominal("Lowest preload by NASA TM-106943", Guard.NotNull(model), torque);
@@ -55,6 +57,7 @@ public static class SpaceflightPreload
     /// <returns>The range; the relaxation is counted in its lower end.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>SpaceflightPreload.ByNasaStd5020(model, Torque.FromNewtonMeters(150), uncertainty: Ratio.FromPercent(25), relaxation: Ratio.FromPercent(5))</code></example>
     public static PreloadRange ByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio uncertainty, Ratio relaxation)
     {
         double nominal = Si.Of(Guard.NotNull(model).PreloadAt(torque));
@@ -71,6 +74,8 @@ public static class SpaceflightPreload
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>Console.WriteLine(SpaceflightPreload.DeriveMinimumByNasaStd5020(model, Torque.FromNewtonMeters(150), Ratio.FromPercent(25),
+    ///     Ratio.FromPercent(5)));</code></example>
     public static Derivation DeriveMinimumByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio uncertainty, Ratio relaxation)
     {
         Derivation work = DeriveNominal("Lowest preload by NASA-STD-5020", Guard.NotNull(model), torque);

@@ -5,7 +5,7 @@ namespace Fastening;
 
 /// <summary>Where a tightening torque goes: only the pitch torque stretches the bolt.</summary>
 /// <example><code>TorqueBreakdown parts = model.BreakdownAt(Torque.FromNewtonMeters(150));
-/// Console.WriteLine(parts.PitchShare);      // 0.14 with µ_th 0.12 and µ_b 0.10</code></example>
+/// Console.WriteLine(parts.PitchShare);      // 0.136… for M16 with µ_th 0.12 and µ_b 0.10</code></example>
 public sealed class TorqueBreakdown
 {
     private readonly double _pitch;

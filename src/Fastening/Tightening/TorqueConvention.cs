@@ -65,6 +65,7 @@ public sealed class TorqueConvention
     /// <param name="form">The form.</param>
     /// <returns>A new convention, named after the change.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="form"/> is not a value of the enumeration.</exception>
+    /// <example><code>TorqueConvention.Iso16047.WithForm(TorqueForm.Exact)</code></example>
     public TorqueConvention WithForm(TorqueForm form)
     {
         if (form is < TorqueForm.Linear or > TorqueForm.PrintedIso16047) Refuse(nameof(form), (int)form, "Linear, Exact, Printed or PrintedIso16047");
@@ -75,6 +76,7 @@ public sealed class TorqueConvention
     /// <param name="flankSection">The section.</param>
     /// <returns>A new convention, named after the change.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="flankSection"/> is not a value of the enumeration.</exception>
+    /// <example><code>TorqueConvention.Shigley.WithFlankSection(FlankSection.Normal)</code></example>
     public TorqueConvention WithFlankSection(FlankSection flankSection)
     {
         if (flankSection is < FlankSection.Axial or > FlankSection.Normal) Refuse(nameof(flankSection), (int)flankSection, "Axial or Normal");
@@ -85,6 +87,7 @@ public sealed class TorqueConvention
     /// <param name="meanDiameter">The diameter.</param>
     /// <returns>A new convention, named after the change.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="meanDiameter"/> is not a value of the enumeration.</exception>
+    /// <example><code>TorqueConvention.Shigley.WithMeanDiameter(MeanThreadDiameter.PitchDiameter)</code></example>
     public TorqueConvention WithMeanDiameter(MeanThreadDiameter meanDiameter)
     {
         if (meanDiameter is < MeanThreadDiameter.PitchDiameter or > MeanThreadDiameter.MajorAndRoot)

@@ -89,6 +89,7 @@ public abstract class TorquePreloadModel
     /// <param name="preload">The preload wanted.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
+    /// <example><code>Console.WriteLine(model.DeriveTorqueFor(Force.FromKilonewtons(70)));</code></example>
     public Derivation DeriveTorqueFor(Force preload)
     {
         double force = Guard.Check(preload, Domains.Force);
@@ -101,6 +102,7 @@ public abstract class TorquePreloadModel
     /// <param name="torque">Torque at the fastener.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
+    /// <example><code>Console.WriteLine(model.DerivePreloadAt(Torque.FromNewtonMeters(150)));</code></example>
     public Derivation DerivePreloadAt(Torque torque)
     {
         double moment = Guard.Check(torque, Domains.Torque);
@@ -111,6 +113,7 @@ public abstract class TorquePreloadModel
 
     /// <summary>The work behind <see cref="NutFactor"/>.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(model.DeriveNutFactor());</code></example>
     public Derivation DeriveNutFactor()
     {
         var work = new Derivation("Nut factor");
@@ -122,6 +125,8 @@ public abstract class TorquePreloadModel
     /// <param name="preloadsNewtons">Preloads in newtons.</param>
     /// <param name="torquesNewtonMeters">As many torques, in newton-metres; may be the same memory, must not overlap in part.</param>
     /// <exception cref="ArgumentException">The lengths differ, or the spans overlap in part; nothing was written.</exception>
+    /// <example><code>double[] torques = new double[2];
+    /// model.TorquesFor([52_000, 68_000], torques);     // newtons in, newton-metres out</code></example>
     public void TorquesFor(ReadOnlySpan<double> preloadsNewtons, Span<double> torquesNewtonMeters) =>
         Batch.Map(preloadsNewtons, torquesNewtonMeters, new TorqueKernel(_arm, _prevailing));
 
@@ -129,6 +134,8 @@ public abstract class TorquePreloadModel
     /// <param name="torquesNewtonMeters">Torques in newton-metres.</param>
     /// <param name="preloadsNewtons">As many preloads, in newtons; may be the same memory, must not overlap in part.</param>
     /// <exception cref="ArgumentException">The lengths differ, or the spans overlap in part; nothing was written.</exception>
+    /// <example><code>double[] preloads = new double[2];
+    /// model.PreloadsAt([110, 145], preloads);     // newton-metres in, newtons out</code></example>
     public void PreloadsAt(ReadOnlySpan<double> torquesNewtonMeters, Span<double> preloadsNewtons) =>
         Batch.Map(torquesNewtonMeters, preloadsNewtons, new PreloadKernel(_arm, _prevailing));
 

@@ -39,6 +39,7 @@ public sealed class WorkingStress
     /// <returns>The three stresses.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>WorkingStress.At(model, assemblyPreload: Force.FromKilonewtons(70), boltForce: Force.FromKilonewtons(74.5), residualTorsion: 0.5).VonMises</code></example>
     public static WorkingStress At(
         FrictionTorqueModel model, Force assemblyPreload, Force boltForce, double residualTorsion,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
@@ -60,6 +61,7 @@ public sealed class WorkingStress
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>Console.WriteLine(WorkingStress.DeriveAt(model, Force.FromKilonewtons(70), Force.FromKilonewtons(74.5), residualTorsion: 0.5));</code></example>
     public static Derivation DeriveAt(
         FrictionTorqueModel model, Force assemblyPreload, Force boltForce, double residualTorsion,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)

@@ -44,6 +44,7 @@ public sealed class ElasticRegion
     /// <param name="angle">Angle as the trace counts it.</param>
     /// <returns>The torque.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="angle"/> is outside its domain.</exception>
+    /// <example><code>Torque? onTheLine = analysis.ElasticRegion?.TorqueAt(Angle.FromDegrees(95));</code></example>
     public Torque TorqueAt(Angle angle) => Si.Torque(_line.At(Guard.Check(angle, Domains.Sample)));
 
     internal double SlopeSi => _line.Slope;

@@ -54,6 +54,7 @@ public sealed class TighteningTrace
     /// <returns>The trace over the same memory; do not change it afterwards.</returns>
     /// <exception cref="ArgumentException">There are fewer than two samples, or the lengths differ.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A sample is not finite or beyond its domain, or time goes back; the message names the index.</exception>
+    /// <example><code>TighteningTrace.FromSamples(times, angles, torques)     // three columns of the log</code></example>
     public static TighteningTrace FromSamples(
         ReadOnlyMemory<double> timesSeconds, ReadOnlyMemory<double> anglesDegrees, ReadOnlyMemory<double> torquesNewtonMeters)
     {
@@ -74,6 +75,7 @@ public sealed class TighteningTrace
     /// <returns>The trace over the same memory; do not change it afterwards.</returns>
     /// <exception cref="ArgumentException">There are fewer than two samples, or the lengths differ.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A time or a sample is not finite or beyond its domain; the message names the index.</exception>
+    /// <example><code>TighteningTrace.FromSamples(start: Duration.Zero, samplingInterval: Duration.FromMilliseconds(1), angles, torques)</code></example>
     public static TighteningTrace FromSamples(
         Duration start, Duration samplingInterval, ReadOnlyMemory<double> anglesDegrees, ReadOnlyMemory<double> torquesNewtonMeters)
     {
@@ -108,6 +110,7 @@ public sealed class TighteningTrace
     /// <returns>The trace over the same memory; do not change it afterwards.</returns>
     /// <exception cref="ArgumentException">There are fewer than two samples.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A time or a sample is not finite or beyond its domain; the message names the index.</exception>
+    /// <example><code>TighteningTrace.FromTorques(start: Duration.Zero, samplingInterval: Duration.FromMilliseconds(1), torques)</code></example>
     public static TighteningTrace FromTorques(Duration start, Duration samplingInterval, ReadOnlyMemory<double> torquesNewtonMeters)
     {
         double first = Guard.Check(start, Domains.ClockReading);
@@ -122,6 +125,7 @@ public sealed class TighteningTrace
     /// <returns>A new trace over the same memory.</returns>
     /// <exception cref="ArgumentException">The lengths differ.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A sample is not finite or beyond its domain; the message names the index.</exception>
+    /// <example><code>trace.WithForces(forces)     // newtons, from a load cell</code></example>
     public TighteningTrace WithForces(ReadOnlyMemory<double> forcesNewtons)
     {
         Batch.RefuseUnequal(Count, forcesNewtons.Length, nameof(forcesNewtons));
@@ -158,6 +162,7 @@ public sealed class TighteningTrace
     /// <param name="index">Index of the sample, 0 to <see cref="Count"/> − 1.</param>
     /// <returns>Its time on the clock of the trace.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="index"/> is not an index of the trace.</exception>
+    /// <example><code>trace.TimeAt(trace.Count - 1).Seconds</code></example>
     public Duration TimeAt(int index)
     {
         if (index < 0 || index >= Count) Guard.RefuseAgainst(nameof(index), index, $"from 0 to {Count - 1}");

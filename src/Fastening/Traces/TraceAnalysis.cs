@@ -66,6 +66,7 @@ public sealed partial class TraceAnalysis
     /// <param name="kind">What.</param>
     /// <returns>True when it was; false also when it was not looked for.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is none of them.</exception>
+    /// <example><code>if (analysis.Has(TraceRemarkKind.Reversal)) Console.WriteLine("turned back before shut-off");</code></example>
     public bool Has(TraceRemarkKind kind)
     {
         if (kind is < TraceRemarkKind.NoElasticRegion or > TraceRemarkKind.TorqueDrop) Guard.RefuseAgainst(nameof(kind), (double)kind, "one of the kinds of remark");

@@ -73,36 +73,42 @@ public sealed class TraceOptions
     /// <param name="runningTorque">Running torque just before snug; 0 for a free-running nut.</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="runningTorque"/> is outside its domain.</exception>
+    /// <example><code>options.WithRunningTorque(Torque.FromNewtonMeters(4.5))</code></example>
     public TraceOptions WithRunningTorque(Torque runningTorque) => new(this) { RunningTorque = Guard.Check(runningTorque, Domains.Torque) };
 
     /// <summary>Another share of the greatest slope for yield.</summary>
     /// <param name="slopeFraction">Greater than 0, less than 1; from 1/3 to 2/3 in print (from memory: Boys and Wallace, SAE 770572; VDI 2230).</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="slopeFraction"/> is outside its domain.</exception>
+    /// <example><code>options.WithSlopeFraction(1.0 / 3)</code></example>
     public TraceOptions WithSlopeFraction(double slopeFraction) => new(this) { SlopeFraction = Guard.Check(slopeFraction, Domains.SlopeFraction) };
 
     /// <summary>Yield by an offset line too: where the smoothed torque falls below the elastic line moved along by an angle.</summary>
     /// <param name="offset">The angle by which the elastic line is moved.</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="offset"/> is outside its domain.</exception>
+    /// <example><code>options.WithYieldOffset(Angle.FromDegrees(6))</code></example>
     public TraceOptions WithYieldOffset(Angle offset) => new(this) { YieldOffset = Guard.Check(offset, Domains.PositiveRotation) };
 
     /// <summary>Looks for stick–slip: three swings or more within one smoothing window, each more than this from peak to trough, about the local line.</summary>
     /// <param name="peakToPeak">The swing from which it counts.</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="peakToPeak"/> is outside its domain.</exception>
+    /// <example><code>options.WithStickSlip(peakToPeak: Torque.FromNewtonMeters(3))</code></example>
     public TraceOptions WithStickSlip(Torque peakToPeak) => new(this) { StickSlip = Guard.Check(peakToPeak, Domains.PositiveTorque) };
 
     /// <summary>Looks for turning back before shut-off by more than this.</summary>
     /// <param name="reversal">The angle from which it counts; more than the resolution of the angle.</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reversal"/> is outside its domain.</exception>
+    /// <example><code>options.WithReversal(Angle.FromDegrees(2))</code></example>
     public TraceOptions WithReversal(Angle reversal) => new(this) { Reversal = Guard.Check(reversal, Domains.PositiveRotation) };
 
     /// <summary>Looks for a fall of the smoothed torque before shut-off by more than this.</summary>
     /// <param name="torqueDrop">The fall from which it counts.</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torqueDrop"/> is outside its domain.</exception>
+    /// <example><code>options.WithTorqueDrop(Torque.FromNewtonMeters(5))</code></example>
     public TraceOptions WithTorqueDrop(Torque torqueDrop) => new(this) { TorqueDrop = Guard.Check(torqueDrop, Domains.PositiveTorque) };
 
     /// <inheritdoc />

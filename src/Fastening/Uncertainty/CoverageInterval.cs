@@ -2,7 +2,7 @@ namespace Fastening;
 
 /// <summary>An interval that holds the result with a stated probability.</summary>
 /// <example><code>CoverageInterval interval = result.ShortestInterval(0.95);
-/// Console.WriteLine(interval);     // such as 48.8708 … 62.5166 (95 %)</code></example>
+/// Console.WriteLine(interval);     // 48.3847 … 71.0304 (95 %)</code></example>
 public sealed class CoverageInterval
 {
     internal CoverageInterval(double low, double high, double coverageProbability)

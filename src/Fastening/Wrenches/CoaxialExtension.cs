@@ -30,6 +30,7 @@ public sealed class CoaxialExtension
     /// <param name="shearModulus">Shear modulus G; about 79 GPa for steel.</param>
     /// <returns>The bar.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>CoaxialExtension.Round(Length.FromMillimeters(300), diameter: Length.FromMillimeters(16), shearModulus: Pressure.FromGigapascals(79))</code></example>
     public static CoaxialExtension Round(Length length, Length diameter, Pressure shearModulus)
     {
         double d = Guard.Check(diameter, Domains.Length);
@@ -43,6 +44,8 @@ public sealed class CoaxialExtension
     /// <param name="shearModulus">Shear modulus G; about 79 GPa for steel.</param>
     /// <returns>The bar.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the bore leaves no wall.</exception>
+    /// <example><code>CoaxialExtension.Tube(Length.FromMillimeters(450), outerDiameter: Length.FromMillimeters(22), bore: Length.FromMillimeters(14),
+    ///     Pressure.FromGigapascals(79))</code></example>
     public static CoaxialExtension Tube(Length length, Length outerDiameter, Length bore, Pressure shearModulus)
     {
         double outer = Guard.Check(outerDiameter, Domains.Length);
@@ -57,6 +60,7 @@ public sealed class CoaxialExtension
     /// <param name="shearModulus">Shear modulus G; about 79 GPa for steel.</param>
     /// <returns>The bar.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>CoaxialExtension.Square(Length.FromMillimeters(250), side: Length.FromMillimeters(12.7), shearModulus: Pressure.FromGigapascals(79))</code></example>
     public static CoaxialExtension Square(Length length, Length side, Pressure shearModulus)
     {
         double s = Guard.Check(side, Domains.Length);
@@ -69,6 +73,7 @@ public sealed class CoaxialExtension
     /// <param name="shearModulus">Shear modulus G; about 79 GPa for steel.</param>
     /// <returns>The bar.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>CoaxialExtension.Hexagon(Length.FromMillimeters(180), acrossFlats: Length.FromMillimeters(17), shearModulus: Pressure.FromGigapascals(79))</code></example>
     public static CoaxialExtension Hexagon(Length length, Length acrossFlats, Pressure shearModulus)
     {
         double s = Guard.Check(acrossFlats, Domains.Length);

@@ -65,6 +65,7 @@ public sealed class GuaranteedSetting
 
     /// <summary>The work behind the lower limit of <see cref="BeforeRounding"/>: the last step is the lowest setting, before range and display.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(guaranteed.DeriveLowestSetting());</code></example>
     public Derivation DeriveLowestSetting()
     {
         var work = new Derivation("Lowest guaranteed setting");
@@ -74,6 +75,7 @@ public sealed class GuaranteedSetting
 
     /// <summary>The work behind the upper limit of <see cref="BeforeRounding"/>: the last step is the highest setting, before range and display.</summary>
     /// <returns>The steps.</returns>
+    /// <example><code>Console.WriteLine(guaranteed.DeriveHighestSetting());</code></example>
     public Derivation DeriveHighestSetting()
     {
         var work = new Derivation("Highest guaranteed setting");

@@ -23,6 +23,7 @@ public sealed class TorqueMultiplier
     /// <param name="gearRatio">Turns of the input per turn of the output, 1 to 1000.</param>
     /// <param name="efficiency">Efficiency, 0.05 to 1, from the calibration of the multiplier; never defaulted.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <example><code>var multiplier = new TorqueMultiplier(gearRatio: 5, efficiency: 0.92);</code></example>
     public TorqueMultiplier(double gearRatio, double efficiency)
     {
         GearRatio = Guard.Check(gearRatio, GearRatioDomain);
@@ -42,24 +43,28 @@ public sealed class TorqueMultiplier
     /// <param name="input">Torque at the input, as a wrench without adapter shows it.</param>
     /// <returns>Torque at the fastener.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="input"/> is negative or beyond its domain.</exception>
+    /// <example><code>new TorqueMultiplier(5, 0.92).OutputAt(Torque.FromNewtonMeters(260)).NewtonMeters   // 1196</code></example>
     public Torque OutputAt(Torque input) => Si.Torque(Output(null, Guard.Check(input, Domains.Torque)));
 
     /// <summary>The torque to put in for a torque at the output.</summary>
     /// <param name="output">Torque wanted at the fastener.</param>
     /// <returns>Torque at the input.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="output"/> is negative or beyond its domain.</exception>
+    /// <example><code>new TorqueMultiplier(5, 0.92).InputFor(Torque.FromNewtonMeters(1150)).NewtonMeters   // 250</code></example>
     public Torque InputFor(Torque output) => Si.Torque(Input(null, Guard.Check(output, Domains.Torque)));
 
     /// <summary>The window at the input that belongs to a window at the output.</summary>
     /// <param name="output">The window wanted at the fastener.</param>
     /// <returns>Limits and target over i η; the uncertainty of η is not in it.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="output"/> is null.</exception>
+    /// <example><code>multiplier.InputWindowFor(ToleranceWindow.FromPercent(Torque.FromNewtonMeters(1150), minusPercent: 4, plusPercent: 6))</code></example>
     public ToleranceWindow<Torque> InputWindowFor(ToleranceWindow<Torque> output) => Guard.NotNull(output).Scale(1 / TorqueRatio);
 
     /// <summary>The torque with which the reaction arm presses against its support, opposite to the output: output less input.</summary>
     /// <param name="input">Torque at the input.</param>
     /// <returns>Reaction torque; divided by the length of the arm it is the force on the support, and on a hand between them.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="input"/> is negative or beyond its domain.</exception>
+    /// <example><code>new TorqueMultiplier(5, 0.92).ReactionAt(Torque.FromNewtonMeters(260)).NewtonMeters   // 936</code></example>
     public Torque ReactionAt(Torque input)
     {
         double torque = Guard.Check(input, Domains.Torque);
@@ -70,6 +75,7 @@ public sealed class TorqueMultiplier
     /// <param name="input">Torque at the input.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="input"/> is negative or beyond its domain.</exception>
+    /// <example><code>Console.WriteLine(multiplier.DeriveOutputAt(Torque.FromNewtonMeters(260)));</code></example>
     public Derivation DeriveOutputAt(Torque input)
     {
         double torque = Guard.Check(input, Domains.Torque);
@@ -82,6 +88,7 @@ public sealed class TorqueMultiplier
     /// <param name="output">Torque wanted at the fastener.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="output"/> is negative or beyond its domain.</exception>
+    /// <example><code>Console.WriteLine(multiplier.DeriveInputFor(Torque.FromNewtonMeters(1150)));</code></example>
     public Derivation DeriveInputFor(Torque output)
     {
         double torque = Guard.Check(output, Domains.Torque);

@@ -10,6 +10,7 @@ public sealed partial class TorqueWrench
     /// <param name="atFastener">The torque wanted at the fastener.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="atFastener"/> is negative or beyond its domain.</exception>
+    /// <example><code>Console.WriteLine(wrench.DeriveSettingFor(Torque.FromNewtonMeters(150)));</code></example>
     public Derivation DeriveSettingFor(Torque atFastener)
     {
         double torque = Guard.Check(atFastener, Domains.Torque);
@@ -22,6 +23,7 @@ public sealed partial class TorqueWrench
     /// <param name="setting">Torque at the drive.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
+    /// <example><code>Console.WriteLine(wrench.DeriveFastenerTorqueAt(Torque.FromNewtonMeters(120)));</code></example>
     public Derivation DeriveFastenerTorqueAt(Torque setting)
     {
         double torque = Guard.Check(setting, Domains.Torque);
@@ -34,6 +36,7 @@ public sealed partial class TorqueWrench
     /// <param name="torque">The torque that the bars carry.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
+    /// <example><code>Console.WriteLine(wrench.WithCoaxialExtension(bar).DeriveWindUpAt(Torque.FromNewtonMeters(120)));</code></example>
     public Derivation DeriveWindUpAt(Torque torque)
     {
         double moment = Guard.Check(torque, Domains.Torque);

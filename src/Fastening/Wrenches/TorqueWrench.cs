@@ -28,6 +28,7 @@ public sealed partial class TorqueWrench
     /// <summary>A wrench of a given lever length, without anything between drive and fastener.</summary>
     /// <param name="leverLength">Centre of the drive to the hand.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="leverLength"/> is not positive or beyond its domain.</exception>
+    /// <example><code>new TorqueWrench(leverLength: Length.FromMillimeters(400))</code></example>
     public TorqueWrench(Length leverLength)
         : this(Guard.Check(leverLength, Domains.Length), Angle.Zero, [], [])
     {
@@ -82,6 +83,7 @@ public sealed partial class TorqueWrench
     /// <param name="maximum">Highest torque, above <paramref name="minimum"/>.</param>
     /// <returns>A new wrench.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or the two are the wrong way round.</exception>
+    /// <example><code>wrench.WithRange(Torque.FromNewtonMeters(40), Torque.FromNewtonMeters(200))</code></example>
     public TorqueWrench WithRange(Torque minimum, Torque maximum)
     {
         double low = Guard.Check(minimum, Domains.Torque);
@@ -97,6 +99,7 @@ public sealed partial class TorqueWrench
     /// <param name="resolution">The step.</param>
     /// <returns>A new wrench.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="resolution"/> is not positive or beyond its domain.</exception>
+    /// <example><code>wrench.WithResolution(Torque.FromNewtonMeters(0.5))</code></example>
     public TorqueWrench WithResolution(Torque resolution)
     {
         Guard.Check(resolution, Domains.PositiveTorque);
@@ -107,6 +110,7 @@ public sealed partial class TorqueWrench
     /// <param name="accuracy">0 % to 50 %; 4 % for ±4 %.</param>
     /// <returns>A new wrench.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="accuracy"/> is outside its domain.</exception>
+    /// <example><code>wrench.WithAccuracy(Ratio.FromPercent(4))</code></example>
     public TorqueWrench WithAccuracy(Ratio accuracy)
     {
         Guard.Check(accuracy, Domains.Accuracy);
@@ -119,6 +123,7 @@ public sealed partial class TorqueWrench
     /// hand moves; absolute, not from the adapter before.</param>
     /// <returns>A new wrench.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the chain would turn the fastener backwards.</exception>
+    /// <example><code>new TorqueWrench(Length.FromMillimeters(400)).WithAdapter(Length.FromMillimeters(100), Angle.FromDegrees(45)).TorqueRatio   // 1.177</code></example>
     public TorqueWrench WithAdapter(Length length, Angle angleFromHandle)
     {
         var adapter = new WrenchAdapter(Guard.Check(length, Domains.LengthOrZero), Guard.Check(angleFromHandle, Domains.Direction));
@@ -136,6 +141,7 @@ public sealed partial class TorqueWrench
     /// <param name="extension">The bar.</param>
     /// <returns>A new wrench.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="extension"/> is null.</exception>
+    /// <example><code>wrench.WithCoaxialExtension(CoaxialExtension.Round(Length.FromMillimeters(300), Length.FromMillimeters(16), Pressure.FromGigapascals(79)))</code></example>
     public TorqueWrench WithCoaxialExtension(CoaxialExtension extension) =>
         new(_lever, _pullOffSquare, _adapters, [.. _extensions, Guard.NotNull(extension)], this);
 
@@ -143,6 +149,7 @@ public sealed partial class TorqueWrench
     /// <param name="pullOffSquare">Lean of the pull, above −90° to below 90°; positive pushes along the handle towards the drive of the wrench.</param>
     /// <returns>A new wrench.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The angle is outside its domain, or so large that the fastener would turn backwards.</exception>
+    /// <example><code>wrench.WithPullOffSquare(Angle.FromDegrees(12)).TorqueRatio</code></example>
     public TorqueWrench WithPullOffSquare(Angle pullOffSquare)
     {
         Guard.Check(pullOffSquare, Domains.BelowRightAngle);
@@ -182,6 +189,7 @@ public sealed partial class TorqueWrench
     /// <returns>From setting × ρ/(1 + a) to setting × ρ/(1 − a), a being the accuracy (deviation = (shown − true)/true, ISO 6789-1, from memory).</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
     /// <exception cref="InvalidOperationException">No accuracy was stated: it is not guessed.</exception>
+    /// <example><code>wrench.WithAccuracy(Ratio.FromPercent(4)).DeliveredWindowAt(Torque.FromNewtonMeters(120))</code></example>
     public ToleranceWindow<Torque> DeliveredWindowAt(Torque setting)
     {
         double atFastener = WrenchEquations.FastenerTorque(Guard.Check(setting, Domains.Torque), _ratio);
@@ -213,6 +221,7 @@ public sealed partial class TorqueWrench
     /// <param name="setting">Torque at the drive.</param>
     /// <returns>The warnings, as data; none when it fits.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
+    /// <example><code>foreach (string message in wrench.FitOf(Torque.FromNewtonMeters(215)).Messages) Console.WriteLine(message);</code></example>
     public WrenchFit FitOf(Torque setting)
     {
         Guard.Check(setting, Domains.Torque);
@@ -223,6 +232,7 @@ public sealed partial class TorqueWrench
     /// <param name="setting">Torque at the drive.</param>
     /// <returns>Analytic derivatives.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
+    /// <example><code>wrench.SensitivitiesAt(Torque.FromNewtonMeters(120)).PerAdapterAngle[0].NewtonMetersPerRadian</code></example>
     public WrenchSensitivities SensitivitiesAt(Torque setting) =>
         new(Guard.Check(setting, Domains.Torque), _ratio, _lever, _pull, _adapters);
 

@@ -30,6 +30,7 @@ public sealed class WrenchFit
     /// <summary>Whether a warning was given.</summary>
     /// <param name="warning">The warning.</param>
     /// <returns>True when it was.</returns>
+    /// <example><code>if (wrench.FitOf(setting).Has(WrenchWarning.AboveRange)) Console.WriteLine("take a larger wrench");</code></example>
     public bool Has(WrenchWarning warning) => (Warnings & warning) != 0;
 
     /// <inheritdoc />
