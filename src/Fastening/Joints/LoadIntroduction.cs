@@ -10,7 +10,7 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>LoadIntroduction.Of(0.4)
 /// LoadIntroduction.Between(0.3, 0.7)      // credible, not known
-/// LoadIntroduction.WorstCase              // 0 to 1</code></example>
+/// LoadIntroduction.WorstCase              // anything from 0 to 1</code></example>
 public sealed class LoadIntroduction
 {
     private LoadIntroduction(double low, double high)

@@ -9,7 +9,7 @@ namespace Fastening;
 /// Minimum values, not nominal ones: VDI 2230 computes the permitted preload with the minimum yield strength. Those of a table hold for the
 /// thread they were asked for; class 8.8, for one, changes with the size.
 /// </remarks>
-/// <example><code>BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(ScrewThread.Parse("M20"));   // 830, 660, 600 MPa</code></example>
+/// <example><code>BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(ScrewThread.Parse("M20"));   // R_m 830 MPa, R_p 660 MPa, S_p 600 MPa</code></example>
 public sealed class BoltStrength
 {
     /// <summary>A strength of the user's own, for a material outside the tables.</summary>
@@ -76,7 +76,8 @@ public sealed class BoltStrength
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The tabulated area is asked for and the thread is neither ISO metric nor unified.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
-    /// <example><code>PropertyClass.Parse("10.9").StrengthFor(m12).UltimateLoad(m12).Kilonewtons   // 87.6</code></example>
+    /// <example><code>ScrewThread m12 = ScrewThread.Parse("M12");
+    /// PropertyClass.Parse("10.9").StrengthFor(m12).UltimateLoad(m12).Kilonewtons   // 87.6</code></example>
     public Force UltimateLoad(ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) => Si.Force(Ultimate(null, thread, basis));
 
     /// <summary>Proof load F_p = S_p A_s (equation <c>material.proof-load</c>).</summary>
@@ -86,7 +87,8 @@ public sealed class BoltStrength
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The tabulated area is asked for and the thread is neither ISO metric nor unified.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
-    /// <example><code>PropertyClass.Parse("8.8").StrengthFor(m12).ProofLoad(m12)?.Kilonewtons   // 48.87</code></example>
+    /// <example><code>ScrewThread m12 = ScrewThread.Parse("M12");
+    /// PropertyClass.Parse("8.8").StrengthFor(m12).ProofLoad(m12)?.Kilonewtons   // 48.87</code></example>
     public Force? ProofLoad(ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) =>
         ProofOf(null, thread, basis) is double load ? Si.Force(load) : null;
 
@@ -99,7 +101,8 @@ public sealed class BoltStrength
     /// <returns>The load.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The thread is neither ISO metric nor unified.</exception>
-    /// <example><code>PropertyClass.Parse("10.9").StrengthFor(m12).PublishedUltimateLoad(m12).Newtons   // 87 700</code></example>
+    /// <example><code>ScrewThread m12 = ScrewThread.Parse("M12");
+    /// PropertyClass.Parse("10.9").StrengthFor(m12).PublishedUltimateLoad(m12).Newtons   // 87 700</code></example>
     public Force PublishedUltimateLoad(ScrewThread thread) =>
         Si.Force(PrintedLoad.ToThreeDigits(thread, Ultimate(null, thread, StressAreaBasis.NominalTable)));
 
@@ -109,7 +112,8 @@ public sealed class BoltStrength
     /// <returns>The load; null without a stress under proof load.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The thread is neither ISO metric nor unified.</exception>
-    /// <example><code>PropertyClass.Parse("8.8").StrengthFor(m12).PublishedProofLoad(m12)?.Newtons   // 48 900</code></example>
+    /// <example><code>ScrewThread m12 = ScrewThread.Parse("M12");
+    /// PropertyClass.Parse("8.8").StrengthFor(m12).PublishedProofLoad(m12)?.Newtons   // 48 900</code></example>
     public Force? PublishedProofLoad(ScrewThread thread) =>
         ProofOf(null, thread, StressAreaBasis.NominalTable) is double load ? Si.Force(PrintedLoad.ToThreeDigits(thread, load)) : null;
 

@@ -6,7 +6,7 @@ namespace Fastening;
 
 /// <summary>The limits of size of an external thread and its internal thread that leave the least metal in engagement.</summary>
 /// <remarks>For 60° threads. Stripping is judged at these limits: the smallest bolt in the largest hole that the tolerance classes allow.</remarks>
-/// <example><code>ThreadLimits limits = ThreadLimits.ForMediumFit(ScrewThread.Parse("M16"));   // 6g/6H
+/// <example><code>ThreadLimits limits = ThreadLimits.ForMediumFit(ScrewThread.Parse("M16"));   // M16 6g/6H
 /// limits.InternalMinorMaximum.Millimeters                                   // 14.21</code></example>
 public sealed class ThreadLimits
 {

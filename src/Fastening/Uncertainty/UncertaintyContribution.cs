@@ -7,8 +7,8 @@ namespace Fastening;
 /// JCGM 100:2008 (GUM) §4.2 (Type A) and §4.3 (Type B); divisors √3 rectangular, √6 triangular, √2 arcsine, k normal and
 /// a·√((1 + β²)/6) trapezoidal. Values are plain numbers, all in units that fit the measurement function.
 /// </remarks>
-/// <example><code>UncertaintyContribution reference = UncertaintyContribution.Normal("l_s", 50_000_623, 25).WithDegreesOfFreedom(18);   // nm
-/// UncertaintyContribution expansion = UncertaintyContribution.Rectangular("α", 11.5e-6, 2e-6);                       // 1/K</code></example>
+/// <example><code>UncertaintyContribution reference = UncertaintyContribution.Normal("l_s", 50_000_623, 25).WithDegreesOfFreedom(18);   // in nm
+/// UncertaintyContribution expansion = UncertaintyContribution.Rectangular("α", 11.5e-6, 2e-6);                       // in 1/K</code></example>
 public sealed class UncertaintyContribution
 {
     private UncertaintyContribution(string name, UncertaintyDistribution distribution, double value, double uncertainty)

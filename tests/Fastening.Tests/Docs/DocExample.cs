@@ -27,13 +27,10 @@ internal sealed class DocExample
         .Select(example => new DocExample(file, MemberOf(example), TextOf(example)));
 
     /// <summary>The method, its parameters the variables a reader has by then.</summary>
-    public string ToMethod(string name)
-    {
-        IEnumerable<string> parameters = Undeclared()
-            .Select(variable => (Name: variable, Type: ExampleVariables.TypeOf(variable, File)))
-            .Where(x => x.Type is not null).Select(x => $"{x.Type} {x.Name}");
-        return $"static void {name}({string.Join(", ", parameters)})\n{{\n{Statements}}}\n";
-    }
+    public string ToMethod() => $"static void Run({string.Join(", ", Variables().Select(name => $"{ExampleVariables.TypeOf(name, File)} {name}"))})\n{{\n{Statements}}}\n";
+
+    /// <summary>The names among <see cref="Undeclared"/> that are variables.</summary>
+    public IEnumerable<string> Variables() => Undeclared().Where(name => ExampleVariables.TypeOf(name, File) is not null);
 
     /// <summary>Simple names that the statements use and do not declare, types among them.</summary>
     public SortedSet<string> Undeclared()
@@ -82,7 +79,7 @@ internal sealed class DocExample
     private static string? Completed(string code)
     {
         ExpressionSyntax expression = SyntaxFactory.ParseExpression(code, options: LibrarySource.Options);
-        if (!expression.ContainsDiagnostics) return $"_ = {expression};";
+        if (!expression.ContainsDiagnostics) return $"_ = {expression};{expression.GetTrailingTrivia().ToFullString()}";
         SyntaxNode block = SyntaxFactory.ParseStatement($"{{\n{code}\n}}", options: LibrarySource.Options);
         return block.ContainsDiagnostics ? null : code;
     }

@@ -1,35 +1,12 @@
 using System.Globalization;
 using Fastening.Tests.House;
 using Microsoft.CodeAnalysis;
-using Microsoft.CodeAnalysis.CSharp;
 
 namespace Fastening.Tests.Docs;
 
 /// <summary>Every example in a documentation comment is code that compiles against the library as a user has it.</summary>
 public class DocExampleTests
 {
-    private const string Usings = """
-        using System;
-        using System.Collections.Generic;
-        using System.IO;
-        using System.Linq;
-        using System.Threading;
-        using Fastening;
-        using Fastening.Equations;
-        using UnitsNet;
-        using UnitsNet.Units;
-
-        """;
-
-    private static readonly string[] AtHand = ["System.", "netstandard.", "UnitsNet.", "MathNet.", "Fastening.dll"];
-
-    private static readonly CSharpCompilation Library = CSharpCompilation.Create(
-        "Examples",
-        references: ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator)
-            .Where(path => AtHand.Any(start => Path.GetFileName(path).StartsWith(start, StringComparison.Ordinal)))
-            .Select(path => MetadataReference.CreateFromFile(path)),
-        options: new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Enable));
-
     /// <summary>The faults of every file, from one compilation of all examples: by far the cheapest way.</summary>
     private static readonly Lazy<ILookup<string, string>> FaultsByFile = new(() => FaultsOf([.. LibrarySource.Files.Keys.SelectMany(DocExample.In)]));
 
@@ -66,9 +43,7 @@ public class DocExampleTests
         Assert.Empty(ExampleVariables.Exceptions.Except(used));
     }
 
-    private static ILookup<string, string> FaultsOf(DocExample[] examples) => Library
-        .AddSyntaxTrees(examples.Select((example, i) => CSharpSyntaxTree.ParseText(
-            $"{Usings}class Example{i}\n{{\n{example.ToMethod("Run")}}}\n", LibrarySource.Options, path: $"{i}")))
+    private static ILookup<string, string> FaultsOf(DocExample[] examples) => ExampleCompiler.Compile([.. examples.Select(example => example.ToMethod())])
         .GetDiagnostics().Where(d => d.Severity >= DiagnosticSeverity.Warning && d.Id != "CS0219")
         .Select(d => (Example: examples[int.Parse(d.Location.SourceTree!.FilePath, CultureInfo.InvariantCulture)], Diagnostic: d))
         .ToLookup(x => x.Example.File, x => $"{x.Example.Member}: {x.Diagnostic.Id} {x.Diagnostic.GetMessage(CultureInfo.InvariantCulture)}\n    {LineOf(x.Diagnostic.Location)}");

@@ -47,7 +47,6 @@ internal static class ExampleVariables
         ["layers"] = "IReadOnlyList<ClampedLayer>",
         ["limit"] = "RotationRateLimit",
         ["load"] = "Force",
-        ["m12"] = "ScrewThread",
         ["measured"] = "MeasuredFriction",
         ["model"] = "FrictionTorqueModel",
         ["monitor"] = "RotationRateMonitor",
