@@ -92,7 +92,7 @@ public sealed partial class UncertaintyBudget
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">There is no input, or two have the same name.</exception>
     /// <example><code>UncertaintyBudget stress = UncertaintyBudget.Of("σ", "MPa", x => x["F (N)"] / x["A_s (mm²)"],
-    ///     UncertaintyContribution.Normal("F (N)", 55_100, 1_900), UncertaintyContribution.Rectangular("A_s (mm²)", 156.7, 1.4));     // 352 MPa, u_c = 12 MPa</code></example>
+    ///     UncertaintyContribution.Normal("F (N)", 55_100, 1_900), UncertaintyContribution.Rectangular("A_s (mm²)", 156.7, 1.4));     // comes to 352 MPa, u_c = 12 MPa</code></example>
     public static UncertaintyBudget Of(
         string result, string unit, Func<InputValues, double> function, params IReadOnlyList<UncertaintyContribution> inputs)
     {

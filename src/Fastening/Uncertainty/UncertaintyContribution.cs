@@ -146,7 +146,7 @@ public sealed class UncertaintyContribution
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or there are fewer than two readings.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its domain.</exception>
-    /// <example><code>UncertaintyContribution torque = UncertaintyContribution.FromReadings("torque (N·m)", [98.1, 98.4, 98.2, 98.6, 98.3]);     // 98.32, u = 0.086</code></example>
+    /// <example><code>UncertaintyContribution torque = UncertaintyContribution.FromReadings("torque (N·m)", [98.1, 98.4, 98.2, 98.6, 98.3]);     // the mean is 98.32, its u 0.086</code></example>
     public static UncertaintyContribution FromReadings(string name, IReadOnlyList<double> readings)
     {
         var one = new JointReadings([Guard.NotNull(readings)], nameof(readings));

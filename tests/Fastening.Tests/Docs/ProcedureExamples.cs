@@ -71,7 +71,7 @@ public class ProcedureExamples
         #endregion
 
         Assert.Equal("B1, snug: accepted", good);
-        Assert.Equal("B2, snug: rejected: torque 66 N·m is above 63 N·m; another fastener is next", bad);
+        Assert.Equal("B2, snug: rejected: torque 66 N·m is above 63 N·m; B5 is next; to be loosened", bad);
         Assert.Equal((FastenerStatus.Rejected, true, "B5", 1), (state.Status, state.MustBeLoosened, next, counts.Done));
     }
 
