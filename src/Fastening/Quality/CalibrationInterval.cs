@@ -58,7 +58,7 @@ public sealed class CalibrationInterval
         }
 
         DateTimeOffset dueBy = firstUse.AddMonths(Months);
-        bool overTime = at >= dueBy, overCycles = cycles >= Cycles;
+        bool overTime = at >= new DateTimeOffset(dueBy.Date, dueBy.Offset), overCycles = cycles >= Cycles;
         DueReason reason = overTime && overCycles ? DueReason.IntervalAndCycles
             : overTime ? DueReason.Interval
             : overCycles ? DueReason.Cycles : DueReason.NotDue;

@@ -22,7 +22,7 @@ internal static class CalibrationPlan
         int count = tool.Class.ReadingsPerPoint;
         foreach (double torque in TorquesFor(tool))
         {
-            CalibrationPoint? point = points.FirstOrDefault(p => IsSameTorque(tool, p.SiTorque, torque));
+            CalibrationPoint? point = points.Where(p => IsSameTorque(tool, p.SiTorque, torque)).OrderBy(p => Math.Abs(p.SiTorque - torque)).FirstOrDefault();
             if (point is null)
             {
                 yield return FormattableString.Invariant($"no point at {torque:0.###} N·m; class {tool.Class.Designation} takes one there{tool.Class.Citation}");

@@ -106,7 +106,7 @@ public sealed class CalibrationUncertainty
     public CalibrationUncertainty WithForceLoadingPoint(Torque range, Torque at) => new(this) { ForceLoadingPoint = ComponentOf(range, at) };
 
     /// <summary>The same with a systematic deviation of the reference device that was not corrected.</summary>
-    /// <param name="deviation">Systematic relative deviation b_ep, −10 to 10 %; its size counts in W', its sign does not.</param>
+    /// <param name="deviation">Systematic relative deviation b_ep, −10 to 10 %; its size counts in W' and in every decision, its sign does not.</param>
     /// <returns>A new value.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its domain.</exception>
     /// <example><code>uncertainty.WithSystematicDeviation(Ratio.FromPercent(0.1))</code></example>
@@ -152,6 +152,12 @@ public sealed class CalibrationUncertainty
         foreach (double component in Ranges) combined = Add(work, combined, component);
         return CalibrationEquations.ExpandEquation.Step(work, combined);
     }
+
+    /// <summary>What a decision counts: W, and the deviation of the reference device that nobody corrected.</summary>
+    internal double DecidingAt(CalibrationPoint point) => ExpandedOf(null, point) + Math.Abs(Systematic);
+
+    /// <summary>The same of the reference device alone.</summary>
+    internal double DecidingReference => Reference + Math.Abs(Systematic);
 
     private static double Add(Derivation? work, double combined, double component) =>
         CalibrationEquations.CombineEquation.Step(work, combined, component);

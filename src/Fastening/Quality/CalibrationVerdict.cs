@@ -12,15 +12,13 @@ namespace Fastening;
 /// foreach (string reason in verdict.Reasons) Console.WriteLine(reason);</code></example>
 public sealed class CalibrationVerdict
 {
-    private const double ShareOfReference = 0.25;
-
     internal CalibrationVerdict(ToolCalibration calibration, CalibrationPoint[] points, DecisionRule rule)
     {
         Rule = rule;
         var reasons = new List<string>();
         bool rejected = false;
         foreach (CalibrationPoint point in points) rejected |= JudgePoint(calibration, point, rule, reasons);
-        AddWhatIsMissing(calibration, points, reasons);
+        reasons.AddRange(calibration.Lacking());
         Conforms = rejected ? false : reasons.Count > 0 ? null : true;
         Worst = points.SelectMany(point => new[] { point.LeastDeviation, point.GreatestDeviation }).OrderByDescending(Math.Abs).First();
         Permitted = calibration.Tool.Permitted;
@@ -55,7 +53,7 @@ public sealed class CalibrationVerdict
     {
         double limit = calibration.Tool.Permitted;
         ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Si.Torque(point.SiTorque / (1 + limit)), point.Torque, Si.Torque(point.SiTorque / (1 - limit)));
-        double expanded = calibration.Uncertainty.ExpandedOf(null, point);
+        double expanded = calibration.Uncertainty.DecidingAt(point);
         int outside = 0, unsure = 0;
         foreach (double reference in point.SiReferences)
         {
@@ -68,21 +66,5 @@ public sealed class CalibrationVerdict
         if (outside > 0) reasons.Add(FormattableString.Invariant($"{outside} {where} deviate by more than {limit * 100:0.##} % ({rule.Name})"));
         if (unsure > 0) reasons.Add(FormattableString.Invariant($"{unsure} {where} are too near the limit of {limit * 100:0.##} % to tell (uncertainty {expanded * 100:0.##} %, {rule.Name})"));
         return outside > 0;
-    }
-
-    private static void AddWhatIsMissing(ToolCalibration calibration, CalibrationPoint[] points, List<string> reasons)
-    {
-        reasons.AddRange(CalibrationPlan.Missing(calibration.Tool, points));
-        if (calibration.Tool.Class.HasScale && !calibration.Uncertainty.IsResolutionStated)
-        {
-            reasons.Add("no resolution is stated, and a tool with a scale or display has one");
-        }
-
-        double permitted = calibration.Tool.Permitted * ShareOfReference;
-        if (calibration.Uncertainty.Reference > permitted * (1 + Tolerance.Widening))
-        {
-            reasons.Add(FormattableString.Invariant(
-                $"the reference device has an uncertainty of {calibration.Uncertainty.Reference * 100:0.##} %; for this tool at most {permitted * 100:0.##} % (ISO 6789-2:2017 §4.3)"));
-        }
     }
 }

@@ -12,7 +12,7 @@ public sealed class RejudgedReading
 {
     private readonly double? _mean, _lowest, _highest;
 
-    internal RejudgedReading(ToolReading reading, ToolCalibration calibration, DecisionRule rule)
+    internal RejudgedReading(ToolReading reading, ToolCalibration calibration, DecisionRule rule, bool clears)
     {
         Reading = reading;
         Before = reading.Window.Classify(reading.Indicated);
@@ -26,7 +26,8 @@ public sealed class RejudgedReading
         _lowest = Delivered(reading, deviation.Greatest);
         _highest = Delivered(reading, deviation.Least);
         Conformity atLowest = Judge(_lowest.Value, deviation.Expanded, rule);
-        After = atLowest == Judge(_highest.Value, deviation.Expanded, rule) ? atLowest : Conformity.Undecidable;
+        bool agree = atLowest == Judge(_highest.Value, deviation.Expanded, rule);
+        After = agree && (clears || atLowest != Conformity.Within) ? atLowest : Conformity.Undecidable;
     }
 
     /// <summary>The tightening.</summary>
@@ -46,7 +47,7 @@ public sealed class RejudgedReading
 
     /// <summary>
     /// The verdict on what it delivered, by the rule and with the uncertainty of the calibration: undecidable when the lowest and the highest
-    /// delivered torque disagree, when one is too near a limit, or when nothing is known there.
+    /// delivered torque disagree, when one is too near a limit, when nothing is known there, or when the calibration is not complete enough to clear it.
     /// </summary>
     public Conformity After { get; }
 

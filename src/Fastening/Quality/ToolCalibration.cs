@@ -11,6 +11,8 @@ namespace Fastening;
 /// CalibrationVerdict verdict = calibration.Judge(DecisionRule.IlacG8);</code></example>
 public sealed class ToolCalibration
 {
+    private const double ShareOfReference = 0.25;
+
     private readonly CalibrationPoint[] _points;
 
     /// <summary>A calibration from its points.</summary>
@@ -76,7 +78,8 @@ public sealed class ToolCalibration
     /// <remarks>
     /// The deviation found is applied to all of it, because nobody knows when the tool changed. Between two points the deviation is
     /// interpolated, and so are its extremes; of the uncertainties at two points the larger one counts. Outside the points nothing is known, and
-    /// such a reading is undecidable.
+    /// such a reading is undecidable. A calibration that cannot tell whether the tool complies (<see cref="Judge"/>) does not clear work either: then no
+    /// reading comes out as within, and <see cref="ToolRecall.Lacking"/> says why.
     /// </remarks>
     /// <param name="lastGood">When the tool was last known to be good.</param>
     /// <param name="readings">The readings of this tool, in any order; those at or before <paramref name="lastGood"/> and after this calibration are left out.</param>
@@ -108,7 +111,20 @@ public sealed class ToolCalibration
     public override string ToString() => FormattableString.Invariant(
         $"{Tool.Name}, {(State == CalibrationState.AsFound ? "as found" : "as left")} on {Performed:yyyy-MM-dd}: {string.Join("; ", Points)}");
 
-    /// <summary>Deviation, its extremes and the expanded uncertainty at a torque; null outside the points.</summary>
+    /// <summary>What keeps the calibration from being complete, in sentences.</summary>
+    internal IEnumerable<string> Lacking()
+    {
+        foreach (string missing in CalibrationPlan.Missing(Tool, _points)) yield return missing;
+        if (Tool.Class.HasScale && !Uncertainty.IsResolutionStated) yield return "no resolution is stated, and a tool with a scale or display has one";
+        double permitted = Tool.Permitted * ShareOfReference;
+        if (Uncertainty.DecidingReference > permitted * (1 + Tolerance.Widening))
+        {
+            yield return FormattableString.Invariant(
+                $"the reference device has an uncertainty of {Uncertainty.DecidingReference * 100:0.##} %; for this tool at most {permitted * 100:0.##} % (ISO 6789-2:2017 §4.3)");
+        }
+    }
+
+    /// <summary>Deviation, its extremes and the uncertainty that a decision counts at a torque; null outside the points.</summary>
     internal ToolDeviation? DeviationAt(double torque)
     {
         int above = Array.FindIndex(_points, point => torque <= point.SiTorque || CalibrationPlan.IsSameTorque(Tool, torque, point.SiTorque));

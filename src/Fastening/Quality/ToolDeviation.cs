@@ -1,6 +1,6 @@
 namespace Fastening;
 
-/// <summary>How far a tool is off at one torque: the mean of the readings, their extremes, and the expanded uncertainty.</summary>
+/// <summary>How far a tool is off at one torque: the mean of the readings, their extremes, and the uncertainty that a decision counts.</summary>
 internal readonly struct ToolDeviation(double least, double mean, double greatest, double expanded)
 {
     public double Least { get; } = least;
@@ -12,7 +12,7 @@ internal readonly struct ToolDeviation(double least, double mean, double greates
     public double Expanded { get; } = expanded;
 
     public static ToolDeviation At(CalibrationPoint point, CalibrationUncertainty uncertainty) =>
-        new(point.LeastDeviation, point.Mean, point.GreatestDeviation, uncertainty.ExpandedOf(null, point));
+        new(point.LeastDeviation, point.Mean, point.GreatestDeviation, uncertainty.DecidingAt(point));
 
     /// <summary>Interpolated; of the two uncertainties the larger.</summary>
     public static ToolDeviation Between(ToolDeviation low, ToolDeviation high, double share) => new(

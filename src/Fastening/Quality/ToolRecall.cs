@@ -12,12 +12,13 @@ public sealed class ToolRecall
         Calibration = calibration;
         LastGood = lastGood;
         Rule = rule;
+        Lacking = Array.AsReadOnly(calibration.Lacking().ToArray());
         var rejudged = new List<RejudgedReading>();
         int leftOut = 0, index = 0;
         foreach (ToolReading reading in readings)
         {
             Guard.NotNull(reading, $"readings[{index++}]");
-            if (reading.At > lastGood && reading.At <= calibration.Performed) rejudged.Add(new RejudgedReading(reading, calibration, rule));
+            if (reading.At > lastGood && reading.At <= calibration.Performed) rejudged.Add(new RejudgedReading(reading, calibration, rule, clears: Lacking.Count == 0));
             else leftOut++;
         }
 
@@ -34,6 +35,9 @@ public sealed class ToolRecall
 
     /// <summary>The rule that what was delivered is judged by.</summary>
     public DecisionRule Rule { get; }
+
+    /// <summary>What keeps the calibration from clearing work: points, readings, the resolution, a better reference device; empty when it is complete.</summary>
+    public IReadOnlyList<string> Lacking { get; }
 
     /// <summary>The readings after that and up to the calibration, oldest first.</summary>
     public IReadOnlyList<RejudgedReading> Readings { get; }

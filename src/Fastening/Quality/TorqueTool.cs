@@ -7,8 +7,9 @@ namespace Fastening;
 /// <example><code>TorqueTool wrench = TorqueTool.WithRange("W-17", TorqueToolClass.Parse("II A"), Torque.FromNewtonMeters(40), Torque.FromNewtonMeters(200));</code></example>
 public sealed class TorqueTool
 {
-    private TorqueTool(string name, TorqueToolClass toolClass, double minimum, double maximum)
+    private TorqueTool(string name, TorqueToolClass toolClass, double minimum, double maximum, double permitted)
     {
+        Permitted = permitted;
         Name = name;
         Class = toolClass;
         SiMinimum = minimum;
@@ -34,7 +35,7 @@ public sealed class TorqueTool
 
     internal double SiMaximum { get; }
 
-    internal double Permitted => Class.Permitted(SiMaximum);
+    internal double Permitted { get; }
 
     /// <summary>A tool that is used over a range of torques.</summary>
     /// <param name="name">What the store calls it.</param>
@@ -55,10 +56,10 @@ public sealed class TorqueTool
         if (low >= high) Guard.RefuseAgainst(nameof(minimum), minimum, $"less than maximum, {Guard.Show(maximum)}");
         return toolClass.IsSetToOneValue
             ? throw new ArgumentException($"a tool of class {toolClass.Designation} is calibrated at the value it is set to; use TorqueTool.SetTo.", nameof(toolClass))
-            : new TorqueTool(name, toolClass, low, high);
+            : new TorqueTool(name, toolClass, low, high, toolClass.Permitted(high));
     }
 
-    /// <summary>A tool set to one value: fixed, or adjustable without a scale.</summary>
+    /// <summary>A tool set to one value, of which the greatest torque is not stated: of the deviations of its class the smaller one is permitted.</summary>
     /// <param name="name">What the store calls it.</param>
     /// <param name="setClass">A class calibrated at the set value.</param>
     /// <param name="setting">The torque it is set to.</param>
@@ -69,14 +70,32 @@ public sealed class TorqueTool
     /// <example><code>TorqueTool.SetTo("W-3", TorqueToolClass.Parse("II B"), Torque.FromNewtonMeters(24))</code></example>
     public static TorqueTool SetTo(string name, TorqueToolClass setClass, Torque setting)
     {
-        Naming.Check(name);
-        Guard.NotNull(setClass);
         double value = Guard.Check(setting, Domains.PositiveTorque);
-        return setClass.IsSetToOneValue
-            ? new TorqueTool(name, setClass, value, value)
-            : throw new ArgumentException($"a tool of class {setClass.Designation} is calibrated over its range; use TorqueTool.WithRange.", nameof(setClass));
+        return Set(name, setClass, value, Math.Min(Guard.NotNull(setClass).Permitted(value), setClass.Permitted(Domains.PositiveTorque.High)));
+    }
+
+    /// <summary>A tool set to one value, fixed or adjustable without a scale; what is permitted goes by its greatest torque, not by the setting.</summary>
+    /// <param name="name">What the store calls it.</param>
+    /// <param name="setClass">A class calibrated at the set value.</param>
+    /// <param name="setting">The torque it is set to.</param>
+    /// <param name="maximum">The greatest torque that it can be set to; of a fixed tool its setting.</param>
+    /// <returns>The tool.</returns>
+    /// <exception cref="ArgumentNullException">A reference is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or the class is calibrated over a range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or the setting is above the maximum.</exception>
+    /// <example><code>TorqueTool.SetTo("W-4", TorqueToolClass.Parse("II C"), setting: Torque.FromNewtonMeters(7), maximum: Torque.FromNewtonMeters(10))</code></example>
+    public static TorqueTool SetTo(string name, TorqueToolClass setClass, Torque setting, Torque maximum)
+    {
+        double value = Guard.Check(setting, Domains.PositiveTorque);
+        double greatest = Guard.Check(maximum, Domains.PositiveTorque);
+        if (value > greatest) Guard.RefuseAgainst(nameof(setting), setting, $"at most maximum, {Guard.Show(maximum)}");
+        return Set(name, setClass, value, Guard.NotNull(setClass).Permitted(greatest));
     }
 
     /// <inheritdoc />
     public override string ToString() => $"{Name} ({Class})";
+
+    private static TorqueTool Set(string name, TorqueToolClass setClass, double setting, double permitted) => setClass.IsSetToOneValue
+        ? new TorqueTool(Naming.Check(name), setClass, setting, setting, permitted)
+        : throw new ArgumentException($"a tool of class {setClass.Designation} is calibrated over its range; use TorqueTool.WithRange.", nameof(setClass));
 }

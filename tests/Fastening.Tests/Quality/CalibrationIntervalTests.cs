@@ -33,7 +33,8 @@ public class CalibrationIntervalTests
     [Fact]
     public void The_same_moment_in_another_time_zone_is_the_same_moment()
     {
-        DateTimeOffset due = FirstUse.AddMonths(12);
+        // First used at six in the morning: due from the beginning of that day a year later, in the offset of the first use.
+        var due = new DateTimeOffset(2027, 3, 1, 0, 0, 0, TimeSpan.Zero);
 
         Assert.True(CalibrationInterval.Iso6789.StatusAt(FirstUse, 0, due.ToOffset(TimeSpan.FromHours(-8))).IsDue);
         Assert.False(CalibrationInterval.Iso6789.StatusAt(FirstUse, 0, due.AddMinutes(-1).ToOffset(TimeSpan.FromHours(9))).IsDue);

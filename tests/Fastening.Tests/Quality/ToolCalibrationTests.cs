@@ -218,6 +218,76 @@ public class ToolCalibrationTests
         Assert.Equal("fastener", Assert.Throws<ArgumentException>(() => new ToolReading(empty, Found, Newton(150), window)).ParamName);
     }
 
+    /// <summary>A deviation of −4 % is a reference of X/(1 − 0.04), not of X · 1.04: 125 N·m at 120 N·m, where X · 1.04 is 124.8.</summary>
+    [Theory]
+    [InlineData(124.99, true)]
+    [InlineData(125.01, false)]
+    public void The_limit_on_the_side_of_too_much(double reference, bool complies) => Assert.Equal(
+        complies, Calibration(120, Enumerable.Repeat(reference, 5)).Judge(DecisionRule.SimpleAcceptance).Reasons.All(r => !r.Contains("deviate", StringComparison.Ordinal)));
+
+    /// <summary>
+    /// Limit 120/1.04 = 115.3846 N·m, 0.5154 below the reading of 115.9: W = 0.437 % of the reading is 0.5065 and leaves room, of the 120 N·m set it would
+    /// be 0.5244 and would not.
+    /// </summary>
+    [Fact]
+    public void The_uncertainty_is_relative_to_what_was_measured()
+    {
+        CalibrationUncertainty known = new CalibrationUncertainty(Ratio.FromPercent(0.437)).WithResolution(Torque.Zero);
+        CalibrationVerdict verdict = new ToolCalibration(
+            Wrench, CalibrationState.AsFound, Found, [CalibrationPoint.At(Newton(120), [.. Enumerable.Repeat(Newton(115.9), 5)])], known).Judge(DecisionRule.IlacG8);
+        Assert.DoesNotContain(verdict.Reasons, reason => reason.Contains("too near", StringComparison.Ordinal));
+    }
+
+    /// <summary>By hand: at 160 N·m, half way, ± 0.5 % becomes 159.2 to 160.8; W is 0.71 % by the scatter at 200 N·m alone, so 161.9 N·m may be above 161.5.</summary>
+    [Fact]
+    public void Between_two_points_the_larger_uncertainty_counts()
+    {
+        CalibrationPoint Steady(double torque) => CalibrationPoint.At(Newton(torque), [.. Enumerable.Repeat(Newton(torque), 5)]);
+        var calibration = new ToolCalibration(
+            Wrench, CalibrationState.AsFound, Found,
+            [Steady(40), Steady(120), CalibrationPoint.At(Newton(200), [Newton(198), Newton(202), Newton(199), Newton(201), Newton(200)])], Exact);
+        ToolRecall recall = calibration.Rejudge(Found.AddDays(-2), [
+            new ToolReading("7", Found, Newton(160), ToleranceWindow.FromLimits(Newton(150), Newton(161.5))),
+            new ToolReading("8", Found, Newton(160), ToleranceWindow.FromLimits(Newton(150), Newton(162.5)))], DecisionRule.IlacG8);
+        Assert.Equal([Conformity.Undecidable, Conformity.Within], recall.Readings.Select(reading => reading.After));
+    }
+
+    /// <summary>A reference device that is off by 1 % and was not corrected: the tool may be off by that much more than it seems.</summary>
+    [Fact]
+    public void An_uncorrected_deviation_of_the_reference_counts_in_every_decision()
+    {
+        CalibrationUncertainty off = Exact.WithSystematicDeviation(Ratio.FromPercent(-0.9));
+        ToolCalibration Of(CalibrationUncertainty uncertainty) => new(Wrench, CalibrationState.AsFound, Found, Points(1 / 1.035), uncertainty);
+        Assert.True(Of(Exact).Judge(DecisionRule.IlacG8).Conforms);
+        Assert.Null(Of(off).Judge(DecisionRule.IlacG8).Conforms);
+        var reading = new ToolReading("7", Found, Newton(120), ToleranceWindow.FromLimits(Newton(115.5), Newton(130)));
+        Assert.Equal(Conformity.Within, Of(Exact).Rejudge(Found.AddDays(-2), [reading], DecisionRule.IlacG8).Readings[0].After);
+        Assert.Equal(Conformity.Undecidable, Of(off).Rejudge(Found.AddDays(-2), [reading], DecisionRule.IlacG8).Readings[0].After);
+        Assert.Contains("the reference device has an uncertainty of 1.1 %; for this tool at most 1 %",
+            Assert.Single(Of(Exact.WithSystematicDeviation(Ratio.FromPercent(1.1))).Judge(DecisionRule.SimpleAcceptance).Reasons), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_calibration_that_cannot_tell_clears_no_work()
+    {
+        var reading = new ToolReading("7", Found, Newton(120), ToleranceWindow.FromLimits(Newton(110), Newton(130)));
+        ToolRecall whole = Whole(1).Rejudge(Found.AddDays(-2), [reading], DecisionRule.IlacG8);
+        Assert.Equal((Conformity.Within, 0), (whole.Readings[0].After, whole.Lacking.Count));
+        ToolRecall partly = Calibration(120, [120, 120]).Rejudge(Found.AddDays(-2), [reading], DecisionRule.IlacG8);
+        Assert.Equal((Conformity.Undecidable, 3), (partly.Readings[0].After, partly.Lacking.Count));
+    }
+
+    /// <summary>ISO 6789-1:2017, from memory: 6 % for a tool of at most 10 N·m, whatever it is set to.</summary>
+    [Fact]
+    public void What_is_permitted_goes_by_the_greatest_torque_of_the_tool()
+    {
+        TorqueToolClass c = TorqueToolClass.Parse("II C");
+        Assert.Equal(4, TorqueTool.SetTo("W", c, Newton(8)).PermittedDeviation.Percent, 1e-9);
+        Assert.Equal(6, TorqueTool.SetTo("W", c, Newton(8), maximum: Newton(10)).PermittedDeviation.Percent, 1e-9);
+        Assert.Equal(4, TorqueTool.SetTo("W", c, Newton(8), maximum: Newton(25)).PermittedDeviation.Percent, 1e-9);
+        Assert.Throws<ArgumentOutOfRangeException>(() => TorqueTool.SetTo("W", c, Newton(8), maximum: Newton(7)));
+    }
+
     [Fact]
     public void Work_since_the_last_good_calibration_is_judged_with_what_was_delivered()
     {
@@ -256,7 +326,7 @@ public class ToolCalibrationTests
     [Fact]
     public void The_uncertainty_of_the_calibration_counts_when_work_is_judged_again()
     {
-        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), new CalibrationUncertainty(Ratio.FromPercent(1)));
+        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), new CalibrationUncertainty(Ratio.FromPercent(1)).WithResolution(Torque.Zero));
         ToolReading[] readings = [new("1", Found, Newton(141), ToleranceWindow.FromLimits(Newton(140), Newton(160)))];
 
         Assert.Equal(Conformity.Within, calibration.Rejudge(Found.AddDays(-1), readings, DecisionRule.SimpleAcceptance).Readings[0].After);
@@ -285,7 +355,7 @@ public class ToolCalibrationTests
     {
         TorqueTool wide = TorqueTool.WithRange("W-18", TorqueToolClass.Parse("I C"), Newton(5), Newton(500));
         CalibrationPoint At(double torque, double reference) => CalibrationPoint.At(Newton(torque), [.. Enumerable.Repeat(Newton(reference), 5)]);
-        var calibration = new ToolCalibration(wide, CalibrationState.AsFound, Found, [At(5, 5), At(10.5, 9.5), At(500, 500)], Exact);
+        var calibration = new ToolCalibration(wide, CalibrationState.AsFound, Found, [At(5, 5), At(10.5, 9.5), At(300, 300), At(500, 500)], Exact);
         ToolReading Reading(double torque) => new("1", Found, Newton(torque), ToleranceWindow.FromLimits(Newton(0.1), Newton(400)));
         ToolRecall recall = calibration.Rejudge(Found.AddDays(-1), [Reading(1), Reading(4.8), Reading(9.5)], DecisionRule.SimpleAcceptance);
 
