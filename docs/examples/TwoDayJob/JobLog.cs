@@ -29,7 +29,7 @@ internal static class JobLog
     private static JobEntry Entry(string line, int number)
     {
         string[] cells = line.Split(',');
-        if (cells.Length != 9) throw new FormatException($"line {number}: {cells.Length} cells, wanted 9");
+        if (cells.Length != 9) throw new FormatException($"line {number}: {cells.Length} cells, wanted 9; decimals have a point, and no cell holds a comma");
         try
         {
             return Entry(cells);
@@ -58,5 +58,7 @@ internal static class JobLog
         return cells[7].Length > 0 ? entry.WithRotation(Angle.FromDegrees(Number(cells[7]))) : entry;
     }
 
-    private static double Number(string cell) => double.Parse(cell, NumberStyles.Float, CultureInfo.InvariantCulture);
+    private static double Number(string cell) => double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out double number)
+        ? number
+        : throw new FormatException($"'{cell}' is no number");
 }

@@ -6,6 +6,15 @@ namespace TwoDayJob;
 /// <summary>What a quality file needs of the job: program, what happened, counts by day, and the state of every bolt with its reading.</summary>
 internal sealed class QualityRecord(DigesterCover cover, RunJob run)
 {
+    private static readonly string[] Cautions =
+    [
+        "Cautions",
+        "  Torque is not preload. A reading that conforms says nothing of friction, settling, a crossed thread or a bolt that yields.",
+        "  The procedure of the joint, local codes and the instructions of the makers of joint and tool come before this record.",
+        "  A pressure-bearing cover needs a qualified procedure and a qualified person. Relieve pressure before a bolt is touched.",
+        "  A bolt that went above its window may have yielded: loosening does not undo that.",
+    ];
+
     public JobProgress Job => run.End;
 
     public void Write(TextWriter to)
@@ -17,6 +26,8 @@ internal sealed class QualityRecord(DigesterCover cover, RunJob run)
         to.WriteLine($"Last entry  {Show.Time(run.Updates[^1].Entry.Time)}");
         to.WriteLine($"Sources: {string.Join(", ", run.Updates.GroupBy(u => u.Entry.Source).Select(g => $"{g.Key} ({g.Count()} lines)"))}");
         to.WriteLine("Times are local, with their offset from UTC; summer time ended in the night between the two days.");
+        to.WriteLine();
+        foreach (string line in Cautions) to.WriteLine(line);
         WriteProgram(to);
         WriteEvents(to);
         WriteDays(to);
@@ -36,6 +47,7 @@ internal sealed class QualityRecord(DigesterCover cover, RunJob run)
     private void WriteEvents(TextWriter to)
     {
         Show.Heading(to, "What happened besides readings accepted without remark");
+        to.WriteLine("In the order in which the lines came in.");
         foreach (JobUpdate update in run.Updates)
         {
             JobEntry entry = update.Entry;
@@ -53,7 +65,7 @@ internal sealed class QualityRecord(DigesterCover cover, RunJob run)
         {
             Show.Heading(to, $"At the end of {day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}");
             foreach (TighteningStep step in cover.Program.Steps) to.WriteLine($"  {progress.CountsOf(step.Name)}");
-            to.WriteLine($"  next: {progress.NextFastener ?? "nothing"}; entries {progress.EntryCount}, stray {progress.StrayCount}, undone {progress.UndoneCount}");
+            to.WriteLine($"  next: {progress.NextFastener ?? "nothing"}; entries {progress.EntryCount}, fitting no bolt or step {progress.StrayCount}, undone {progress.UndoneCount}");
         }
     }
 
@@ -75,14 +87,16 @@ internal sealed class QualityRecord(DigesterCover cover, RunJob run)
 
     private static IEnumerable<string> Remarks(FastenerState state)
     {
-        foreach (JobReason reason in state.Reasons) yield return reason.ToString();
-        if (state.LooseningReason is string loosened) yield return $"loosened: {loosened}";
-        if (state.SkipReason is string skipped) yield return $"skipped: {skipped}";
+        if (state.ReasonsInWords.Length > 0) yield return state.ReasonsInWords;
+        if (state.SkipReason is string skipped) yield return $"{(state.Status == FastenerStatus.Skipped ? "skipped" : "had been skipped")}: {skipped}";
+        if (state.LooseningReason is string loosened) yield return $"had been loosened: {loosened}";
     }
 
     private void WriteVerdict(TextWriter to)
     {
         Show.Heading(to, "Result of the job, as the tools showed it");
         to.WriteLine($"{(Job.IsConforming ? "CONFORMING" : "NOT CONFORMING")}: {Job}.");
+        foreach (FastenerState state in Job.ToLookAt) to.WriteLine($"  {state.Fastener}, {state.Step}: {state.ReasonsInWords}");
+        if (Job.ToLookAt.Count > 0) to.WriteLine("  Looked at by: ____________________   on: ____________");
     }
 }

@@ -11,6 +11,8 @@ internal sealed class ToolFinding(DigesterCover cover, JobProgress job)
 {
     private static readonly DateTimeOffset LastGood = new(2025, 4, 14, 9, 30, 0, TimeSpan.FromHours(2));
     private static readonly DateTimeOffset Found = new(2025, 10, 27, 13, 10, 0, TimeSpan.FromHours(1));
+    private static readonly DateTimeOffset FirstUse = new(2025, 4, 22, 7, 0, 0, TimeSpan.FromHours(2));
+    private const int Cycles = 2_310;
     private static readonly DecisionRule Rule = DecisionRule.IlacG8;
 
     private static readonly TorqueTool Wrench = TorqueTool.WithRange(
@@ -26,29 +28,33 @@ internal sealed class ToolFinding(DigesterCover cover, JobProgress job)
         to.WriteLine($"  {verdict}");
         foreach (string reason in verdict.Reasons) to.WriteLine($"  - {reason}");
         to.WriteLine("A positive deviation gives less than it shows. Limits of ISO 6789-1:2017 as recalled, provisional.");
-        DueStatus due = CalibrationInterval.Iso6789.StatusAt(LastGood, cycles: 2_310, Found);
-        to.WriteLine($"By interval and cycles the wrench was {due}.");
+        DueStatus due = CalibrationInterval.Iso6789.StatusAt(FirstUse, Cycles, Found);
+        to.WriteLine(FormattableString.Invariant($"In use since {FirstUse:yyyy-MM-dd}, {Cycles} cycles by its card: by interval and cycles the wrench was {due}."));
         WriteRecall(to, found);
     }
 
     private void WriteRecall(TextWriter to, ToolCalibration found)
     {
-        TighteningStep last = cover.Program.Steps[^1];
-        IEnumerable<ToolReading> readings = cover.Program.FastenersOf(last.Name).Select(bolt => job.StateOf(last.Name, bolt))
-            .Where(state => state.Reading?.Source == Wrench.Name)
-            .Select(state => new ToolReading(state.Fastener, state.Reading!.Time, state.Torque!.Value, last.TorqueWindow!));
-        ToolRecall recall = found.Rejudge(LastGood, readings, Rule);
+        string last = cover.Program.Steps[^1].Name;
+        ToolRecall recall = found.Rejudge(LastGood, job.ReadingsOf(last, tool: Wrench.Name), Rule);
 
-        Show.Heading(to, $"Its readings in {last.Name} judged again");
+        Show.Heading(to, $"Its readings in {last} judged again");
         to.WriteLine("No adapter was used, so the torque at the tool is that at the bolt. Torque given = torque shown/(1 + deviation); from the reading of");
         to.WriteLine("the calibration that gave least to the one that gave most.");
         foreach (RejudgedReading reading in recall.Readings) to.WriteLine($"  {reading}");
 
         Show.Heading(to, "Result of the job, with the tool's error");
+        to.WriteLine(Result(recall));
+    }
+
+    private string Result(ToolRecall recall)
+    {
         string bolts = string.Join(" ", recall.ToRevisit.Select(reading => reading.Reading.Fastener));
-        to.WriteLine(recall.ToRevisit.Count == 0
-            ? "The result stands."
-            : $"NOT CONFORMING: {recall.ToRevisit.Count} bolts of {DigesterCover.Bolts} do not conform for certain; to be checked with a good tool: {bolts}.");
+        string tool = recall.Readings.Count == 0 ? $"No bolt is done by a reading of {Wrench.Name}."
+            : recall.ToRevisit.Count == 0 ? $"All {recall.Readings.Count} bolts of {Wrench.Name} conform for certain."
+            : $"Of the {recall.Readings.Count} bolts of {Wrench.Name}, {recall.ToRevisit.Count} are not certain to conform; to be checked with a good tool: {bolts}.";
+        bool stands = job.IsConforming && recall.ToRevisit.Count == 0;
+        return $"{(stands ? "CONFORMING" : "NOT CONFORMING")}: {job}. {tool}";
     }
 
     private static ToolCalibration AsFound() => new(

@@ -33,7 +33,10 @@ public sealed class JobEntry
         Fastener = entry.Fastener;
         Reason = entry.Reason;
         Step = entry.Step;
+        Tool = entry.Tool;
+        Operator = entry.Operator;
         InNewtonMeters = entry.InNewtonMeters;
+        AtToolInNewtonMeters = entry.AtToolInNewtonMeters;
         InDegrees = entry.InDegrees;
         InSeconds = entry.InSeconds;
     }
@@ -59,8 +62,17 @@ public sealed class JobEntry
     /// <summary>Why it was loosened, skipped or undone; null for a reading.</summary>
     public string? Reason { get; }
 
-    /// <summary>The torque of a reading; null when it was not measured.</summary>
+    /// <summary>The tool, where it is not the source that numbers the entries; null when it was not stated.</summary>
+    public string? Tool { get; private init; }
+
+    /// <summary>Who did it; null when it was not stated.</summary>
+    public string? Operator { get; private init; }
+
+    /// <summary>The torque at the fastener of a reading; null when it was not measured.</summary>
     public Torque? Torque => double.IsNaN(InNewtonMeters) ? null : Si.Torque(InNewtonMeters);
+
+    /// <summary>The torque that the tool showed or was set to, where an adapter stood between it and the fastener; null when it was not stated.</summary>
+    public Torque? TorqueAtTool => double.IsNaN(AtToolInNewtonMeters) ? null : Si.Torque(AtToolInNewtonMeters);
 
     /// <summary>The rotation of a reading; null when it was not measured.</summary>
     public Angle? Rotation => double.IsNaN(InDegrees) ? null : Si.Angle(InDegrees);
@@ -69,6 +81,8 @@ public sealed class JobEntry
     public Duration? Duration => double.IsNaN(InSeconds) ? null : Si.Duration(InSeconds);
 
     internal double InNewtonMeters { get; private init; } = double.NaN;
+
+    internal double AtToolInNewtonMeters { get; private init; } = double.NaN;
 
     internal double InDegrees { get; private init; } = double.NaN;
 
@@ -134,7 +148,38 @@ public sealed class JobEntry
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The entry is not a reading.</exception>
     /// <example><code>entry = entry.WithTorque(Torque.FromNewtonMeters(121));</code></example>
-    public JobEntry WithTorque(Torque torque) => new(AsReading()) { InNewtonMeters = Guard.Check(torque, Domains.Torque) };
+    public JobEntry WithTorque(Torque torque) =>
+        new(AsReading()) { InNewtonMeters = Guard.Check(torque, Domains.Torque), AtToolInNewtonMeters = double.NaN };
+
+    /// <summary>Adds the torque to a reading as the tool had it; the one at the fastener follows from what stands between them, and both are kept.</summary>
+    /// <param name="shown">The torque that the tool showed or was set to.</param>
+    /// <param name="wrench">The wrench with its adapters.</param>
+    /// <returns>A new entry.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="wrench"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="shown"/>, or what it gives at the fastener, is outside its domain.</exception>
+    /// <exception cref="InvalidOperationException">The entry is not a reading.</exception>
+    /// <example><code>entry = entry.WithTorqueAtTool(Torque.FromNewtonMeters(98), wrench.WithAdapter(Length.FromMillimeters(80), Angle.FromDegrees(30)));</code></example>
+    public JobEntry WithTorqueAtTool(Torque shown, TorqueWrench wrench)
+    {
+        Torque atFastener = Guard.NotNull(wrench).FastenerTorqueAt(Si.Torque(Guard.Check(shown, Domains.Torque)));
+        return new(AsReading()) { InNewtonMeters = Guard.Check(atFastener, Domains.Torque, nameof(shown)), AtToolInNewtonMeters = Si.Of(shown) };
+    }
+
+    /// <summary>Names the tool, where it is not the source that numbers the entries.</summary>
+    /// <param name="tool">Its name in the store.</param>
+    /// <returns>A new entry.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="tool"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="tool"/> is empty.</exception>
+    /// <example><code>entry = entry.WithTool("W-17");</code></example>
+    public JobEntry WithTool(string tool) => new(this) { Tool = Naming.Check(tool) };
+
+    /// <summary>Names who did it, for the record.</summary>
+    /// <param name="person">A name, or a number that stands for one.</param>
+    /// <returns>A new entry.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="person"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="person"/> is empty.</exception>
+    /// <example><code>entry = entry.WithOperator("fitter 12");</code></example>
+    public JobEntry WithOperator(string person) => new(this) { Operator = Naming.Check(person) };
 
     /// <summary>Adds the rotation to a reading.</summary>
     /// <param name="rotation">The rotation from where the step counts it: past the threshold, or over the whole step; all of it, further turns included.</param>

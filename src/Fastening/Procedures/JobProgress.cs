@@ -1,4 +1,5 @@
 using Fastening.Internals;
+using UnitsNet;
 
 namespace Fastening;
 
@@ -144,6 +145,26 @@ public sealed class JobProgress
         return new(Program.Steps[index], fastener, row.Cells[index], row);
     }
 
+    /// <summary>What a tool did in a step as it stands now, for <see cref="ToolCalibration.Rejudge"/>: every fastener that is done by a reading of it.</summary>
+    /// <remarks>Where an adapter was stated, torque and window are those at the tool. The tool of an entry that names none is its source.</remarks>
+    /// <param name="step">The name of a step with a torque window.</param>
+    /// <param name="tool">The name of the tool.</param>
+    /// <returns>The readings, in the order of the step.</returns>
+    /// <exception cref="ArgumentNullException">A name is null.</exception>
+    /// <exception cref="ArgumentException">The program has no such step, or the step has no torque window to judge a tool by.</exception>
+    /// <example><code>ToolRecall recall = found.Rejudge(lastGood, job.ReadingsOf("full", tool: "W-17"), DecisionRule.IlacG8);</code></example>
+    public IReadOnlyList<ToolReading> ReadingsOf(string step, string tool)
+    {
+        int index = Program.StepIndex(step);
+        Guard.NotNull(tool);
+        ToleranceWindow<Torque> window = Program.Steps[index].TorqueWindow
+            ?? throw new ArgumentException($"step is {Quoted.Text(step)}; it goes by rotation alone and has no torque window to judge a tool by.", nameof(step));
+        return Array.AsReadOnly(
+            [.. Program.OrderOf(index).Select(fastener => _state.Rows[fastener].Cells[index])
+                .Where(cell => cell.Status == FastenerStatus.Done && (cell.Reading!.Tool ?? cell.Reading.Source) == tool && cell.Reading.InNewtonMeters > 0)
+                .Select(cell => AtTool(cell.Reading!, window))]);
+    }
+
     /// <inheritdoc />
     public override string ToString()
     {
@@ -152,8 +173,12 @@ public sealed class JobProgress
             : Array.Exists(_state.Rows, row => Array.Exists(row.Cells, cell => cell.Status == FastenerStatus.Skipped)) ? "some fasteners were skipped, the others are done"
             : "every fastener was tightened";
         return where + Also($"to be loosened: {string.Join(", ", ToLoosen)}", ToLoosen.Count) + Also($"to be looked at: {ToLookAt.Count}", ToLookAt.Count)
-            + Also($"strays: {StrayCount}", StrayCount) + Also($"numbers used by another entry: {ConflictCount}", ConflictCount);
+            + Also($"entries that fit no fastener or step: {StrayCount}", StrayCount) + Also($"numbers used by another entry: {ConflictCount}", ConflictCount);
     }
+
+    private static ToolReading AtTool(JobEntry reading, ToleranceWindow<Torque> window) => reading.TorqueAtTool is not Torque shown
+        ? new(reading.Fastener!, reading.Time, reading.Torque!.Value, window)
+        : new(reading.Fastener!, reading.Time, shown, window.Scale(reading.AtToolInNewtonMeters / reading.InNewtonMeters));
 
     private static string Also(FormattableString text, long count) => count == 0 ? "" : "; " + FormattableString.Invariant(text);
 }

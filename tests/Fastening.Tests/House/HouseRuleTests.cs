@@ -22,7 +22,7 @@ public class HouseRuleTests
         ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Traces", "Wrenches", "Threads", "Materials", "Friction"],
         ["Uncertainty"] = ["Threads", "Materials", "Friction", "Tightening", "Wrenches", "Tolerances", "Joints", "Rotation"],
         ["Quality"] = ["Tolerances"],
-        ["Procedures"] = ["Tolerances", "Rotation"],
+        ["Procedures"] = ["Tolerances", "Rotation", "Wrenches", "Quality"],
         ["Traces"] = ["Tightening", "Friction", "Threads", "Joints"],
     };
 

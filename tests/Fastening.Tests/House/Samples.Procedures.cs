@@ -10,7 +10,8 @@ internal static partial class Samples
     private static IEnumerable<KeyValuePair<Type, object>> Procedures()
     {
         TighteningStep turn = TighteningStep.ByRotation("turn", Torque.FromNewtonMeters(30), Rotation60);
-        var program = new TighteningProgram(TwoBolts, [turn], TighteningOrder.StepByStep);
+        var program = new TighteningProgram(
+            TwoBolts, [turn.WithFinalTorque(ToleranceWindow.FromLimits(Torque.FromNewtonMeters(90), Torque.FromNewtonMeters(140)))], TighteningOrder.StepByStep);
         JobEntry entry = JobEntry.Tightened("wrench", 1, DateTimeOffset.UnixEpoch, "B1");
         yield return new(typeof(TighteningStep), turn);
         yield return new(typeof(TighteningProgram), program);
@@ -31,6 +32,8 @@ internal static partial class Samples
         yield return new((typeof(IReadOnlyList<double>), "percentages"), new[] { 30.0, 100.0 });
         yield return new((typeof(Torque), "threshold"), Torque.FromNewtonMeters(30));
         yield return new((typeof(string), "source"), "wrench");
+        yield return new((typeof(string), "tool"), "W-17");
+        yield return new((typeof(string), "person"), "fitter 12");
         yield return new((typeof(string), "fastener"), "B1");
         yield return new((typeof(string), "step"), "turn");
         yield return new((typeof(string), "reason"), "nut damaged");

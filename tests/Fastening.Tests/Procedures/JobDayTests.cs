@@ -160,6 +160,43 @@ public class JobDayTests
         Assert.Equal("B1, full: rejected: half is not finished; pulled higher than its step allows; to be loosened", early.ToString());
     }
 
+    /// <summary>By hand: 100 mm straight on behind 400 mm gives 1.25 times the torque; 96 N·m shown are 120 N·m at the bolt, and 114 to 126 are 91.2 to 100.8.</summary>
+    [Fact]
+    public void What_a_tool_did_comes_out_as_it_stood_at_the_tool()
+    {
+        TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400)).WithAdapter(Length.FromMillimeters(100), Angle.Zero);
+        var program = new TighteningProgram(["B1", "B2", "B3"], [At("full", 114, 126)], TighteningOrder.Free);
+        JobEntry Pull(string bolt) => JobEntry.Tightened("tablet", ++_sequence, Morning, bolt).WithOperator("fitter 12");
+        JobProgress job = JobProgress.Start(program).ApplyAll([
+            Pull("B1").WithTorqueAtTool(Torque.FromNewtonMeters(96), wrench).WithTool("W-17"),
+            Pull("B2").WithTorque(Torque.FromNewtonMeters(119)).WithTool("W-18"),
+            Pull("B3").WithTorque(Torque.FromNewtonMeters(121))]);
+        Assert.True(job.IsConforming);
+        Assert.Equal(120, job.StateOf("full", "B1").Torque!.Value.NewtonMeters, 1e-9);
+        Assert.Equal("fitter 12", job.StateOf("full", "B1").Reading!.Operator);
+
+        ToolReading behind = Assert.Single(job.ReadingsOf("full", "W-17"));
+        Assert.Equal(("B1", 96), (behind.Fastener, behind.Indicated.NewtonMeters));
+        Close.To(91.2, behind.Window.Lower.NewtonMeters);
+        Close.To(100.8, behind.Window.Upper.NewtonMeters);
+        Assert.Equal(["B3"], job.ReadingsOf("full", "tablet").Select(reading => reading.Fastener));
+        Assert.Equal(119, Assert.Single(job.ReadingsOf("full", "W-18")).Indicated.NewtonMeters);
+        Assert.Null(Pull("B1").WithTorqueAtTool(Torque.FromNewtonMeters(96), wrench).WithTorque(Torque.FromNewtonMeters(90)).TorqueAtTool);
+        TighteningStep turn = TighteningStep.ByRotation("turn", Torque.Zero, ToleranceWindow.FromLimits(Angle.FromDegrees(80), Angle.FromDegrees(100)));
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => JobProgress.Start(new TighteningProgram(["B1"], [turn], TighteningOrder.Free)).ReadingsOf("turn", "W-17"));
+        Assert.StartsWith("step is 'turn'; it goes by rotation alone", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_torque_window_that_takes_an_untouched_bolt_for_tight_is_refused()
+    {
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => At("full", 0, 126));
+        Assert.Contains("its lower limit must be greater than 0, or a fastener that was never tightened conforms", refused.Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => TighteningStep.ByRotation("turn", Torque.Zero, ToleranceWindow.FromLimits(Angle.Zero, Angle.FromDegrees(90))));
+        TighteningStep.ByTorqueAndRotation(
+            "both", ToleranceWindow.FromLimits(Torque.FromNewtonMeters(114), Torque.FromNewtonMeters(126)), ToleranceWindow.FromLimits(Angle.Zero, Angle.FromDegrees(90)));
+    }
+
     [Fact]
     public void Entries_are_checked_and_told_the_same_in_every_culture()
     {
