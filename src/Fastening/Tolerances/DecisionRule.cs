@@ -101,6 +101,9 @@ public sealed class DecisionRule
         return new(FormattableString.Invariant($"conforming with a probability of {probability * 100:0.####} %"), (halfWidth, expanded) =>
         {
             double u = expanded / CoverageFactor;
+
+            // The smallest number there is has no half: then it is as good as none.
+            if (u == 0) return default;
             return new GuardBands(band.For(2 * halfWidth, u), band.OneSided * u);
         });
     }

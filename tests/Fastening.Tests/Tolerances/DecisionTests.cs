@@ -112,6 +112,11 @@ public class DecisionTests
         }
     }
 
+    /// <summary>Found by chance: an uncertainty next to nothing against a window of no width.</summary>
+    [Fact]
+    public void A_verdict_never_improves_at_the_edge_of_the_numbers() =>
+        A_verdict_never_improves_as_the_window_shrinks(new AnyTorque(8.7289939432739), 0.0, double.Epsilon, -0.0, 0.0);
+
     [Property]
     public void Batch_agrees_with_single_calls_and_marks_what_is_not_finite(AnyTorque any)
     {
