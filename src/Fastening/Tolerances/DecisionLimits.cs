@@ -33,42 +33,22 @@ internal readonly struct DecisionLimits
         _acceptHigh = accepted?.Highest ?? double.NegativeInfinity;
     }
 
-    // Answers looked up by four bits instead of branches: readings near a limit come in no order that a processor could learn.
-    private static ReadOnlySpan<byte> Zones =>
-    [
-        (byte)DecisionZone.Undefined, (byte)DecisionZone.Reject,
-        (byte)DecisionZone.ConditionalReject, (byte)DecisionZone.ConditionalReject,
-        (byte)DecisionZone.ConditionalAccept, (byte)DecisionZone.ConditionalAccept, (byte)DecisionZone.ConditionalAccept, (byte)DecisionZone.ConditionalAccept,
-        (byte)DecisionZone.Accept, (byte)DecisionZone.Accept, (byte)DecisionZone.Accept, (byte)DecisionZone.Accept,
-        (byte)DecisionZone.Accept, (byte)DecisionZone.Accept, (byte)DecisionZone.Accept, (byte)DecisionZone.Accept,
-    ];
-
-    private static ReadOnlySpan<byte> Verdicts =>
-    [
-        (byte)Conformity.Undefined, (byte)Conformity.Below, (byte)Conformity.Undefined, (byte)Conformity.Above,
-        (byte)Conformity.Undecidable, (byte)Conformity.Undecidable, (byte)Conformity.Undecidable, (byte)Conformity.Undecidable,
-        (byte)Conformity.Within, (byte)Conformity.Within, (byte)Conformity.Within, (byte)Conformity.Within,
-        (byte)Conformity.Within, (byte)Conformity.Within, (byte)Conformity.Within, (byte)Conformity.Within,
-    ];
-
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public DecisionZone ZoneOf(double reading)
     {
-        int accepted = reading >= _acceptLow & reading <= _acceptHigh ? 8 : 0;
-        int inside = reading >= _insideLow & reading <= _insideHigh ? 4 : 0;
-        int near = reading >= _nearLow & reading <= _nearHigh ? 2 : 0;
-        int finite = reading - reading == 0 ? 1 : 0;
-        return (DecisionZone)Zones[accepted | inside | near | finite];
+        if (reading >= _acceptLow && reading <= _acceptHigh) return DecisionZone.Accept;
+        if (reading >= _insideLow && reading <= _insideHigh) return DecisionZone.ConditionalAccept;
+        if (reading >= _nearLow && reading <= _nearHigh) return DecisionZone.ConditionalReject;
+        return reading - reading == 0 ? DecisionZone.Reject : DecisionZone.Undefined;
     }
 
     /// <summary>The zones with fewer questions: what is near a limit holds what is inside, and neither is decided.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Conformity Classify(double reading)
     {
-        int accepted = reading >= _acceptLow & reading <= _acceptHigh ? 8 : 0;
-        int near = reading >= _nearLow & reading <= _nearHigh ? 4 : 0;
-        int above = reading > _nearHigh ? 2 : 0;
-        int finite = reading - reading == 0 ? 1 : 0;
-        return (Conformity)Verdicts[accepted | near | above | finite];
+        if (reading >= _acceptLow && reading <= _acceptHigh) return Conformity.Within;
+        if (reading >= _nearLow && reading <= _nearHigh) return Conformity.Undecidable;
+        if (reading - reading != 0) return Conformity.Undefined;
+        return reading < _nearLow ? Conformity.Below : Conformity.Above;
     }
 }
