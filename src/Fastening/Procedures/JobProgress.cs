@@ -41,7 +41,7 @@ public sealed class JobProgress
 
     /// <summary>
     /// How many entries were refused because another one had used their number: they are later than all of their source, so they are no repeats. What
-    /// they report is not in the progress; number the source apart and go through the log again.
+    /// they report counts in no step, though a turn or a torque too high asks for loosening; number the source apart and go through the log again.
     /// </summary>
     public long ConflictCount => _state.Conflicts;
 

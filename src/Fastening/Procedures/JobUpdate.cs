@@ -37,9 +37,13 @@ public sealed class JobUpdate
     public override string ToString()
     {
         string what = Entry.Kind == JobEntryKind.Undone ? "undo" + (Fastener is null ? "" : " of " + Fastener) : Fastener!;
-        string then = Verdict == JobVerdict.Rejected && Fastener is not null && Progress.ToLoosen.Contains(Fastener) ? "; to be loosened" : "";
-        return $"{what}{(Step is null ? "" : ", " + Step.Name)}: {ReasonText.Sentence(Verdict, Reasons.Select(InWords))}{then}";
+        string then = Verdict == JobVerdict.Rejected && Fastener is not null && !_reasons.Has(JobReason.MustBeLoosened) && Progress.ToLoosen.Contains(Fastener) ? "; to be loosened" : "";
+        return $"{what}{(Step is null ? "" : ", " + Step.Name)}: {ReasonText.Sentence(Verdict, Told.Select(InWords))}{then}";
     }
+
+    // That a number is not new would say "a repeat", and an entry that used another's is none.
+    private IEnumerable<JobReason> Told =>
+        Reasons.Where(reason => reason != JobReason.SequenceNotNew || !_reasons.Has(JobReason.NumberUsedByAnother));
 
     private string InWords(JobReason reason) => reason switch
     {

@@ -3,7 +3,7 @@ using Fastening.Internals;
 namespace Fastening;
 
 /// <summary>A private working copy of a job that takes entries one after the other. Rows are copied when they are first written to.</summary>
-internal sealed class JobWork
+internal sealed partial class JobWork
 {
     private static readonly ReasonSet AskingForLoosening = ReasonSet.Of(JobReason.RotationUncounted, JobReason.PulledTooHigh);
 
@@ -68,8 +68,16 @@ internal sealed class JobWork
         if (entry.Time <= mark.Latest) return new(JobVerdict.Ignored, reasons);
         _sources[entry.Source] = mark with { Latest = entry.Time };
         _conflicts++;
-        return new(JobVerdict.Rejected, reasons.With(JobReason.NumberUsedByAnother));
+        _undo = default;
+        reasons = reasons.With(JobReason.NumberUsedByAnother);
+        if (entry.Kind != JobEntryKind.Tightened || !_program.TryFindFastener(entry.Fastener!, out int fastener)) return new(JobVerdict.Rejected, reasons);
+        return new(JobVerdict.Rejected, IsHeldBy(fastener, entry) ? reasons : reasons.And(Condemn(entry, fastener)), Fastener: fastener);
     }
+
+    /// <summary>A reading that came again under a later time says nothing new.</summary>
+    private bool IsHeldBy(int fastener, JobEntry entry) => Array.Exists(
+        _rows[fastener].Cells,
+        cell => cell.Reading is JobEntry held && held.InNewtonMeters.Equals(entry.InNewtonMeters) && held.InDegrees.Equals(entry.InDegrees));
 
     private JobOutcome Tighten(JobEntry entry, int fastener, int step, ReasonSet reasons)
     {
@@ -84,19 +92,20 @@ internal sealed class JobWork
         reasons = reasons.When(IsUncounted(entry, fastener, step, reasons), JobReason.RotationUncounted)
             .When(reasons.Has(JobReason.StepNotReached) && IsAbove(entry, NextLimitOf(fastener)), JobReason.PulledTooHigh);
         JobVerdict verdict = reasons.VerdictWhere(asked.Rejecting.And(RejectingInJob));
-        bool loosen = reasons.Meets(AskingForLoosening) || (again ? asked.IsOvertightened(found) || IsTurnedUnseen(entry, asked, cell) : asked.AsksForLoosening(found));
+        bool loosen = reasons.Meets(AskingForLoosening) || (again ? asked.IsOvertightened(found) : asked.AsksForLoosening(found));
 
         Remember(entry, fastener, step);
         bool keeps = row.MustBeLoosened || again && !loosen && !asked.IsSettledAnewBy(found, verdict);
         row.MustBeLoosened |= loosen;
         Put(fastener, step, keeps
-            ? cell with { Readings = cell.Readings + 1 }
+            ? cell with { Readings = cell.Readings + 1, MostDegrees = Most(cell, entry, found) }
             : new StepCell(verdict == JobVerdict.Rejected ? FastenerStatus.Rejected : FastenerStatus.Done)
             {
                 Readings = cell.Readings + 1,
                 Reading = entry,
                 Reasons = reasons,
                 SkipReason = cell.SkipReason,
+                MostDegrees = Most(cell, entry, found),
             });
         return new(verdict, reasons, step, fastener);
     }
@@ -106,47 +115,51 @@ internal sealed class JobWork
     {
         TighteningStep asked = _program.Steps[step];
         StepCell cell = _rows[fastener].Cells[step];
-        bool turnedSince = HasTurnedAfter(fastener, step);
+        bool turns = entry.InDegrees > 0;
 
-        // A turn counted from a nut that was not snug yet.
-        if (cell.Status == FastenerStatus.Skipped && turnedSince) return true;
-        if (!(entry.InDegrees > 0)) return false;
-        if (!asked.RotationIsRequired) return turnedSince || reasons.Has(JobReason.TorqueMissing) && _program.TurnsByAngle(fastener);
-        if (reasons.Has(JobReason.AlreadyDone)) return true;
-        if (reasons.Has(JobReason.ThresholdNotReached)) return false;
+        // A turn counted, or tried, from a nut that was not snug yet.
+        if (cell.Status == FastenerStatus.Skipped && HasTurnedAfter(fastener, step, orTried: true)) return true;
+        if (!asked.RotationIsRequired)
+        {
+            return turns && (HasTurnedAfter(fastener, step, orTried: false) || reasons.Has(JobReason.TorqueMissing) && _program.TurnsByAngle(fastener));
+        }
+
+        // Nobody measured how far a pull that is harder than all before has turned it on.
+        if (reasons.Has(JobReason.AlreadyDone)) return turns || double.IsNaN(entry.InDegrees) && IsAbove(entry, HighestHeldBy(fastener));
 
         // All of a rotation cannot become less: a smaller one is that of the last stroke alone.
-        bool shrank = cell.Status == FastenerStatus.Rejected && !cell.Reasons.Has(JobReason.ThresholdNotReached) && cell.Reading?.InDegrees > entry.InDegrees;
-        return shrank || reasons.Meets(TurnDoesNotCount);
+        return !reasons.Has(JobReason.ThresholdNotReached) && (entry.InDegrees < cell.MostDegrees || turns && reasons.Meets(TurnDoesNotCount));
     }
 
-    /// <summary>A later pull that is harder than the one by which a rotation was accepted has turned the fastener on, if nobody measured by how much.</summary>
-    private static bool IsTurnedUnseen(JobEntry entry, TighteningStep asked, in StepCell cell) =>
-        asked.RotationIsRequired && double.IsNaN(entry.InDegrees) && entry.InNewtonMeters > 0 && !(entry.InNewtonMeters <= cell.Reading!.InNewtonMeters);
+    private static double Most(in StepCell cell, JobEntry entry, ReasonSet found) =>
+        entry.InDegrees > cell.MostDegrees && !found.Has(JobReason.ThresholdNotReached) ? entry.InDegrees : cell.MostDegrees;
 
-    private bool HasTurnedAfter(int fastener, int step)
+    private bool HasTurnedAfter(int fastener, int step, bool orTried)
     {
         for (int s = step + 1; s < _unsettled.Length; s++)
         {
-            if (_rows[fastener].Cells[s].Status == FastenerStatus.Done && _program.Steps[s].RotationIsRequired) return true;
+            StepCell cell = _rows[fastener].Cells[s];
+            if (_program.Steps[s].RotationIsRequired && (cell.Status == FastenerStatus.Done || orTried && cell.MostDegrees > 0)) return true;
         }
 
         return false;
+    }
+
+    private double HighestHeldBy(int fastener)
+    {
+        double highest = 0;
+        foreach (StepCell cell in _rows[fastener].Cells)
+        {
+            if (cell.Status == FastenerStatus.Done && cell.Reading!.InNewtonMeters > highest) highest = cell.Reading.InNewtonMeters;
+        }
+
+        return highest;
     }
 
     private double NextLimitOf(int fastener) =>
         FirstUnsettledStep(fastener) is >= 0 and int next ? _program.Steps[next].HighestTorque : double.PositiveInfinity;
 
     private static bool IsAbove(JobEntry entry, double newtonMeters) => entry.InNewtonMeters > newtonMeters * (1 + Tolerance.Widening);
-
-    private ReasonSet Ordered(ReasonSet reasons, int fastener, int step, in StepCell cell)
-    {
-        if (_program.Order == TighteningOrder.Free) return reasons.When(FirstUnsettledStep(fastener) is >= 0 and int first && first < step, JobReason.StepNotReached);
-        int open = JobState.OpenStep(_unsettled);
-        if (open >= 0 && step > open) return reasons.With(JobReason.StepNotReached);
-        bool inTurn = _program.Order == TighteningOrder.StepByStep || cell.IsSettled || _program.OrderOf(step)[FirstUnsettledPlace(step)] == fastener;
-        return reasons.When(!inTurn, JobReason.FastenerNotNext);
-    }
 
     private JobOutcome Skip(JobEntry entry, int fastener, int step, ReasonSet reasons)
     {
@@ -179,67 +192,26 @@ internal sealed class JobWork
         return new(reasons.VerdictWhere(default), reasons, last.Step, last.Fastener);
     }
 
-    /// <summary>The fastener does not have the step, and was tightened all the same: a turn stays, and so does a torque beyond all its windows.</summary>
-    private JobOutcome Stray(JobEntry entry, int fastener, ReasonSet reasons, int step = -1)
+    private JobOutcome Stray(JobEntry entry, int fastener, ReasonSet reasons, int step = -1) =>
+        Stray(reasons.And(Condemn(entry, fastener)), step, fastener);
+
+    /// <summary>The entry counts in no step, and the fastener was tightened all the same: a turn stays, and so does a torque beyond its windows.</summary>
+    private ReasonSet Condemn(JobEntry entry, int fastener)
     {
         bool byAngle = _program.TurnsByAngle(fastener);
-        bool turned = byAngle && (entry.InDegrees > 0 || entry.InNewtonMeters > 0);
+        bool turned = byAngle && (entry.InDegrees > 0 || IsAbove(entry, Math.Max(_program.HighestTorqueBeforeTurning(fastener), HighestHeldBy(fastener))));
         bool tooMuch = !byAngle && IsAbove(entry, _program.HighestTorqueOn(fastener));
-        if (turned || tooMuch)
-        {
-            _undo = new(entry.Source, fastener, -1) { Row = _rows[fastener] };
-            Replace(fastener, _rows[fastener].Copy(), owned: true);
-            _rows[fastener].MustBeLoosened = true;
-        }
-
-        return Stray(reasons.When(tooMuch, JobReason.PulledTooHigh).When(turned, JobReason.RotationUncounted), step, fastener);
+        if (!turned && !tooMuch) return default;
+        _undo = new(entry.Source, fastener, -1) { Row = _rows[fastener] };
+        Replace(fastener, _rows[fastener].Copy(), owned: true);
+        _rows[fastener].MustBeLoosened = true;
+        return default(ReasonSet).When(tooMuch, JobReason.PulledTooHigh).When(turned, JobReason.RotationUncounted);
     }
 
     private JobOutcome Stray(ReasonSet reasons, int step = -1, int fastener = -1)
     {
         _strays++;
         return new(JobVerdict.Rejected, reasons, step, fastener);
-    }
-
-    /// <summary>
-    /// The step that an entry without a step is for: with an order, the open one; without, the fastener's own first that is not settled. A reading
-    /// that does not fit a step which its fastener has done already is for the next one of the fastener, whether that is open or not.
-    /// </summary>
-    private int StepFor(int fastener, JobEntry entry)
-    {
-        int first = _program.Order == TighteningOrder.Free ? FirstUnsettledStep(fastener) : JobState.OpenStep(_unsettled);
-        int found = 0;
-        for (int s = 0; s < _unsettled.Length; s++)
-        {
-            if (_program.PositionIn(s, fastener) < 0) continue;
-            found = s;
-            if (first >= 0 && s >= first) break;
-        }
-
-        if (entry.Kind != JobEntryKind.Tightened || _rows[fastener].Cells[found].Status != FastenerStatus.Done) return found;
-        TighteningStep done = _program.Steps[found];
-        if (!done.Judge(entry.InNewtonMeters, entry.InDegrees, entry.InSeconds).Meets(done.Rejecting)) return found;
-        int next = FirstUnsettledStep(fastener, from: found);
-        return next < 0 ? found : next;
-    }
-
-    private int FirstUnsettledStep(int fastener, int from = 0)
-    {
-        StepCell[] cells = _rows[fastener].Cells;
-        for (int s = from; s < cells.Length; s++)
-        {
-            if (cells[s].Status != FastenerStatus.NotInStep && !cells[s].IsSettled) return s;
-        }
-
-        return -1;
-    }
-
-    private int FirstUnsettledPlace(int step)
-    {
-        int[] order = _program.OrderOf(step);
-        ref int place = ref _firstUnsettled[step];
-        while (_rows[order[place]].Cells[step].IsSettled) place++;
-        return place;
     }
 
     private void Remember(JobEntry entry, int fastener, int step) => _undo = new(entry.Source, fastener, step)

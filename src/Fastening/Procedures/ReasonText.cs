@@ -40,7 +40,7 @@ internal static class ReasonText
         JobReason.StepNotReached => "an earlier step is not finished",
         JobReason.FastenerNotNext => "another fastener is next",
         JobReason.AlreadyDone => "done in this step before",
-        JobReason.MustBeLoosened => "it was not loosened",
+        JobReason.MustBeLoosened => "it is to be loosened first, and was not",
         JobReason.WasSkipped => "had been skipped in this step",
         JobReason.UnknownFastener => "the program has no such fastener",
         JobReason.UnknownStep => "the program has no such step",
@@ -48,9 +48,9 @@ internal static class ReasonText
         JobReason.NothingToUndo => "the last entry is of another source, changed no fastener, or is an undo",
         JobReason.SequenceNotNew => "the sequence number is not new: a repeat, or too late",
         JobReason.TimeWentBack => "the clock of the source went back",
-        JobReason.RotationUncounted => "turned, and the rotation does not count",
-        JobReason.PulledTooHigh => "pulled higher than its step allows",
-        JobReason.NumberUsedByAnother => "another entry has used the number: the source counts anew, or two have one name",
+        JobReason.RotationUncounted => "it was turned, and that turn does not count",
+        JobReason.PulledTooHigh => "it was pulled higher than it may be so far",
+        JobReason.NumberUsedByAnother => "another entry has used its number: the source counts anew, or two have one name",
         _ => throw new InvalidOperationException($"The reason {reason} is one of a reading."),
     };
 

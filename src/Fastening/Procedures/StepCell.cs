@@ -10,6 +10,9 @@ internal readonly record struct StepCell(FastenerStatus Status)
 
     public ReasonSet Reasons { get; init; }
 
+    /// <summary>The greatest rotation that a reading told of since the last loosening, accepted or not; 0 when none did.</summary>
+    public double MostDegrees { get; init; }
+
     public string? SkipReason { get; init; }
 
     /// <summary>Whether the job may go on: done, or skipped.</summary>

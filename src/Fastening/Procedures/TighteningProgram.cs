@@ -79,6 +79,10 @@ public sealed class TighteningProgram
     /// <summary>The highest torque that some step allows on a fastener; infinite where a step of it goes without a torque.</summary>
     internal double HighestTorqueOn(int fastener) => StepsOf(fastener).Max(step => step.HighestTorque);
 
+    /// <summary>The highest torque that a fastener may have before a step turns it by an angle; 0 where nothing comes before.</summary>
+    internal double HighestTorqueBeforeTurning(int fastener) =>
+        StepsOf(fastener).TakeWhile(step => !step.RotationIsRequired).Select(step => step.HighestTorque).DefaultIfEmpty(0).Max();
+
     /// <summary>Whether a step of the fastener requires a rotation.</summary>
     internal bool TurnsByAngle(int fastener) => StepsOf(fastener).Any(step => step.RotationIsRequired);
 

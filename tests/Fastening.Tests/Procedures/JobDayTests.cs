@@ -24,7 +24,7 @@ public class JobDayTests
         (job, update) = Next(job, "B2", 64);
         Assert.Equal("B2, half: rejected: torque 64 N·m is above 63 N·m; to be loosened", update.ToString());
         (job, update) = Next(job, "B2", 60);
-        Assert.Equal("B2, half: rejected: it was not loosened; to be loosened", update.ToString());
+        Assert.Equal("B2, half: rejected: it is to be loosened first, and was not", update.ToString());
         Assert.Equal("half: 1 of 4 done, 1 open, 2 rejected, 0 skipped; next: B2; to be loosened: B2", job.ToString());
         Assert.Equal("B2, half: Rejected, to be loosened, readings: 2, loosenings: 0", job.StateOf("half", "B2").ToString());
         Assert.Equal("torque 64 N·m is above 63 N·m", job.StateOf("half", "B2").ReasonsInWords);
@@ -109,12 +109,16 @@ public class JobDayTests
         JobEntry anew = JobEntry.Tightened("wrench 1", 0, Morning.AddHours(1), "B2").WithTorque(Torque.FromNewtonMeters(300));
         JobUpdate update = job.Apply(anew);
         Assert.Equal(
-            "B2: rejected: the sequence number is not new: a repeat, or too late; another entry has used the number: the source counts anew, or two have one name",
+            "B2: rejected: it was pulled higher than it may be so far; another entry has used its number: the source counts anew, or two have one name; to be loosened",
             update.ToString());
         Assert.Equal((1, 1), (update.Progress.ConflictCount, update.Progress.EntryCount));
-        Assert.Equal("half: 1 of 4 done, 3 open, 0 rejected, 0 skipped; next: B2; numbers used by another entry: 1", update.Progress.ToString());
+        Assert.Equal("half: 1 of 4 done, 3 open, 0 rejected, 0 skipped; next: B2; to be loosened: B2; numbers used by another entry: 1", update.Progress.ToString());
         Assert.Equal(JobVerdict.Ignored, update.Progress.Apply(anew).Verdict);
         Assert.Equal(2, update.Progress.Apply(JobEntry.Tightened("wrench 1", 1, Morning.AddHours(2), "B3")).Progress.ConflictCount);
+
+        // A reading that comes again under a later time is no other reading, and condemns nothing.
+        JobUpdate restamped = job.Apply(JobEntry.Tightened("wrench 1", 1, Morning.AddHours(1), "B1").WithTorque(Torque.FromNewtonMeters(60)));
+        Assert.Equal((JobVerdict.Rejected, 0), (restamped.Verdict, restamped.Progress.ToLoosen.Count));
     }
 
     /// <summary>Where torque decides, the last pull says how the bolt is: a good one replaces the old, a low one undoes it.</summary>
@@ -157,7 +161,7 @@ public class JobDayTests
         var program = new TighteningProgram(Bolts, [At("half", 57, 63), At("full", 114, 126)], TighteningOrder.StepByStep);
         JobProgress job = JobProgress.Start(program);
         JobUpdate early = job.Apply(JobEntry.Tightened("wrench 1", ++_sequence, Morning, "B1").WithTorque(Torque.FromNewtonMeters(118)).AtStep("full"));
-        Assert.Equal("B1, full: rejected: half is not finished; pulled higher than its step allows; to be loosened", early.ToString());
+        Assert.Equal("B1, full: rejected: half is not finished; it was pulled higher than it may be so far; to be loosened", early.ToString());
     }
 
     /// <summary>By hand: 100 mm straight on behind 400 mm gives 1.25 times the torque; 96 N·m shown are 120 N·m at the bolt, and 114 to 126 are 91.2 to 100.8.</summary>

@@ -11,6 +11,8 @@ public sealed class NaiveCell
 
     public HashSet<JobReason> Reasons { get; set; } = [];
 
+    public double Most { get; set; }
+
     public string? SkipReason { get; set; }
 
     public bool Settled => Status is FastenerStatus.Done or FastenerStatus.Skipped;

@@ -9,6 +9,7 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
     private readonly List<(JobEntry Entry, bool WentBack)> _lines = [];
     private readonly Dictionary<string, List<JobEntry>> _sent = [];
     private readonly Dictionary<string, List<DateTimeOffset>> _times = [];
+    private readonly HashSet<JobEntry> _condemning = [];
     private JobEntry? _undoable;
 
     public Dictionary<(string Step, string Fastener), NaiveCell> Cells { get; private set; } = [];
@@ -44,7 +45,10 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
             if (_times[entry.Source].Exists(time => time >= entry.Time)) return (JobVerdict.Ignored, [JobReason.SequenceNotNew]);
             _times[entry.Source].Add(entry.Time);
             Conflicts++;
-            return (JobVerdict.Rejected, [JobReason.SequenceNotNew, JobReason.NumberUsedByAnother]);
+            _undoable = null;
+            JobReason[] left = entry.Kind == JobEntryKind.Tightened && fasteners.Contains(entry.Fastener) && !Holds(entry) ? [.. HarmOf(entry)] : [];
+            if (left.Length > 0) Condemn(entry, false);
+            return (JobVerdict.Rejected, [JobReason.SequenceNotNew, JobReason.NumberUsedByAnother, .. left]);
         }
 
         bool wentBack = sent.Count > 0 && entry.Time < sent[^1].Time;
@@ -67,13 +71,7 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
         {
             Strays++;
             JobReason[] harm = [.. HarmOf(entry)];
-            if (harm.Length > 0)
-            {
-                _undoable = entry;
-                _lines.Add((entry, wentBack));
-                MustBeLoosened.Add(entry.Fastener!);
-            }
-
+            if (harm.Length > 0) Condemn(entry, wentBack);
             return (JobVerdict.Rejected, Remarks(wentBack, [misfit, .. harm]));
         }
 
@@ -104,13 +102,28 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
         NaiveStep[] own = OwnSteps(entry.Fastener!);
         if (own.Any(step => step.NeedsRotation))
         {
-            if (entry.Rotation?.Degrees > 0 || entry.Torque?.NewtonMeters > 0) yield return JobReason.RotationUncounted;
+            double?[] snug = [.. own.TakeWhile(step => !step.NeedsRotation).Select(step => step.Torque?.High), 0];
+            if (entry.Rotation?.Degrees > 0 || entry.Torque?.NewtonMeters > Math.Max(snug.Max()!.Value, Held(entry.Fastener!))) yield return JobReason.RotationUncounted;
         }
         else if (own.Length > 0 && own.All(step => entry.Torque?.NewtonMeters > step.Torque?.High))
         {
             yield return JobReason.PulledTooHigh;
         }
     }
+
+    private void Condemn(JobEntry entry, bool wentBack)
+    {
+        _undoable = entry;
+        _condemning.Add(entry);
+        _lines.Add((entry, wentBack));
+        MustBeLoosened.Add(entry.Fastener!);
+    }
+
+    private double Held(string fastener) => OwnSteps(fastener).Select(s => Cells[(s.Name, fastener)])
+        .Where(c => c.Status == FastenerStatus.Done).Select(c => c.Reading!.Torque?.NewtonMeters ?? 0).Append(0).Max();
+
+    private bool Holds(JobEntry entry) => OwnSteps(entry.Fastener!).Select(s => Cells[(s.Name, entry.Fastener!)].Reading)
+        .Any(held => held is not null && held.Torque?.NewtonMeters == entry.Torque?.NewtonMeters && held.Rotation?.Degrees == entry.Rotation?.Degrees);
 
     private NaiveStep[] OwnSteps(string fastener) => [.. steps.Where(step => step.Order.Contains(fastener))];
 
@@ -126,9 +139,12 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
         NaiveStep first = (order == TighteningOrder.Free
             ? own.FirstOrDefault(s => !Cells[(s.Name, entry.Fastener!)].Settled)
             : own.FirstOrDefault(s => Array.IndexOf(steps, s) >= open)) ?? own[^1];
-        if (entry.Kind != JobEntryKind.Tightened || Cells[(first.Name, entry.Fastener!)].Status != FastenerStatus.Done) return first;
-        bool fits = !first.Refuses(first.ReasonsFor(entry.Torque?.NewtonMeters, entry.Rotation?.Degrees, entry.Duration?.Seconds));
-        return fits ? first : own.SkipWhile(s => s != first).FirstOrDefault(s => !Cells[(s.Name, entry.Fastener!)].Settled) ?? first;
+        NaiveCell CellOf(NaiveStep s) => Cells[(s.Name, entry.Fastener!)];
+        bool Fits(NaiveStep s) => !s.Refuses(s.ReasonsFor(entry.Torque?.NewtonMeters, entry.Rotation?.Degrees, entry.Duration?.Seconds));
+        if (entry.Kind != JobEntryKind.Tightened || Fits(first)) return first;
+        if (CellOf(first).Status == FastenerStatus.Done) return own.SkipWhile(s => s != first).FirstOrDefault(s => !CellOf(s).Settled) ?? first;
+        NaiveStep? before = own.TakeWhile(s => s != first).LastOrDefault();
+        return before is not null && CellOf(before).Status == FastenerStatus.Done && !before.NeedsRotation && Fits(before) ? before : first;
     }
 
     private void WorkOutAnew()
@@ -143,7 +159,7 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
     {
         string fastener = entry.Fastener!;
         HashSet<JobReason> reasons = Remarks(wentBack);
-        if (Misfit(entry) is not null)
+        if (_condemning.Contains(entry))
         {
             MustBeLoosened.Add(fastener);
             return (JobVerdict.Rejected, reasons);
@@ -195,10 +211,11 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
         bool tooMuch = found.Contains(JobReason.TorqueAbove) || step.NeedsRotation && found.Contains(JobReason.RotationAbove);
         bool unknown = step.NeedsRotation && !found.Contains(JobReason.ThresholdNotReached)
             && found.Overlaps([JobReason.RotationMissing, JobReason.TooFast, JobReason.RateUnknown]);
-        if (done) unknown = step.NeedsRotation && entry.Rotation is null && entry.Torque?.NewtonMeters > (cell.Reading!.Torque?.NewtonMeters ?? 0);
+        if (done) unknown = false;
         bool says = !step.NeedsRotation && (!refused || found.Contains(JobReason.TorqueBelow));
         bool before = MustBeLoosened.Contains(fastener);
         cell.Readings++;
+        if (entry.Rotation?.Degrees > cell.Most && !found.Contains(JobReason.ThresholdNotReached)) cell.Most = entry.Rotation.Value.Degrees;
         if (tooMuch || unknown || wasted) MustBeLoosened.Add(fastener);
         if (before || done && !(tooMuch || unknown || wasted) && !says) return (verdict, reasons);
         cell.Status = refused ? FastenerStatus.Rejected : FastenerStatus.Done;
@@ -211,14 +228,14 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
     private bool Wasted(JobEntry entry, NaiveStep step, NaiveCell cell, HashSet<JobReason> reasons)
     {
         NaiveStep[] own = OwnSteps(entry.Fastener!);
-        bool turnedLater = own.SkipWhile(s => s != step).Skip(1).Any(s => s.NeedsRotation && Cells[(s.Name, entry.Fastener!)].Status == FastenerStatus.Done);
-        if (cell.Status == FastenerStatus.Skipped && turnedLater) return true;
-        if (entry.Rotation is null || entry.Rotation.Value.Degrees <= 0) return false;
-        if (!step.NeedsRotation) return turnedLater || reasons.Contains(JobReason.TorqueMissing) && own.Any(s => s.NeedsRotation);
-        if (cell.Status == FastenerStatus.Done) return true;
+        NaiveStep[] turns = [.. own.SkipWhile(s => s != step).Skip(1).Where(s => s.NeedsRotation)];
+        bool turnedLater = turns.Any(s => Cells[(s.Name, entry.Fastener!)].Status == FastenerStatus.Done);
+        if (cell.Status == FastenerStatus.Skipped && (turnedLater || turns.Any(s => Cells[(s.Name, entry.Fastener!)].Most > 0))) return true;
+        bool turned = entry.Rotation?.Degrees > 0;
+        if (!step.NeedsRotation) return turned && (turnedLater || reasons.Contains(JobReason.TorqueMissing) && own.Any(s => s.NeedsRotation));
+        if (cell.Status == FastenerStatus.Done) return turned || entry.Rotation is null && entry.Torque?.NewtonMeters > Held(entry.Fastener!);
         if (reasons.Contains(JobReason.ThresholdNotReached)) return false;
-        bool less = cell.Status == FastenerStatus.Rejected && !cell.Reasons.Contains(JobReason.ThresholdNotReached) && cell.Reading?.Rotation > entry.Rotation;
-        return less || reasons.Overlaps([JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.TorqueMissing]);
+        return entry.Rotation?.Degrees < cell.Most || turned && reasons.Overlaps([JobReason.StepNotReached, JobReason.FastenerNotNext, JobReason.TorqueMissing]);
     }
 
     private JobReason? OutOfOrder(NaiveStep step, string fastener, NaiveCell cell)

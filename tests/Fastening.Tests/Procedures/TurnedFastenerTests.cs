@@ -20,7 +20,7 @@ public class TurnedFastenerTests
         job = Apply(job, "B1", 60, null, "snug", out _);
         job = Apply(job, "B1", 118, 130, "turn", out JobUpdate again);
         Assert.Equal(JobVerdict.Rejected, again.Verdict);
-        Assert.Contains("it was not loosened", again.ToString(), StringComparison.Ordinal);
+        Assert.Contains("it is to be loosened first, and was not", again.ToString(), StringComparison.Ordinal);
 
         job = job.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Morning, "B1", "turned too early")).Progress;
         job = Apply(job, "B1", 60, null, "snug", out _);
@@ -33,7 +33,7 @@ public class TurnedFastenerTests
     {
         JobProgress job = Snugged(TighteningOrder.InSequence);
         job = Apply(job, "B2", 118, 130, "turn", out JobUpdate wrong);
-        Assert.Equal("B2, turn: rejected: B1 is next; turned, and the rotation does not count; to be loosened", wrong.ToString());
+        Assert.Equal("B2, turn: rejected: B1 is next; it was turned, and that turn does not count; to be loosened", wrong.ToString());
         job = Apply(job, "B1", 118, 130, "turn", out _);
         job = Apply(job, "B2", 118, 130, "turn", out JobUpdate twice);
         Assert.Equal(JobVerdict.Rejected, twice.Verdict);
@@ -74,7 +74,7 @@ public class TurnedFastenerTests
         job = Apply(job, "B1", 60, null, "snug", out _);
         job = Apply(job, "B1", 118, 130, step, out JobUpdate stray);
         Assert.Equal([misfit, JobReason.RotationUncounted], stray.Reasons);
-        Assert.EndsWith("; turned, and the rotation does not count; to be loosened", stray.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("; it was turned, and that turn does not count; to be loosened", stray.ToString(), StringComparison.Ordinal);
         Apply(job, "B1", 118, 130, "turn", out JobUpdate twice);
         Assert.Equal(JobVerdict.Rejected, twice.Verdict);
         Assert.Equal(1, job.StrayCount);
@@ -93,13 +93,15 @@ public class TurnedFastenerTests
         job = Apply(job, "B1", 126, null, "other", out JobUpdate within);
         Assert.Equal([JobReason.UnknownStep], within.Reasons);
         job = Apply(job, "B1", 127, null, "other", out JobUpdate beyond);
-        Assert.Equal("B1: rejected: the program has no such step; pulled higher than its step allows; to be loosened", beyond.ToString());
+        Assert.Equal("B1: rejected: the program has no such step; it was pulled higher than it may be so far; to be loosened", beyond.ToString());
         job = Apply(job, "B1", 120, null, "full", out JobUpdate after);
         Assert.Equal([JobReason.MustBeLoosened], after.Reasons);
 
-        // Where a step goes by rotation, any pull may have turned the bolt.
+        // Where a step goes by rotation, a pull higher than those before it may have turned the bolt.
         JobProgress turned = JobProgress.Start(new TighteningProgram(Bolts, [Snug, full, Turn], TighteningOrder.Free));
-        Apply(turned, "B1", 60, null, "other", out JobUpdate unknown);
+        Apply(turned, "B1", 126, null, "other", out JobUpdate seated);
+        Assert.Equal([JobReason.UnknownStep], seated.Reasons);
+        Apply(turned, "B1", 127, null, "other", out JobUpdate unknown);
         Assert.Equal([JobReason.UnknownStep, JobReason.RotationUncounted], unknown.Reasons);
     }
 
@@ -111,7 +113,7 @@ public class TurnedFastenerTests
     public void Turned_before_anything_else(TighteningOrder order)
     {
         JobUpdate early = Start(order).Apply(JobEntry.Tightened("wrench 1", ++_sequence, Morning, "B1").WithRotation(Angle.FromDegrees(130)));
-        Assert.Equal("B1, snug: rejected: the torque is missing; turned, and the rotation does not count; to be loosened", early.ToString());
+        Assert.Equal("B1, snug: rejected: the torque is missing; it was turned, and that turn does not count; to be loosened", early.ToString());
         JobProgress job = Apply(Start(order), "B1", 60, null, "snug", out _);
         JobUpdate between = job.Apply(JobEntry.Tightened("wrench 1", ++_sequence, Morning, "B1").WithRotation(Angle.FromDegrees(130)));
         Assert.Contains("B1", between.Progress.ToLoosen);
@@ -153,6 +155,61 @@ public class TurnedFastenerTests
             Apply(before, "B1", 118, degrees, "turn", out JobUpdate update);
             return update;
         }
+    }
+
+    /// <summary>The most that a bolt was told to have turned stays in mind, whatever came between.</summary>
+    [Theory]
+    [InlineData("118/0")]
+    [InlineData("40/100")]
+    [InlineData("skip")]
+    public void A_rotation_stays_told(string between)
+    {
+        JobProgress job = Apply(Snugged(TighteningOrder.Free), "B1", 90, 130, "turn", out _);
+        job = between switch
+        {
+            "skip" => job.Apply(JobEntry.Skipped("form", 1, Morning, "B1", "no time").AtStep("turn")).Progress,
+            "118/0" => Apply(job, "B1", 118, 0, "turn", out _),
+            _ => Apply(job, "B1", 40, 100, "turn", out _),
+        };
+        job = Apply(job, "B1", 118, 100, "turn", out JobUpdate last);
+        Assert.Equal(JobVerdict.Rejected, last.Verdict);
+        Assert.Equal(["B1"], job.ToLoosen);
+    }
+
+    [Fact]
+    public void Turned_too_little_and_made_snug_afterwards()
+    {
+        JobProgress job = Start(TighteningOrder.Free).Apply(JobEntry.Skipped("form", 1, Morning, "B1", "forgotten").AtStep("snug")).Progress;
+        job = Apply(job, "B1", 118, 80, "turn", out _);
+        Assert.Equal(["B1"], Apply(job, "B1", 60, null, "snug", out _).ToLoosen);
+    }
+
+    /// <summary>Common practice: snug is gone over twice, and the tool names no step.</summary>
+    [Theory]
+    [InlineData(TighteningOrder.Free)]
+    [InlineData(TighteningOrder.StepByStep)]
+    [InlineData(TighteningOrder.InSequence)]
+    public void A_second_click_at_snug_is_that_and_no_turn(TighteningOrder order)
+    {
+        JobProgress job = Start(order);
+        foreach (string bolt in Bolts.Concat(Bolts).Append(Bolts[0]))
+        {
+            JobUpdate update = job.Apply(JobEntry.Tightened("wrench 1", ++_sequence, Morning, bolt).WithTorque(Torque.FromNewtonMeters(60)));
+            Assert.NotEqual(JobVerdict.Rejected, update.Verdict);
+            job = update.Progress;
+        }
+
+        foreach (string bolt in Bolts) job = Apply(job, bolt, 118, 130, "turn", out _);
+        Assert.True(job.IsConforming);
+    }
+
+    [Fact]
+    public void A_pull_harder_than_all_before_says_that_its_turn_does_not_count()
+    {
+        JobProgress job = Snugged(TighteningOrder.Free);
+        foreach (string bolt in Bolts) job = Apply(job, bolt, 118, 130, "turn", out _);
+        Apply(job, "B1", 120, null, "turn", out JobUpdate audit);
+        Assert.Equal("B1, turn: rejected: the rotation is missing; done in this step before; it was turned, and that turn does not count; to be loosened", audit.ToString());
     }
 
     [Fact]
