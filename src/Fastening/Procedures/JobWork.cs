@@ -68,10 +68,13 @@ internal sealed partial class JobWork
         if (entry.Time <= mark.Latest) return new(JobVerdict.Ignored, reasons);
         _sources[entry.Source] = mark with { Latest = entry.Time };
         _conflicts++;
-        _undo = default;
         reasons = reasons.With(JobReason.NumberUsedByAnother);
-        if (entry.Kind != JobEntryKind.Tightened || !_program.TryFindFastener(entry.Fastener!, out int fastener)) return new(JobVerdict.Rejected, reasons);
-        return new(JobVerdict.Rejected, IsHeldBy(fastener, entry) ? reasons : reasons.And(Condemn(entry, fastener)), Fastener: fastener);
+        bool isOurs = _program.TryFindFastener(entry.Fastener ?? "", out int fastener);
+        if (isOurs && entry.Kind == JobEntryKind.Tightened && !IsHeldBy(fastener, entry)) reasons = reasons.And(Condemn(entry, fastener));
+
+        // Which of two entries of one number an undo means, nobody knows.
+        _undo = default;
+        return new(JobVerdict.Rejected, reasons, Fastener: isOurs ? fastener : -1);
     }
 
     /// <summary>A reading that came again under a later time says nothing new.</summary>

@@ -114,7 +114,11 @@ public class JobDayTests
         Assert.Equal((1, 1), (update.Progress.ConflictCount, update.Progress.EntryCount));
         Assert.Equal("half: 1 of 4 done, 3 open, 0 rejected, 0 skipped; next: B2; to be loosened: B2; numbers used by another entry: 1", update.Progress.ToString());
         Assert.Equal(JobVerdict.Ignored, update.Progress.Apply(anew).Verdict);
+        Assert.Equal([JobReason.NothingToUndo], update.Progress.Apply(JobEntry.Undone("wrench 1", 2, Morning.AddHours(1), "which of both?")).Reasons);
         Assert.Equal(2, update.Progress.Apply(JobEntry.Tightened("wrench 1", 1, Morning.AddHours(2), "B3")).Progress.ConflictCount);
+
+        JobUpdate foreign = job.Apply(JobEntry.Tightened("wrench 1", 1, Morning.AddHours(1), "X9").WithTorque(Torque.FromNewtonMeters(300)));
+        Assert.Equal(("X9", 0), (foreign.Fastener, foreign.Progress.ToLoosen.Count));
 
         // A reading that comes again under a later time is no other reading, and condemns nothing.
         JobUpdate restamped = job.Apply(JobEntry.Tightened("wrench 1", 1, Morning.AddHours(1), "B1").WithTorque(Torque.FromNewtonMeters(60)));

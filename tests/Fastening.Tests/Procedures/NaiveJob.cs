@@ -45,9 +45,9 @@ public sealed class NaiveJob(string[] fasteners, NaiveStep[] steps, TighteningOr
             if (_times[entry.Source].Exists(time => time >= entry.Time)) return (JobVerdict.Ignored, [JobReason.SequenceNotNew]);
             _times[entry.Source].Add(entry.Time);
             Conflicts++;
-            _undoable = null;
             JobReason[] left = entry.Kind == JobEntryKind.Tightened && fasteners.Contains(entry.Fastener) && !Holds(entry) ? [.. HarmOf(entry)] : [];
             if (left.Length > 0) Condemn(entry, false);
+            _undoable = null;
             return (JobVerdict.Rejected, [JobReason.SequenceNotNew, JobReason.NumberUsedByAnother, .. left]);
         }
 
