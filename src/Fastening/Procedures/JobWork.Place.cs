@@ -19,11 +19,11 @@ internal sealed partial class JobWork
     private int StepFor(int fastener, JobEntry entry)
     {
         int first = _program.Order == TighteningOrder.Free ? FirstUnsettledStep(fastener) : JobState.OpenStep(_unsettled);
-        int found = 0, before = -1;
+        int found = -1, before = -1;
         for (int s = 0; s < _unsettled.Length; s++)
         {
             if (_program.PositionIn(s, fastener) < 0) continue;
-            (before, found) = (PreviousOf(fastener, s), s);
+            (before, found) = (found, s);
             if (first >= 0 && s >= first) break;
         }
 
@@ -32,15 +32,6 @@ internal sealed partial class JobWork
         if (cells[found].Status == FastenerStatus.Done) return FirstUnsettledStep(fastener, from: found) is >= 0 and int next ? next : found;
         bool repeats = before >= 0 && cells[before].Status == FastenerStatus.Done && !_program.Steps[before].RotationIsRequired && Fits(before, entry);
         return repeats ? before : found;
-    }
-
-    private int PreviousOf(int fastener, int step)
-    {
-        while (--step >= 0 && _program.PositionIn(step, fastener) < 0)
-        {
-        }
-
-        return step;
     }
 
     private bool Fits(int step, JobEntry entry) =>

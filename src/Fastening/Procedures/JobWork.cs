@@ -55,8 +55,9 @@ internal sealed partial class JobWork
         if (entry.Kind == JobEntryKind.Undone) return Undo(entry, last, reasons);
         if (!_program.TryFindFastener(entry.Fastener!, out int fastener)) return Stray(reasons.With(JobReason.UnknownFastener));
         if (entry.Kind == JobEntryKind.Loosened) return Loosen(entry, fastener, reasons);
-        int step = StepFor(fastener, entry);
-        if (entry.Step is not null && !_program.TryFindStep(entry.Step, out step)) return Stray(entry, fastener, reasons.With(JobReason.UnknownStep));
+        int step;
+        if (entry.Step is null) step = StepFor(fastener, entry);
+        else if (!_program.TryFindStep(entry.Step, out step)) return Stray(entry, fastener, reasons.With(JobReason.UnknownStep));
         if (_program.PositionIn(step, fastener) < 0) return Stray(entry, fastener, reasons.With(JobReason.FastenerNotInStep), step);
         return entry.Kind == JobEntryKind.Skipped ? Skip(entry, fastener, step, reasons) : Tighten(entry, fastener, step, reasons);
     }
@@ -198,6 +199,12 @@ internal sealed partial class JobWork
     private JobOutcome Stray(JobEntry entry, int fastener, ReasonSet reasons, int step = -1) =>
         Stray(reasons.And(Condemn(entry, fastener)), step, fastener);
 
+    private JobOutcome Stray(ReasonSet reasons, int step = -1, int fastener = -1)
+    {
+        _strays++;
+        return new(JobVerdict.Rejected, reasons, step, fastener);
+    }
+
     /// <summary>The entry counts in no step, and the fastener was tightened all the same: a turn stays, and so does a torque beyond its windows.</summary>
     private ReasonSet Condemn(JobEntry entry, int fastener)
     {
@@ -209,12 +216,6 @@ internal sealed partial class JobWork
         Replace(fastener, _rows[fastener].Copy(), owned: true);
         _rows[fastener].MustBeLoosened = true;
         return default(ReasonSet).When(tooMuch, JobReason.PulledTooHigh).When(turned, JobReason.RotationUncounted);
-    }
-
-    private JobOutcome Stray(ReasonSet reasons, int step = -1, int fastener = -1)
-    {
-        _strays++;
-        return new(JobVerdict.Rejected, reasons, step, fastener);
     }
 
     private void Remember(JobEntry entry, int fastener, int step) => _undo = new(entry.Source, fastener, step)

@@ -6,18 +6,7 @@ namespace Fastening.Tests.Docs;
 /// <summary>The code of the page on traces, run on an invented curve of which everything is known.</summary>
 public class TraceExamples
 {
-    private static readonly KnownCurve Curve = new()
-    {
-        Prevailing = 6,
-        Slope = 1.3,
-        StartUp = 2,
-        RunDown = 140,
-        Toe = 7,
-        Elastic = 48,
-        Knee = 10,
-        PlateauShare = 0.05,
-        Plateau = 30,
-    };
+    private static readonly KnownCurve Curve = TracePages.DemoCurve;
 
     private static readonly TighteningTrace Recorded = new Recorder { DegreesPerSecond = 60 }.Record(Curve, new Dice(1));
     private readonly double[] seconds = Recorded.TimesSeconds.ToArray();

@@ -14,6 +14,20 @@ internal static class TracePages
         "run_1621524", "run_1597055", "run_10028", "run_10110",
     ];
 
+    /// <summary>The curve of the example and of the guide.</summary>
+    public static KnownCurve DemoCurve { get; } = new()
+    {
+        Prevailing = 6,
+        Slope = 1.3,
+        StartUp = 2,
+        RunDown = 140,
+        Toe = 7,
+        Elastic = 48,
+        Knee = 10,
+        PlateauShare = 0.05,
+        Plateau = 30,
+    };
+
     public static IEnumerable<(string Name, string Svg)> Pictures() => MeasuredRun.All
         .Where(run => Drawn.Contains(run.Id)).Select(run => ($"{run.Set}-{run.Id}.svg", Picture(run)));
 
@@ -37,20 +51,8 @@ internal static class TracePages
     /// <summary>The record of the example: one invented curve through the generator of these tests.</summary>
     public static string DemoRecord()
     {
-        var curve = new KnownCurve
-        {
-            Prevailing = 6,
-            Slope = 1.3,
-            StartUp = 2,
-            RunDown = 140,
-            Toe = 7,
-            Elastic = 48,
-            Knee = 10,
-            PlateauShare = 0.05,
-            Plateau = 30,
-        };
-        var recorder = new Recorder { Noise = 0.005, SamplesPerDegree = 5, DegreesPerSecond = 60, TorqueResolutionShare = 0.1 / curve.Peak };
-        TighteningTrace trace = recorder.Record(curve, new Dice(12));
+        var recorder = new Recorder { Noise = 0.005, SamplesPerDegree = 5, DegreesPerSecond = 60, TorqueResolutionShare = 0.1 / DemoCurve.Peak };
+        TighteningTrace trace = recorder.Record(DemoCurve, new Dice(12));
         var csv = new StringBuilder("# Invented, no fastener was turned: made by the seeded generator in tests/Fastening.Tests/Traces/TracePages.cs\ntime_s,angle_deg,torque_nm\n");
         for (int i = 0; i < trace.Count; i++)
         {
