@@ -40,7 +40,7 @@ public sealed record AnyScript(int[] Numbers)
         bool next = random.Next(3) > 0 && job.NextFastener is not null;
         string fastener = next ? job.NextFastener! : random.Next(20) == 0 ? "X" : job.Program.Fasteners[random.Next(job.Program.Fasteners.Count)];
         string? step = random.Next(5) > 0 ? null : random.Next(8) == 0 ? "no such step" : job.Program.Steps[random.Next(job.Program.Steps.Count)].Name;
-        if (next && random.Next(2) == 0 && job.StateOf(job.OpenStep!.Name, fastener).MustBeLoosened) return JobEntry.Loosened(source, sequence, time, fastener, "too much");
+        if (job.ToLoosen.Count > 0 && random.Next(3) > 0) return JobEntry.Loosened(source, sequence, time, job.ToLoosen[0], "too much");
         switch (random.Next(16))
         {
             case 0: return JobEntry.Loosened(source, sequence, time, fastener, $"reason {index}");

@@ -74,7 +74,7 @@ public class JobProgressTests
         HashSet<JobReason> reasons = [];
         HashSet<FastenerStatus> statuses = [];
         int conforming = 0;
-        for (int seed = 0; seed < 800; seed++)
+        for (int seed = 0; seed < 400; seed++)
         {
             var random = new Random(seed);
             var script = new AnyScript([.. Enumerable.Range(0, 40).Select(_ => random.Next())]);
@@ -94,7 +94,7 @@ public class JobProgressTests
 
         Assert.Equal(Enum.GetValues<JobReason>(), reasons.Order());
         Assert.Equal(Enum.GetValues<FastenerStatus>(), statuses.Order());
-        Assert.True(conforming > 20, $"only {conforming} of 800 days end with every fastener done");
+        Assert.True(conforming > 20, $"only {conforming} of 400 days end with every fastener done");
     }
 
     private static void AssertAgree(JobProgress job, NaiveJob naive, NaiveStep[] steps, string[] fasteners)
