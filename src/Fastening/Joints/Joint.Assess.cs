@@ -15,7 +15,7 @@ public sealed partial class Joint
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
     /// A thermal expansion is unknown; bolt, layers and temperatures do not match; the capacity speaks of another thread than that of the bolt, of a
-    /// face under a nut where the bolt sits in a tapped part, or of no nut where there is one.
+    /// face under a nut where the bolt sits in a tapped part, or of no nut where there is one; or the hot bolt is stronger than at room temperature.
     /// </exception>
     /// <example><code>JointAssessment assessment = joint.Assess(duty, PreloadScatter.FromTighteningFactor(1.6).RangeBelow(permitted), capacity);</code></example>
     public JointAssessment Assess(JointDuty duty, PreloadRange assembly, JointCapacity capacity)
@@ -25,6 +25,8 @@ public sealed partial class Joint
         Guard.NotNull(capacity);
         RefuseOtherThread(capacity, capacity.Bolt?.Model.Thread, "tightening model");
         RefuseOtherThread(capacity, capacity.Engagement?.Engagement.Thread, "engaged thread");
+        RefuseOtherThread(capacity, capacity.HotBolt?.Cold?.Thread, "hot bolt");
+        RefuseStrongerWhenHot(capacity);
         return new JointAssessment(new JointChecks(this, duty, assembly, capacity), HasNut(capacity));
     }
 
@@ -44,6 +46,15 @@ public sealed partial class Joint
         }
 
         return Form != JointForm.TappedThread && !capacity.IsWithoutNut;
+    }
+
+    private static void RefuseStrongerWhenHot(JointCapacity capacity)
+    {
+        if (capacity is not { HotBolt: HotStrength hot, Bolt: JointCapacity.BoltInService bolt }) return;
+        if (hot.YieldSi > bolt.Strength.Yield)
+        {
+            throw new ArgumentException($"The hot bolt has {hot}, more than at room temperature ({bolt.Strength}).", nameof(capacity));
+        }
     }
 
     private void RefuseOtherThread(JointCapacity capacity, ScrewThread? thread, string what)

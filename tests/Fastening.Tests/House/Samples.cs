@@ -21,6 +21,7 @@ internal static partial class Samples
         [typeof(ThreadEngagement)] = Engagement,
         [typeof(EngagementStrength)] = Engagement.StrengthFor(
             Pressure.FromMegapascals(800), Pressure.FromMegapascals(500), Pressure.FromMegapascals(400)),
+        [typeof(HotStrength)] = new HotStrength(Temperature.FromDegreesCelsius(150), Pressure.FromMegapascals(500)),
         [typeof(PropertyClass)] = PropertyClass.Parse("8.8"),
         [typeof(BoltStrength)] = PropertyClass.Parse("8.8").StrengthFor(M16),
         [typeof(BoltGrade)] = BoltGrade.Parse("ASTM A325M"),
@@ -55,6 +56,7 @@ internal static partial class Samples
         [typeof(Duration)] = Duration.FromSeconds(3),
         [typeof(RotationalSpeed)] = RotationalSpeed.FromDegreesPerSecond(20),
         [typeof(Ratio)] = Ratio.FromPercent(4),
+        [typeof(Temperature)] = Temperature.FromDegreesCelsius(60),
         [typeof(TemperatureDelta)] = TemperatureDelta.FromKelvins(40),
         [typeof(CoefficientOfThermalExpansion)] = CoefficientOfThermalExpansion.FromPpmPerKelvin(12),
     };
