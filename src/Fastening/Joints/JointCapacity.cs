@@ -158,7 +158,7 @@ public sealed class JointCapacity
     /// <param name="engagement">The strength of bolt and threads in engagement.</param>
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="engagement"/> is null.</exception>
-    /// <example><code>capacity.WithEngagement(engaged.InTappedHole())</code></example>
+    /// <example><code>capacity.WithEngagement(engaged)</code></example>
     public JointCapacity WithEngagement(EngagementStrength engagement) => new(this) { Engagement = Guard.NotNull(engagement) };
 
     /// <summary>The bolt as the stress in service needs it.</summary>
