@@ -22,13 +22,13 @@ internal sealed class StructuralPreloadTable
     /// <summary>The printed preload in newtons, where the table has one of its own.</summary>
     public double? Printed => _row["printed_kn"].Length == 0 ? null : Si.Of(Force.FromKilonewtons(_row.Number("printed_kn")));
 
-    /// <summary>The row of a thread, which the table must have.</summary>
-    public static StructuralPreloadTable Of(string table, ScrewThread thread)
+    /// <summary>The row of a thread, which the table must have, and of a grade that has one of its own.</summary>
+    public static StructuralPreloadTable Of(string table, ScrewThread thread, string grade = "")
     {
-        DataRow? row = Array.Find(Rows.Value, row => row["table"] == table && row["thread"] == thread.Designation);
-        return row is null
-            ? throw new ArgumentException($"{table} has no structural bolt of {thread.Designation}; it has {SizesOf(table)}.", nameof(thread))
-            : new StructuralPreloadTable(row);
+        DataRow[] rows = Array.FindAll(Rows.Value, row => row["table"] == table && row["thread"] == thread.Designation);
+        return (Array.Find(rows, row => row["grade"] == grade) ?? Array.Find(rows, row => row["grade"].Length == 0)) is DataRow found
+            ? new StructuralPreloadTable(found)
+            : throw new ArgumentException($"{table} has no structural bolt of {thread.Designation}; it has {SizesOf(table)}.", nameof(thread));
     }
 
     /// <summary>Refuses a nominal diameter that no size of the table has.</summary>
@@ -39,5 +39,6 @@ internal sealed class StructuralPreloadTable
         Guard.RefuseAgainst(name, diameter, $"that of a structural bolt of {table}: {SizesOf(table)}");
     }
 
-    private static string SizesOf(string table) => string.Join(", ", Rows.Value.Where(row => row["table"] == table).Select(row => row["thread"]));
+    private static string SizesOf(string table) =>
+        string.Join(", ", Rows.Value.Where(row => row["table"] == table).Select(row => row["thread"]).Distinct());
 }
