@@ -12,11 +12,11 @@ namespace Fastening;
 /// and bolt against each other; what the held part turns along is subtracted first. Embedding during tightening is not covered.
 /// <para>
 /// With rotation it is the <em>highest</em> thread friction that twists the bolt most at a preload, so take the elastic limit there
-/// (with <see cref="AssemblyStress.PermittedPreload"/>, utilisation 1 or less), and never above what thread and bearing surface bear.
+/// (with <see cref="AssemblyStress.PermittedPreload"/>, utilisation 100 % or less), and never above what thread and bearing surface bear.
 /// </para>
 /// </remarks>
 /// <example><code>FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, range.Low);
-/// Force limit = AssemblyStress.PermittedPreload(model.WithFriction(range.High), strength, utilisation: 1);
+/// Force limit = AssemblyStress.PermittedPreload(model.WithFriction(range.High), strength, utilisation: Ratio.FromPercent(100));
 /// var tightening = new RotationTightening(joint, model, Torque.FromNewtonMeters(60), limit);
 /// Console.WriteLine(tightening.PreloadAt(Angle.FromDegrees(60)));</code></example>
 public sealed partial class RotationTightening
@@ -199,11 +199,11 @@ public sealed partial class RotationTightening
     /// joint turns further than this elastic line.
     /// </remarks>
     /// <param name="targetTorque">The target torque.</param>
-    /// <param name="share">Share of the target at which the angle begins, above 0 and below 1.</param>
+    /// <param name="share">Share of the target at which the angle begins, above 0 % and below 100 %.</param>
     /// <returns>The rotation along the elastic line.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the angle would begin below the prevailing torque.</exception>
-    /// <example><code>tightening.HardnessAngleFromShare(Torque.FromNewtonMeters(200), share: 0.5)</code></example>
-    public Angle HardnessAngleFromShare(Torque targetTorque, double share)
+    /// <example><code>tightening.HardnessAngleFromShare(Torque.FromNewtonMeters(200), share: Ratio.FromPercent(50))</code></example>
+    public Angle HardnessAngleFromShare(Torque targetTorque, Ratio share)
     {
         double target = Guard.Check(targetTorque, Domains.PositiveTorque);
         double start = Guard.Check(share, Domains.ShareBelowOne) * target;
