@@ -32,7 +32,7 @@ public sealed partial class BoltCompliance
         if (beyond < engaged * (1 - Tolerance.Widening))
         {
             Length longest = (length - Si.Length(engaged)).ToUnit(grip.Unit);
-            Guard.RefuseAgainst(nameof(grip), grip, $"at most {Guard.Show(longest)}: the bolt, {Guard.Show(length)}, must reach half a diameter past it, the thread that is counted there");
+            Guard.RefuseAgainst(nameof(grip), grip, $"at most {Guard.ShowToCompare(longest)}: the bolt, {Guard.ShowToCompare(length)}, must reach half a diameter past it, the thread that is counted there");
         }
 
         BoltSection[] sections = GripOf(shank, free, Si.Of(thread.NominalDiameter), thread.Geometry.RootDiameter);
@@ -109,8 +109,8 @@ public sealed partial class BoltCompliance
         double whole = Guard.Check(length, Domains.Length);
         double threaded = Guard.Check(threadedLength, Domains.LengthOrZero);
         double clamped = Guard.Check(grip, Domains.Length);
-        if (threaded > whole) Guard.RefuseAgainst(nameof(threadedLength), threadedLength, $"at most the length of the bolt, {Guard.Show(length)}");
-        if (clamped > whole) Guard.RefuseAgainst(nameof(grip), grip, $"at most the length of the bolt, {Guard.Show(length)}");
+        if (threaded > whole) Guard.RefuseAgainst(nameof(threadedLength), threadedLength, $"at most the length of the bolt, {Guard.ShowToCompare(length)}");
+        if (clamped > whole) Guard.RefuseAgainst(nameof(grip), grip, $"at most the length of the bolt, {Guard.ShowToCompare(length)}");
         double shank = Math.Min(whole - threaded, clamped);
         return (shank, clamped - shank);
     }

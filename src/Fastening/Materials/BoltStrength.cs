@@ -39,11 +39,11 @@ public sealed class BoltStrength
     {
         Tensile = Guard.Check(tensileStrength, Domains.Stress);
         Yield = Guard.Check(yieldStrength, Domains.Stress);
-        if (Yield > Tensile) Guard.RefuseAgainst(nameof(yieldStrength), yieldStrength, $"at most the tensile strength, {Guard.Show(tensileStrength)}");
+        if (Yield > Tensile) Guard.RefuseAgainst(nameof(yieldStrength), yieldStrength, $"at most the tensile strength, {Guard.ShowToCompare(tensileStrength)}");
         if (proofLoadStress is Pressure proof)
         {
             Proof = Guard.Check(proof, Domains.Stress, nameof(proofLoadStress));
-            if (Proof > Yield) Guard.RefuseAgainst(nameof(proofLoadStress), proof, $"at most the yield strength, {Guard.Show(yieldStrength)}");
+            if (Proof > Yield) Guard.RefuseAgainst(nameof(proofLoadStress), proof, $"at most the yield strength, {Guard.ShowToCompare(yieldStrength)}");
         }
 
         TensileStrength = tensileStrength;

@@ -190,7 +190,7 @@ public sealed class EngagementStrength
     private void RefuseShorter(double threadLength, Length shown, string name)
     {
         if (threadLength >= Engagement.LengthSi * (1 - Tolerance.Widening)) return;
-        Guard.RefuseAgainst(name, shown, $"at least the engaged length, {Guard.Show(Engagement.EngagedLength.ToUnit(shown.Unit))}");
+        Guard.RefuseAgainst(name, shown, $"at least the engaged length, {Guard.ShowToCompare(Engagement.EngagedLength.ToUnit(shown.Unit))}");
     }
 
     private double BoltForce(Derivation? work) =>

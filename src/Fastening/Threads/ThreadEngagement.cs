@@ -97,13 +97,13 @@ public sealed class ThreadEngagement
         if (greatest < tensile)
         {
             Guard.RefuseAgainst(
-                nameof(greatestTensileStrength), greatestTensileStrength, $"at least leastTensileStrength, {Guard.Show(leastTensileStrength)}");
+                nameof(greatestTensileStrength), greatestTensileStrength, $"at least leastTensileStrength, {Guard.ShowToCompare(leastTensileStrength)}");
         }
 
         double external = Guard.Check(externalShearStrength, Domains.Stress);
         if (external > tensile)
         {
-            Guard.RefuseAgainst(nameof(externalShearStrength), externalShearStrength, $"at most the least tensile strength of the bolt, {Guard.Show(leastTensileStrength)}");
+            Guard.RefuseAgainst(nameof(externalShearStrength), externalShearStrength, $"at most the least tensile strength of the bolt, {Guard.ShowToCompare(leastTensileStrength)}");
         }
 
         return new EngagementStrength(this, tensile, greatest, external, Guard.Check(internalShearStrength, Domains.Stress), StripReduction.None);
