@@ -55,7 +55,8 @@ internal static class Domains
     public static readonly Interval Count = new(0, 100);
     public static readonly Interval CountFromOne = new(1, 100);
     public static readonly Interval FrictionAboveZero = new(1e-4, 2);
-    public static readonly Interval PartialFactor = new(0.1, 10);
+    public static readonly Interval PartialFactor = new(1, 10);
+    public static readonly Interval SlipFactor = new(1e-4, 1);
     public static readonly Interval TemperatureChange = new(-300, 3000);
     public static readonly Interval ModulusRatio = new(0.05, 3);
     public static readonly Interval Safety = new(1, 1000);

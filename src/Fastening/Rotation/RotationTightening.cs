@@ -64,10 +64,10 @@ public sealed partial class RotationTightening
         _snug = Snug(null, arms);
         if (_snug <= 0)
         {
-            Guard.RefuseAgainst(nameof(snugTorque), snugTorque, $"more than the prevailing torque, {Guard.Show(model.PrevailingTorque)}: up to there nothing is clamped");
+            Guard.RefuseAgainst(nameof(snugTorque), snugTorque, $"more than the prevailing torque, {Guard.ShowToCompare(model.PrevailingTorque)}: up to there nothing is clamped");
         }
 
-        if (_limit <= _snug) Guard.RefuseAgainst(nameof(elasticLimit), elasticLimit, $"more than the preload at the snug torque, {Guard.Show(Si.Force(_snug).ToUnit(UnitsNet.Units.ForceUnit.Kilonewton))}");
+        if (_limit <= _snug) Guard.RefuseAgainst(nameof(elasticLimit), elasticLimit, $"more than the preload at the snug torque, {Guard.ShowToCompare(Si.Force(_snug).ToUnit(UnitsNet.Units.ForceUnit.Kilonewton))}");
         _stretch = Stretch(null);
         _atFastener = AtFastener(null, arms);
         _atTool = AtTool(null, arms);
@@ -189,7 +189,7 @@ public sealed partial class RotationTightening
     public Angle HardnessAngleFromSnug(Torque targetTorque)
     {
         double target = Guard.Check(targetTorque, Domains.Torque);
-        if (target <= _snugTorque) Guard.RefuseAgainst(nameof(targetTorque), targetTorque, $"more than the snug torque, {Guard.Show(SnugTorque)}");
+        if (target <= _snugTorque) Guard.RefuseAgainst(nameof(targetTorque), targetTorque, $"more than the snug torque, {Guard.ShowToCompare(SnugTorque)}");
         return HardnessAngle(target, _snugTorque);
     }
 
@@ -207,7 +207,7 @@ public sealed partial class RotationTightening
     {
         double target = Guard.Check(targetTorque, Domains.PositiveTorque);
         double start = Guard.Check(share, Domains.ShareBelowOne) * target;
-        if (start < Model.Prevailing) Guard.RefuseAgainst(nameof(share), share, $"large enough that the angle begins above the prevailing torque, {Guard.Show(Model.PrevailingTorque)}");
+        if (start < Model.Prevailing) Guard.RefuseAgainst(nameof(share), share, $"large enough that the angle begins above the prevailing torque, {Guard.ShowToCompare(Model.PrevailingTorque)}");
         return HardnessAngle(target, start);
     }
 

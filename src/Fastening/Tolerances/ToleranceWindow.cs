@@ -64,7 +64,7 @@ public static class ToleranceWindow
     {
         double low = ToleranceWindow<TQuantity>.Check(lower, fromZero: false, nameof(lower));
         double high = ToleranceWindow<TQuantity>.Check(upper, fromZero: false, nameof(upper));
-        if (high < low) Guard.RefuseAgainst(nameof(upper), upper, $"at least the lower limit, {Guard.Show(lower)}");
+        if (high < low) Guard.RefuseAgainst(nameof(upper), upper, $"at least the lower limit, {Guard.ShowToCompare(lower)}");
         return new(new WindowLimits(low, low + (high - low) / 2, high));
     }
 
@@ -83,8 +83,8 @@ public static class ToleranceWindow
         double low = ToleranceWindow<TQuantity>.Check(lower, fromZero: false, nameof(lower));
         double value = ToleranceWindow<TQuantity>.Check(target, fromZero: false, nameof(target));
         double high = ToleranceWindow<TQuantity>.Check(upper, fromZero: false, nameof(upper));
-        if (value < low) Guard.RefuseAgainst(nameof(target), target, $"at least the lower limit, {Guard.Show(lower)}");
-        if (high < value) Guard.RefuseAgainst(nameof(upper), upper, $"at least the target, {Guard.Show(target)}");
+        if (value < low) Guard.RefuseAgainst(nameof(target), target, $"at least the lower limit, {Guard.ShowToCompare(lower)}");
+        if (high < value) Guard.RefuseAgainst(nameof(upper), upper, $"at least the target, {Guard.ShowToCompare(target)}");
         return new(new WindowLimits(low, value, high));
     }
 }

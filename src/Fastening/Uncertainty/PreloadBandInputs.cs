@@ -152,7 +152,7 @@ public sealed class PreloadBandInputs
     public PreloadBandInputs WithPrevailingRange(Torque lower, Torque upper)
     {
         double low = Guard.Check(lower, Domains.Torque), high = Guard.Check(upper, Domains.Torque);
-        if (high < low) Guard.RefuseAgainst(nameof(upper), upper, $"at least the lower prevailing torque, {Guard.Show(lower)}");
+        if (high < low) Guard.RefuseAgainst(nameof(upper), upper, $"at least the lower prevailing torque, {Guard.ShowToCompare(lower)}");
         return new(this) { PrevailingLow = low, PrevailingHigh = high };
     }
 
@@ -274,7 +274,7 @@ public sealed class PreloadBandInputs
 
     private static double Below(Length error, Length whole, string of, string name = "error")
     {
-        if (Si.Of(error) >= Si.Of(whole) && Si.Of(error) > 0) Guard.RefuseAgainst(name, error, $"less than {of}, {Guard.Show(whole)}");
+        if (Si.Of(error) >= Si.Of(whole) && Si.Of(error) > 0) Guard.RefuseAgainst(name, error, $"less than {of}, {Guard.ShowToCompare(whole)}");
         return Si.Millimeters(error);
     }
 

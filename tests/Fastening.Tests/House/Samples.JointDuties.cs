@@ -31,6 +31,7 @@ internal static partial class Samples
         new((typeof(double), "high"), 0.7),
         new((typeof(double), "low"), 0.3),
         new((typeof(double), "safety"), 1.2),
+        new((typeof(double), "partialFactor"), 1.25),
         new((typeof(Force), "leastAxialLoad"), Force.FromKilonewtons(-5)),
         new((typeof(Force), "greatestAxialLoad"), Force.FromKilonewtons(20)),
         new((typeof(Force), "minimum"), Force.FromKilonewtons(10)),

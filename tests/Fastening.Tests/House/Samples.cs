@@ -69,7 +69,7 @@ internal static partial class Samples
         [(typeof(Length), "outerDiameter")] = Length.FromMillimeters(30),
         [(typeof(Length), "hole")] = Length.FromMillimeters(18),
         [(typeof(Length), "leverLength")] = Length.FromMillimeters(400),
-        [(typeof(Length), "diameter")] = Length.FromMillimeters(32),
+        [(typeof(Length), "diameter")] = Length.FromMillimeters(36),
         [(typeof(Length), "pitch")] = Length.FromMillimeters(4),
         [(typeof(Length), "pitchDiameter")] = Length.FromMillimeters(30),
         [(typeof(Length), "rootDiameter")] = Length.FromMillimeters(28),
