@@ -36,9 +36,9 @@ public class FrictionCorrelationTests
     {
         string Text(FrictionCorrelation correlation) => PreloadBand.Evaluate(
             new PreloadBandInputs(Model, Exact, Friction, correlation), new MonteCarlo().WithDraws(20_000).WithSeed(3)).ToString();
-        Assert.EndsWith("; thread and bearing friction independent", Text(FrictionCorrelation.Independent), StringComparison.Ordinal);
-        Assert.EndsWith("; thread and bearing friction fully correlated", Text(FrictionCorrelation.Full), StringComparison.Ordinal);
-        Assert.EndsWith("; thread and bearing friction correlated, r 0.8", Text(FrictionCorrelation.Of(0.8)), StringComparison.Ordinal);
+        Assert.Contains("; thread and bearing friction independent; not covered", Text(FrictionCorrelation.Independent), StringComparison.Ordinal);
+        Assert.Contains("; thread and bearing friction fully correlated; not covered", Text(FrictionCorrelation.Full), StringComparison.Ordinal);
+        Assert.Contains("; thread and bearing friction correlated, r 0.8; not covered", Text(FrictionCorrelation.Of(0.8)), StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => FrictionCorrelation.Of(1.01));
         Assert.Throws<ArgumentNullException>(() => new PreloadBandInputs(Model, Exact, Friction, null!));
     }
