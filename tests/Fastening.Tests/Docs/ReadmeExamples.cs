@@ -126,7 +126,7 @@ public class ReadmeExamples
         #endregion
 
         Assert.True(stroke);
-        Assert.Equal("70°/s, limit 25°/s: too fast", check.ToString());
+        Assert.Equal("up to 70°/s over 0.5 s, limit 25°/s: too fast", check.ToString());
     }
 
     [Fact]

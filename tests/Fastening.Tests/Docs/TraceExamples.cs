@@ -88,7 +88,7 @@ public class TraceExamples
         RotationRateCheck check = monitor.Check();
         #endregion
 
-        Assert.Equal(limit.Check(Recorded, window).Rate, check.Rate);
+        Assert.Equal(limit.Check(Recorded, window).HighestRate, check.HighestRate);
         Assert.True(check.Conforms);
     }
 }
