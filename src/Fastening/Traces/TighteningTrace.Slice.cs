@@ -1,5 +1,4 @@
 using Fastening.Internals;
-using UnitsNet;
 
 namespace Fastening;
 
