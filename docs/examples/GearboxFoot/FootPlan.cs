@@ -9,15 +9,15 @@ internal sealed class FootPlan
     public FootPlan(FootJoint stated)
     {
         Stated = stated;
-        Tightening = new RotationTightening(stated.Joint, stated.AtLowestFriction, stated.SnugTorque.Target, stated.PermittedForRotation)
+        Tightening = new RotationTightening(stated.Joint, stated.AtLowestFriction, stated.SnugTorque.Target!.Value, stated.PermittedForRotation)
             .WithBoltTwist().WithCoaxialExtension(stated.Extension);
         Rotation = GreatestRotation();
-        ByRotation = BandAt(Rotation.Target);
+        ByRotation = BandAt(Rotation.Target!.Value);
         TorqueAlone = ToleranceWindow.FromPercent(
             Torque.FromNewtonMeters(Math.Floor(stated.AtLowestFriction.TorqueFor(stated.PermittedForTorque).NewtonMeters * 100 / (100 + stated.TorqueTolerancePercent))),
             stated.TorqueTolerancePercent, stated.TorqueTolerancePercent);
-        LowestByTorque = stated.AtHighestFriction.PreloadAt(TorqueAlone.Lower);
-        HighestByTorque = stated.AtLowestFriction.PreloadAt(TorqueAlone.Upper);
+        LowestByTorque = stated.AtHighestFriction.PreloadAt(TorqueAlone.Lower!.Value);
+        HighestByTorque = stated.AtLowestFriction.PreloadAt(TorqueAlone.Upper!.Value);
         EmbeddingLoss = stated.Joint.EmbeddingLossOf(stated.Embedding);
     }
 
@@ -28,7 +28,7 @@ internal sealed class FootPlan
 
     /// <summary>The corner that needs the greatest rotation: highest friction, lowest snug torque; rotation is that of the nut.</summary>
     public RotationTightening LeastSnug => new RotationTightening(
-        Stated.Joint, Stated.AtHighestFriction, Stated.SnugTorque.Lower, Stated.PermittedForRotation).WithBoltTwist();
+        Stated.Joint, Stated.AtHighestFriction, Stated.SnugTorque.Lower!.Value, Stated.PermittedForRotation).WithBoltTwist();
 
     public ToleranceWindow<Angle> Rotation { get; }
 

@@ -52,21 +52,21 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
     {
         ToleranceWindow<Torque> snug = Stated.SnugTorque;
         writer.Heading(
-            $"Set: snug {Show.Stated(snug.Target.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target.Degrees)}° "
+            $"Set: snug {Show.Stated(snug.Target!.Value.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target!.Value.Degrees)}° "
             + $"(±{Show.Stated(Stated.RotationTolerance.Degrees)}°)");
         writer.Paragraph("How the rotation was chosen:");
         writer.Numbered(
         [
-            $"Snug all bolts to {Show.Stated(snug.Target.NewtonMeters)} N·m, crosswise, until all faces are in full contact. It clamps "
+            $"Snug all bolts to {Show.Stated(snug.Target!.Value.NewtonMeters)} N·m, crosswise, until all faces are in full contact. It clamps "
                 + $"{Show.Force(plan.ByRotation.SnugRange.Minimum, Down)} to {Show.Force(plan.ByRotation.SnugRange.Maximum, Up)}, "
                 + $"friction and ±{Show.Stated(Stated.TorqueTolerancePercent)} % of torque counted. Mark bolt end, nut and foot.",
             "From there the nut gains its preload by turning, whatever the friction. So the bolt is judged where friction twists it most: "
                 + $"at the highest, {Show.Stated(Stated.Utilisation)} of the yield strength is reached at {Show.Force(Stated.PermittedForRotation, Down)}.",
-            $"The greatest whole degree at which the highest preload (lowest friction, upper limits) stays there: {Show.Stated(plan.Rotation.Target.Degrees)}°.",
+            $"The greatest whole degree at which the highest preload (lowest friction, upper limits) stays there: {Show.Stated(plan.Rotation.Target!.Value.Degrees)}°.",
         ]);
-        PreloadAfterRotation after = Tightening.PreloadAt(plan.Rotation.Target);
+        PreloadAfterRotation after = Tightening.PreloadAt(plan.Rotation.Target!.Value);
         writer.Paragraph(
-            $"Of the {Show.Stated(plan.Rotation.Target.Degrees)}° at the wrench, {after.BoltTwist.Degrees:0.0}° twist the bolt and {after.ToolWindUp.Degrees:0.0}° wind up "
+            $"Of the {Show.Stated(plan.Rotation.Target!.Value.Degrees)}° at the wrench, {after.BoltTwist.Degrees:0.0}° twist the bolt and {after.ToolWindUp.Degrees:0.0}° wind up "
             + "the extension; the rest stretches and clamps. A longer or thinner extension needs a new sheet. The bolt head is held: if it turns along, subtract that.");
     }
 
@@ -77,11 +77,11 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
         writer.Table(["Method", "lowest ", "highest ", "permitted ", "highest/lowest "],
         [
             [
-                $"snug {Show.Stated(Stated.SnugTorque.Target.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target.Degrees)}°",
+                $"snug {Show.Stated(Stated.SnugTorque.Target!.Value.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target!.Value.Degrees)}°",
                 Show.Force(byRotation.Minimum, Down), Show.Force(byRotation.Maximum, Up), Show.Force(Stated.PermittedForRotation, Down), $"{byRotation.TighteningFactor:0.00}",
             ],
             [
-                $"torque alone, {Show.Torque(plan.TorqueAlone.Target, 0)}", Show.Force(plan.LowestByTorque, Down), Show.Force(plan.HighestByTorque, Up),
+                $"torque alone, {Show.Torque(plan.TorqueAlone.Target!.Value, 0)}", Show.Force(plan.LowestByTorque, Down), Show.Force(plan.HighestByTorque, Up),
                 Show.Force(Stated.PermittedForTorque, Down), $"{plan.HighestByTorque / plan.LowestByTorque:0.00}",
             ],
         ]);
@@ -90,11 +90,11 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
             + "with rotation only the snug part. The permitted preload is lower with rotation because the bolt may then carry it at the highest thread friction; "
             + "the lowest preload, on which the joint lives, is higher all the same.");
         Force uncertainty = Tightening.StandardUncertaintyAt(
-            plan.Rotation.Lower, snugPreloadUncertainty: Force.FromKilonewtons(2.4), rotationUncertainty: Angle.FromDegrees(1.2),
-            complianceUncertainty: Ratio.FromPercent(8));
+            plan.Rotation.Lower!.Value, MeasurementUncertainty.Standard(Force.FromKilonewtons(2.4)), MeasurementUncertainty.Standard(Angle.FromDegrees(1.2)),
+            MeasurementUncertainty.Standard(Ratio.FromPercent(8)));
         writer.Paragraph(
             $"The band takes the stiffness of the joint as computed. If it is known to 8 % (one standard uncertainty), the snug preload to 2.4 kN and the rotation to 1.2°, "
-            + $"the preload at {Show.Stated(plan.Rotation.Lower.Degrees)}° is known to {Show.Force(uncertainty, Up)} (k = 1): prove the stiffness on the joint before you rely on the band.");
+            + $"the preload at {Show.Stated(plan.Rotation.Lower!.Value.Degrees)}° is known to {Show.Force(uncertainty, Up)} (k = 1): prove the stiffness on the joint before you rely on the band.");
     }
 
     private void WriteService()
@@ -145,7 +145,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
         writer.Heading("The equations worked");
         writer.Paragraph("A step stands once; later answers use it again.");
         Work("Permitted preload, at the highest friction", AssemblyStress.DerivePermittedPreload(Stated.AtHighestFriction, Stated.Strength, Stated.Utilisation));
-        Work("Preload at the rotation set, lowest friction, target torque", Tightening.DerivePreloadAt(plan.Rotation.Target));
+        Work("Preload at the rotation set, lowest friction, target torque", Tightening.DerivePreloadAt(plan.Rotation.Target!.Value));
         Work("Slope at the wrench", Tightening.DeriveElasticSlope());
     }
 
