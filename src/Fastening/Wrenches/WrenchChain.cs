@@ -66,7 +66,7 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, do
     public WindowLimits? WithinRange(WindowLimits? settings)
     {
         if (settings is not WindowLimits some || Wrench.Minimum is not Torque minimum || Wrench.Maximum is not Torque maximum) return settings;
-        return some.Intersect(new WindowLimits(Si.Of(minimum), Si.Of(minimum), Si.Of(maximum)));
+        return some.Intersect(new WindowLimits(Si.Of(minimum), double.NaN, Si.Of(maximum)));
     }
 
     public WindowLimits? OnDisplay(WindowLimits? settings) =>
