@@ -173,7 +173,7 @@ public sealed partial class RotationTightening
         double ofReading = Si.ToRadians(
             Guard.Check(Si.Angle(rotationUncertainty.Standard(nameof(rotationUncertainty))), Domains.Rotation, nameof(rotationUncertainty)));
         double ofCompliance = complianceUncertainty.Standard(nameof(complianceUncertainty));
-        if (!PreloadAt(rotation).IsElastic) Guard.RefuseAgainst(nameof(rotation), rotation, $"at most {Guard.Show(ElasticRotation)}, where the elastic limit is reached");
+        if (!PreloadAt(rotation).IsElastic) Guard.RefuseAgainst(nameof(rotation), rotation, $"at most {Guard.ShowToCompare(ElasticRotation)}, where the elastic limit is reached");
         double perPreload = AtTool(work, ArmsOf(work));
         double gain = RotationTighteningEquations.PreloadGainEquation.Step(work, angle, perPreload);
         double relative = RotationTighteningEquations.RelativeUncertaintyEquation.Step(work, _stretch, perPreload, ofCompliance);

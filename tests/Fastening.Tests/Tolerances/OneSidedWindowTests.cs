@@ -167,8 +167,8 @@ public class OneSidedWindowTests
         GlobalRisk same = GlobalRisk.Of(far, far.AcceptanceWindow(Nm(0.4)), process, U);
         Close.To(same.Consumer, one.Consumer, 1e-12);
         Close.To(same.Producer, one.Producer, 1e-12);
-        Close.To(same.AcceptedShare, one.AcceptedShare, 1e-12);
-        Close.To(1, one.Consumer + one.Producer + (one.AcceptedShare - one.Consumer) + (1 - one.ConformingShare - one.Consumer), 1e-12);
+        Close.To(same.ProbabilityOfAcceptance, one.ProbabilityOfAcceptance, 1e-12);
+        Close.To(1, one.Consumer + one.Producer + (one.ProbabilityOfAcceptance - one.Consumer) + (1 - one.ProbabilityOfConformity - one.Consumer), 1e-12);
     }
 
     [Fact]
