@@ -6,7 +6,7 @@ namespace Fastening;
 /// <summary>A decision on one reading by an agreed rule, with what belongs into the record.</summary>
 /// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
 /// <remarks>Zones after ILAC-G8:09/2019; probability after JCGM 106:2012 §7 with nothing known before the reading (both from memory).</remarks>
-/// <example><code>Decision&lt;Torque&gt; decision = window.Decide(reading, uncertainty, DecisionRule.IlacG8);
+/// <example><code>Decision&lt;Torque&gt; decision = window.Decide(reading, readingUncertainty, DecisionRule.IlacG8);
 /// if (decision.Zone == DecisionZone.ConditionalAccept) Console.WriteLine(decision.Reason);</code></example>
 public sealed class Decision<TQuantity>
     where TQuantity : struct, IQuantity

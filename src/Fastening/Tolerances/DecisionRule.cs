@@ -12,7 +12,7 @@ namespace Fastening;
 /// accepted; nor by a rule of the ratio TUR where TUR is below 1, for which those formulas were not made. A window with one limit has no width and no
 /// ratio TUR: rules that need it refuse such a window (<see cref="RequiresTwoLimits"/>), the others keep their band at the one limit.
 /// </remarks>
-/// <example><code>Conformity verdict = window.Classify(reading, uncertainty, DecisionRule.IlacG8);</code></example>
+/// <example><code>Conformity verdict = window.Classify(reading, readingUncertainty, DecisionRule.IlacG8);</code></example>
 public sealed class DecisionRule
 {
     private const double CoverageFactor = 2;

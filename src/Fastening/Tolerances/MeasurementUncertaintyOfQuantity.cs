@@ -34,7 +34,7 @@ public readonly struct MeasurementUncertainty<TQuantity>
     /// <returns>U.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageFactor"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">No uncertainty was stated: this is a default value.</exception>
-    /// <example><code>Torque expanded = uncertainty.ExpandedWith(coverageFactor: 2);</code></example>
+    /// <example><code>Torque expanded = readingUncertainty.ExpandedWith(coverageFactor: 2);</code></example>
     public TQuantity ExpandedWith(double coverageFactor) =>
         Si.MakeOrRatio<TQuantity>(Guard.Check(coverageFactor, Domains.CoverageFactor) * Stated());
 

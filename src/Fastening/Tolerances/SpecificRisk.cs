@@ -33,7 +33,7 @@ public sealed class SpecificRisk
     /// <exception cref="ArgumentNullException"><paramref name="window"/> is null.</exception>
     /// <exception cref="ArgumentException">No uncertainty was stated.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>double wrongIfAccepted = SpecificRisk.At(window, Torque.FromNewtonMeters(51.7), uncertainty).Consumer;   // 0.16 with u 0.3 and an upper limit of 52 N·m</code></example>
+    /// <example><code>double wrongIfAccepted = SpecificRisk.At(window, Torque.FromNewtonMeters(51.7), readingUncertainty).Consumer;   // 0.16 with u 0.3 and an upper limit of 52 N·m</code></example>
     public static SpecificRisk At<TQuantity>(ToleranceWindow<TQuantity> window, TQuantity reading, MeasurementUncertainty<TQuantity> uncertainty)
         where TQuantity : struct, IQuantity => new(
             Guard.NotNull(window).Limits,
@@ -50,7 +50,7 @@ public sealed class SpecificRisk
     /// <exception cref="ArgumentNullException"><paramref name="window"/> or <paramref name="prior"/> is null.</exception>
     /// <exception cref="ArgumentException">No uncertainty was stated.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>double wrongIfAccepted = SpecificRisk.At(window, Torque.FromNewtonMeters(51.7), uncertainty, process).Consumer;
+    /// <example><code>double wrongIfAccepted = SpecificRisk.At(window, Torque.FromNewtonMeters(51.7), readingUncertainty, process).Consumer;
     /// // 0.042 with an upper limit of 52 N·m and a process N(50.2, 0.8²)</code></example>
     public static SpecificRisk At<TQuantity>(ToleranceWindow<TQuantity> window, TQuantity reading, MeasurementUncertainty<TQuantity> uncertainty, Prior<TQuantity> prior)
         where TQuantity : struct, IQuantity

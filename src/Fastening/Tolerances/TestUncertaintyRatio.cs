@@ -6,7 +6,7 @@ namespace Fastening;
 
 /// <summary>The test uncertainty ratio, in both definitions that go by that name; they differ, so each has its own.</summary>
 /// <remarks>The bare "4 : 1" of a procedure says neither which definition nor which coverage factor: ask.</remarks>
-/// <example><code>double ratio = TestUncertaintyRatio.OfTolerance(window, uncertainty);   // 4 for ±2 N·m</code></example>
+/// <example><code>double ratio = TestUncertaintyRatio.OfTolerance(window, readingUncertainty);   // 4 for ±2 N·m</code></example>
 public static class TestUncertaintyRatio
 {
     /// <summary>Half the width of the tolerance window over the expanded uncertainty with k = 2: equation decision.tolerance-uncertainty-ratio.</summary>

@@ -12,7 +12,7 @@ public sealed partial class ToleranceWindow<TQuantity>
     /// <returns>Within when the rule accepts, Below or Above when it rejects, Undecidable between; <see cref="ZoneOf"/> tells on which side.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="rule"/> is null.</exception>
     /// <exception cref="ArgumentException">No uncertainty was stated, or the rule asks for two limits and the window has one.</exception>
-    /// <example><code>window.Classify(reading, uncertainty, DecisionRule.IlacG8)</code></example>
+    /// <example><code>window.Classify(reading, readingUncertainty, DecisionRule.IlacG8)</code></example>
     public Conformity Classify(TQuantity reading, MeasurementUncertainty<TQuantity> uncertainty, DecisionRule rule) =>
         LimitsOf(uncertainty, rule).Classify(Si.Of(reading));
 
@@ -37,7 +37,7 @@ public sealed partial class ToleranceWindow<TQuantity>
     /// <returns>The zone; the two conditional ones are what <see cref="Classify(TQuantity, MeasurementUncertainty{TQuantity}, DecisionRule)"/> calls Undecidable.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="rule"/> is null.</exception>
     /// <exception cref="ArgumentException">No uncertainty was stated, or the rule asks for two limits and the window has one.</exception>
-    /// <example><code>window.ZoneOf(reading, uncertainty, DecisionRule.IlacG8)   // ConditionalAccept</code></example>
+    /// <example><code>window.ZoneOf(reading, readingUncertainty, DecisionRule.IlacG8)   // ConditionalAccept</code></example>
     public DecisionZone ZoneOf(TQuantity reading, MeasurementUncertainty<TQuantity> uncertainty, DecisionRule rule) =>
         LimitsOf(uncertainty, rule).ZoneOf(Si.Of(reading));
 
@@ -48,7 +48,7 @@ public sealed partial class ToleranceWindow<TQuantity>
     /// <returns>The decision.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="rule"/> is null.</exception>
     /// <exception cref="ArgumentException">No uncertainty was stated, or the rule asks for two limits and the window has one.</exception>
-    /// <example><code>Console.WriteLine(window.Decide(reading, uncertainty, DecisionRule.IlacG8).Reason);</code></example>
+    /// <example><code>Console.WriteLine(window.Decide(reading, readingUncertainty, DecisionRule.IlacG8).Reason);</code></example>
     public Decision<TQuantity> Decide(TQuantity reading, MeasurementUncertainty<TQuantity> uncertainty, DecisionRule rule)
     {
         double expanded = uncertainty.OfRules(nameof(uncertainty));
