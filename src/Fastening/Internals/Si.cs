@@ -23,6 +23,7 @@ internal static class Si
     public static double Of(CoefficientOfThermalExpansion value) => value.PerKelvin;
     public static double Of(TorquePerLength value) => value.NewtonMetersPerMeter;
     public static double Of(RotationalStiffness value) => value.NewtonMetersPerRadian;
+    public static double Of(ForcePerLength value) => value.NewtonsPerMeter;
     public static double Of(TemperatureDelta value) => value.Kelvins;
     public static double Millimeters(Length value) => value.Millimeters;
     public static double Radians(Angle value) => value.Degrees * RadiansPerDegree;

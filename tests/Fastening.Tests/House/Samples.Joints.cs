@@ -31,6 +31,8 @@ internal static partial class Samples
     private static IEnumerable<KeyValuePair<(Type, string), object>> JointNames() =>
     [
         new((typeof(Length), "bearingDiameter"), Length.FromMillimeters(22)),
+        new((typeof(Length), "smallDiameter"), Length.FromMillimeters(22)),
+        new((typeof(Length), "interfaceDiameter"), Length.FromMillimeters(40)),
         new((typeof(Area), "area"), Area.FromSquareMillimeters(120)),
         .. JointDutyNames(),
     ];

@@ -14,7 +14,7 @@ public class TappedJointTests
     private static readonly BoltCompliance WithNut = BoltCompliance.Vdi2230(M16, BoltLength, BoltLength, Grip, BoltHead.Hexagon, ElasticMaterial.Steel);
     private static readonly BoltCompliance Tapped = WithNut.TappedInto(ElasticMaterial.GreyCastIron);
     private static readonly BoltCompliance Textbook = BoltCompliance.Textbook(M16, BoltLength, BoltLength, Grip, ElasticMaterial.Steel);
-    private static readonly BoltCompliance Sections = BoltCompliance.OfSections(M16, [BoltSection.OfThread(Grip, M16)], ElasticMaterial.Steel);
+    private static readonly BoltCompliance Sections = BoltCompliance.OfSections(M16, [BoltSection.OfRootArea(Grip, M16)], ElasticMaterial.Steel);
 
     private static readonly JointCapacity NutFace = JointCapacity.NothingStated
         .WithNutBearing(BearingSurface.Annulus(Length.FromMillimeters(22), Length.FromMillimeters(17.5)), Pressure.FromMegapascals(700));
