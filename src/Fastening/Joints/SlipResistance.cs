@@ -53,7 +53,7 @@ public sealed class SlipResistance
     ///     partialFactor: 1.25).Resistance.Kilonewtons   // 94.72</code></example>
     public static SlipResistance OfEn1993(
         double holeFactor, int frictionPlanes, double slipFactor, Force pretension, Force appliedTension, double partialFactor) => new(
-            Guard.Check(holeFactor, Domains.Utilisation),
+            Guard.Check(holeFactor, Domains.HoleFactor),
             (int)Guard.Check(frictionPlanes, Domains.CountFromOne),
             Guard.Check(slipFactor, Domains.SlipFactor),
             Guard.Check(pretension, Domains.Force),

@@ -24,7 +24,7 @@ public sealed class PreloadBandInputs
     /// <param name="friction">The friction to reckon with.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain.</exception>
-    /// <example><code>var inputs = new PreloadBandInputs(model, ToleranceWindow.FromPercent(Torque.FromNewtonMeters(137), 4, 6), friction);</code></example>
+    /// <example><code>var inputs = new PreloadBandInputs(model, ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(137), Ratio.FromPercent(4), Ratio.FromPercent(6)), friction);</code></example>
     public PreloadBandInputs(FrictionTorqueModel model, ToleranceWindow<Torque> torqueAtFastener, FrictionRange friction)
         : this(Guard.NotNull(model), Window(torqueAtFastener), null, Coefficients(model, friction))
     {

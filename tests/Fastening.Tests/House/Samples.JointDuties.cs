@@ -9,7 +9,7 @@ internal static partial class Samples
     {
         JointDuty duty = new JointDuty(Force.Zero, Force.FromKilonewtons(20), LoadIntroduction.WorstCase, Embedding.None)
             .WithRequiredClamp(Force.FromKilonewtons(3));
-        PreloadRange assembly = PreloadScatter.FromPercent(25).RangeAround(Force.FromKilonewtons(60));
+        PreloadRange assembly = PreloadScatter.FromPlusMinus(Ratio.FromPercent(25)).RangeAround(Force.FromKilonewtons(60));
         var rises = new JointTemperatures(TemperatureDelta.FromKelvins(40), TemperatureDelta.FromKelvins(30));
         JointAssessment assessment = joint.Assess(duty, assembly, JointCapacity.NothingStated);
         return
