@@ -30,6 +30,7 @@ internal static partial class Samples
 
     private static IEnumerable<KeyValuePair<(Type, string), object>> JointNames() =>
     [
+        new((typeof(Length), "length"), Length.FromMillimeters(30)),
         new((typeof(Length), "bearingDiameter"), Length.FromMillimeters(22)),
         new((typeof(Length), "smallDiameter"), Length.FromMillimeters(22)),
         new((typeof(Length), "interfaceDiameter"), Length.FromMillimeters(40)),
