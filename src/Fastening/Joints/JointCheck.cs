@@ -38,7 +38,7 @@ public sealed class JointCheck
     /// <summary>Its name: <c>residual clamp</c>.</summary>
     public string Name => JointCheckWording.NameOf(Kind);
 
-    /// <summary>What must hold, and the rule of VDI 2230-1:2015 where there is one.</summary>
+    /// <summary>What must hold, and the step of VDI 2230-1:2015 where there is one; the numbers of the steps, R2 to R12, are from memory, not checked in the text.</summary>
     public string Criterion => JointCheckWording.CriterionOf(Kind);
 
     /// <summary>What it came to.</summary>
@@ -96,6 +96,7 @@ public sealed class JointCheck
         return $"{Name}: {outcome}, {(Kind == JointCheckKind.BoltStaysTight ? ShowTension() : $"{Show(_demand)} asked, {Show(_capacity)} there")}"
             + (Safety is double safety ? FormattableString.Invariant($", safety {safety:0.00}") : "")
             + (LoadIntroductionFactor is double n ? FormattableString.Invariant($" at n {n:0.###}") : "")
+            + (Kind == JointCheckKind.ThreadStripping && _checks.IsByShearAreasAlone ? "; by the shear areas alone, without bending threads and widening nut" : "")
             + (HotStrength is HotStrength hot ? FormattableString.Invariant($"; yield strength at {hot.Celsius:0.#} °C, relaxation not included") : "");
     }
 
