@@ -40,7 +40,8 @@ public class TraceExamples
         foreach (TraceRemark remark in trace.Analyze(options).Remarks) Console.WriteLine(remark);
         #endregion
 
-        Assert.Empty(trace.Analyze(options).Remarks);
+        Assert.Equal(TraceRemarkKind.Yield, Assert.Single(trace.Analyze(options).Remarks).Kind);
+        Assert.Equal(TraceDoubts.None, trace.Analyze(options).Doubts);
         Assert.Equal(20, trace.Analyze(options).Snug!.Torque.NewtonMeters, 1e-9);
     }
 
