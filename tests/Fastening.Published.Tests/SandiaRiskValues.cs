@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Fastening.Published.Tests;
 
-/// <summary>Sandia National Laboratories, risk spreadsheet values: index and share outside the limits of a normal population.</summary>
+/// <summary>Sandia National Laboratories, worked risk values: index and share outside the limits of a normal population.</summary>
 public sealed class SandiaRiskValues : PublishedSource
 {
     public override IReadOnlyList<PublishedTable> Tables { get; } =

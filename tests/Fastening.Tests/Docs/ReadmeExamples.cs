@@ -119,14 +119,14 @@ public class ReadmeExamples
         double[] seconds = [0, 1, 2, 3], degrees = [0, 20, 90, 100], newtonMeters = [10, 30, 90, 120];
 
         #region rate
-        RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(180), Duration.FromSeconds(6));
-        bool stroke = limit.Check(Angle.FromDegrees(90), Duration.FromSeconds(3.5)).Conforms;
+        RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(100), Duration.FromSeconds(4));
+        bool stroke = limit.Check(Angle.FromDegrees(90), Duration.FromSeconds(3.7)).Conforms;
         TighteningTrace trace = TighteningTrace.FromSamples(seconds, degrees, newtonMeters);
         RotationRateCheck check = limit.Check(trace, window: Duration.FromSeconds(0.5));
         #endregion
 
         Assert.True(stroke);
-        Assert.Equal("70°/s, limit 30°/s: too fast", check.ToString());
+        Assert.Equal("70°/s, limit 25°/s: too fast", check.ToString());
     }
 
     [Fact]
@@ -136,13 +136,13 @@ public class ReadmeExamples
         Entered<Torque> reading = Entered.Parse<Torque>("118 ft-lb");
         Torque torque = reading.Quantity;                                       // 160 N·m
         string record = reading.ToString();                                     // "118 lbf·ft": kept as entered
-        string sheet = ShopUnit.DecinewtonMeter.Format(torque, decimals: 0);    // "1600 dN·m"
+        string sheet = ShopUnit.KilogramForceMeter.Format(torque, decimals: 1); // "16.3 kgf·m"
         bool ambiguous = Entered.TryParse<Torque>("118 lb", out _);             // false: lb is no torque
         #endregion
 
         Close.To(118 * 1.3558179483314004, torque.NewtonMeters);
         Assert.Equal("118 lbf·ft", record);
-        Assert.Equal("1600 dN·m", sheet);
+        Assert.Equal("16.3 kgf·m", sheet);
         Assert.False(ambiguous);
     }
 
