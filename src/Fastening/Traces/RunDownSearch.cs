@@ -65,9 +65,10 @@ internal static class RunDownSearch
 
     private static bool Climbs(SmoothedCurve curve, in ElasticFit elastic, int end)
     {
-        int first = end - Halves * SmoothedCurve.Half;
+        int first = Math.Max(end - Halves * SmoothedCurve.Half, 0), steps = end - first - SmoothedCurve.Half;
         double climb = curve.Bins.Mean(end - SmoothedCurve.Half, end) - curve.Bins.Mean(first, first + SmoothedCurve.Half);
-        return climb > Math.Max(ClimbsBy * elastic.Slope * curve.Window, NoisesOfClimb * curve.Noise);
+        double limit = ClimbsBy * elastic.Slope * curve.Window * steps / ((Halves - 1) * SmoothedCurve.Half);
+        return !(climb <= Math.Max(limit, NoisesOfClimb * curve.Noise));
     }
 
     private static double Level(TraceBins bins, int from, int to) => RobustLine.Level(bins.Angles.Slice(from, to - from), bins.Torques.Slice(from, to - from));

@@ -46,6 +46,22 @@ public class TraceExamples
     }
 
     [Fact]
+    public void Doubts()
+    {
+        TraceAnalysis analysis = Recorded.Analyze(TraceOptions.SnugByProjection(smoothingWindow: Angle.FromDegrees(8)));
+
+        #region trace-doubts
+        TraceDoubts doubts = analysis.Doubts;
+        bool snugMayBeUsed = analysis.Snug is not null && (doubts & TraceDoubts.Snug) == 0;
+        bool yieldCannotBeTold = analysis.YieldOnset is null && (doubts & TraceDoubts.Yield) != 0;
+        foreach (TraceRemark remark in analysis.Remarks.Where(r => r.Doubts != TraceDoubts.None)) Console.WriteLine(remark);
+        #endregion
+
+        Assert.True(snugMayBeUsed);
+        Assert.False(yieldCannotBeTold);
+    }
+
+    [Fact]
     public void Preload_and_friction()
     {
         ScrewThread thread = ScrewThread.Parse("M12");

@@ -88,9 +88,9 @@ public class TraceDoubtTests
     [Fact]
     public void A_short_line_doubts_snug_by_projection_but_not_at_a_threshold()
     {
-        // 5° of line after a knee of 0.8 to 0.3 N·m/°.
-        static double Torque(double angle) => Line(Math.Min(angle, 157)) + 0.25 * Math.Max(angle - 157, 0);
-        TraceAnalysis projected = Read(Torque), threshold = Read(Torque, options: TraceOptions.SnugAtTorque(UnitsNet.Torque.FromNewtonMeters(8), Angle.FromDegrees(8)));
+        // 7° of line, then none: shorter than the window.
+        static double Torque(double angle) => Line(Math.Min(angle, 157));
+        TraceAnalysis projected = Read(Torque), threshold = Read(Torque, options: TraceOptions.SnugAtTorque(UnitsNet.Torque.FromNewtonMeters(7), Angle.FromDegrees(8)));
         Assert.True(projected.Has(TraceRemarkKind.ShortRegion) && threshold.Has(TraceRemarkKind.ShortRegion), $"{projected} | {threshold}");
         Assert.True((projected.Doubts & TraceDoubts.Snug) != 0);
         Assert.True((threshold.Doubts & TraceDoubts.Snug) == 0);
