@@ -7,7 +7,7 @@ public sealed class SandiaRiskValues : PublishedSource
 {
     public override IReadOnlyList<PublishedTable> Tables { get; } =
     [
-        new("cpk-sandia-", (row, output) => output == "Cpk" ? Of(row).Ppk.Value : Of(row).ShareOutside),
+        new("cpk-sandia-", (row, output) => output == "Cpk" ? Of(row).Ppk.Value : Of(row).ShareOutside.DecimalFractions),
     ];
 
     /// <summary>The number of readings does not count for either value.</summary>

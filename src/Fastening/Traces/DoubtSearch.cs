@@ -98,7 +98,7 @@ internal readonly ref struct DoubtSearch
 
     private int OtherLine(in ElasticFit elastic, in TraceRise rise, YieldVerdict verdict)
     {
-        double beside = rise.Significant(BesideLine), least = _options.SlopeFraction * elastic.Slope;
+        double beside = rise.Significant(BesideLine), least = _options.SlopeShare * elastic.Slope;
         int until = verdict.Onset is double onset ? (int)onset + SmoothedCurve.StepsPerWindow : _curve.Steps;
         int fall = TraceRise.FirstFall(_curve, elastic.From, until, beside);
         if (fall >= 0) return fall;
@@ -128,6 +128,6 @@ internal readonly ref struct DoubtSearch
     {
         int from = Math.Max(_curve.Steps - SmoothedCurve.Half, 0), count = _curve.Steps - from;
         RobustLine line = RobustLine.Through(_curve.Bins.Angles.Slice(from, count), _curve.Bins.Torques.Slice(from, count));
-        return line.Slope < _options.SlopeFraction * elastic.Slope && elastic.Slope - line.Slope > ErrorsOfEnd * line.SlopeError;
+        return line.Slope < _options.SlopeShare * elastic.Slope && elastic.Slope - line.Slope > ErrorsOfEnd * line.SlopeError;
     }
 }

@@ -85,10 +85,18 @@ internal readonly ref struct TraceSearch
     {
         found.Elastic = new ElasticRegion(Sample(elastic.FirstSample), Sample(elastic.LastSample), elastic);
         RunDownFit? runDown = RunDownSearch.Find(curve, elastic, _angles);
-        if (runDown is RunDownFit run) found.RunDown = new RunDown(Sample(run.FirstSample), Sample(run.PastSample - 1), run.Torque, TorqueExtremes.Highest(_torques.Slice(run.FirstSample, run.PastSample - run.FirstSample)));
-        else found.Remark(TraceRemarkKind.NoRunDown, found.Elastic.Start);
+        if (runDown is RunDownFit run)
+        {
+            double highest = TorqueExtremes.Highest(_torques.Slice(run.FirstSample, run.PastSample - run.FirstSample));
+            found.RunDown = new RunDown(Sample(run.FirstSample), Sample(run.PastSample - 1), run.Torque, highest);
+        }
+        else
+        {
+            found.Remark(TraceRemarkKind.NoRunDown, found.Elastic.Start);
+        }
+
         double? running = _options.RunningTorque ?? runDown?.Torque, snug = null;
-        YieldVerdict verdict = fallsAway ? default : YieldSearch.BySlope(curve, elastic, _options.SlopeFraction);
+        YieldVerdict verdict = fallsAway ? default : YieldSearch.BySlope(curve, elastic, _options.SlopeShare);
         if (!fallsAway && _options.SnugTorque is null && running is double torque)
         {
             found.Snug = Projected(curve, elastic.Line, torque);

@@ -16,8 +16,8 @@ public class ReadmeExamples
         FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, range.Low);
 
         // The most the bolt may carry while it is tightened, and the torque that reaches it at the lowest friction.
-        Force permitted = AssemblyStress.PermittedPreload(model, PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: 0.9);
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(model.TorqueFor(permitted) / 1.04, minusPercent: 4, plusPercent: 4);
+        Force permitted = AssemblyStress.PermittedPreload(model, PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(model.TorqueFor(permitted) / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4));
         PreloadRange worst = model.PreloadRangeAt(window.Lower, range);
 
         // The same torque through an adapter that points 45° away from the handle.
@@ -55,11 +55,11 @@ public class ReadmeExamples
             .ForHexagonBolt(ScrewThread.Parse("M16"), new FrictionCoefficients(thread: 0.12, bearing: 0.10))
             .WithPrevailing(Torque.FromNewtonMeters(5));
         TorqueBreakdown parts = model.BreakdownAt(Torque.FromNewtonMeters(170));
-        double stretching = parts.PitchShare;                                   // 0.13: the rest is friction
+        Ratio stretching = parts.PitchShare;                                    // 13 %: the rest is friction
         Torque toLoosen = model.LooseningTorqueAt(model.PreloadAt(parts.Total));
         #endregion
 
-        Assert.InRange(stretching, 0.125, 0.14);
+        Assert.InRange(stretching.DecimalFractions, 0.125, 0.14);
         Assert.InRange(toLoosen.NewtonMeters, 100, 170);
     }
 
@@ -102,7 +102,7 @@ public class ReadmeExamples
     public void Window_example()
     {
         #region windows
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(50), minusPercent: 0, plusPercent: 4);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(50), minus: Ratio.Zero, plus: Ratio.FromPercent(4));
         Conformity atTheLimit = window.Classify(Torque.FromNewtonMeters(52));   // Within: a reading equal to a limit conforms
         ToleranceWindow<Torque>? onTheDisplay = window.RoundInward(Torque.FromNewtonMeters(0.5));
         ToleranceWindow<Torque>? guarded = window.AcceptanceWindow(guardBand: Torque.FromNewtonMeters(1.5));    // null: nothing is left
