@@ -2,8 +2,8 @@ namespace Fastening;
 
 /// <summary>
 /// The run-down and its torque. It ends with the last two windows before the elastic region, at most a turn back, whose four halves are level
-/// and lie below the middle of the line. The end of that stretch is left out, more of it while it still rises. The torque is that of the last
-/// turn, or of the last two windows where those differ.
+/// and lie below the middle of the line; windows that climb are passed over if there are others before them. The end of that stretch is left out,
+/// more of it while it still rises. The torque is that of the last turn, or of the last two windows where those differ.
 /// </summary>
 internal static class RunDownSearch
 {
@@ -25,18 +25,20 @@ internal static class RunDownSearch
         {
             if (!IsLevel(curve, elastic, level)) continue;
             int end = WithoutRise(curve, elastic, level - StepsLeftOut);
-            if (!Climbs(curve, elastic, end)) return At(curve, elastic, end, false, angles);
+            if (!Climbs(curve, elastic, end)) return At(curve, elastic, end, climbing, angles);
             climbing = Math.Max(climbing, end);
         }
 
-        return climbing < 0 ? null : At(curve, elastic, climbing, true, angles);
+        return climbing < 0 ? null : At(curve, elastic, climbing, climbing, angles);
     }
 
-    private static RunDownFit? At(SmoothedCurve curve, in ElasticFit elastic, int end, bool climbs, ReadOnlySpan<double> angles)
+    private static RunDownFit? At(SmoothedCurve curve, in ElasticFit elastic, int end, int climbing, ReadOnlySpan<double> angles)
     {
         int begin = curve.StepAt(curve.AngleAt(end) - OneTurn);
         double turn = Level(curve.Bins, begin, end), late = Level(curve.Bins, Math.Max(end - 2 * SmoothedCurve.StepsPerWindow, 0), end);
         double torque = Math.Abs(late - turn) > DiffersBy * elastic.Slope * curve.Window ? late : turn;
+        bool climbs = climbing == end
+            || (climbing > end && curve.Bins.Mean(climbing - SmoothedCurve.Quarter, climbing) - torque > LevelWithin * elastic.Slope * curve.Window);
         int from = curve.FirstSample(begin), past = curve.SampleAt(curve.AngleAt(end), angles);
         return past > from ? new RunDownFit(from, past, end, torque, Math.Abs(late - turn), climbs) : null;
     }
@@ -66,6 +68,7 @@ internal static class RunDownSearch
     private static bool Climbs(SmoothedCurve curve, in ElasticFit elastic, int end)
     {
         int first = Math.Max(end - Halves * SmoothedCurve.Half, 0), steps = end - first - SmoothedCurve.Half;
+        if (steps < SmoothedCurve.Half) return true;
         double climb = curve.Bins.Mean(end - SmoothedCurve.Half, end) - curve.Bins.Mean(first, first + SmoothedCurve.Half);
         double limit = ClimbsBy * elastic.Slope * curve.Window * steps / ((Halves - 1) * SmoothedCurve.Half);
         return !(climb <= Math.Max(limit, NoisesOfClimb * curve.Noise));

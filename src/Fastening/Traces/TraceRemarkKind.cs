@@ -46,7 +46,7 @@ public enum TraceRemarkKind : byte
     /// <summary>At snug, more than a quarter of the rise is already made. Doubts: snug.</summary>
     SnugOnRise = 14,
 
-    /// <summary>The last two smoothing windows of the run-down and its last turn differ by more than 15 % of the rise. Doubts: snug, run-down torque.</summary>
+    /// <summary>The run-down climbs into the rise, or its last two smoothing windows differ from its last turn by more than 15 % of the rise. Doubts: snug, run-down torque.</summary>
     DriftingRunDown = 15,
 
     /// <summary>Fewer than four samples with different angles for one smoothing window. Doubts: all.</summary>
