@@ -20,28 +20,28 @@ public class FeatureTests
     }
 
     [Theory]
-    [InlineData(TraceFeature.None)]
-    [InlineData(TraceFeature.LetGoRigid)]
-    [InlineData(TraceFeature.LetGoWoundUp)]
-    [InlineData(TraceFeature.OneWildAngle)]
-    [InlineData(TraceFeature.RatchetFixed)]
-    [InlineData(TraceFeature.RatchetWoundUp)]
-    [InlineData(TraceFeature.RatchetBack)]
-    [InlineData(TraceFeature.Pause)]
-    public void What_only_looks_bad_is_read_right_without_a_doubt(int feature) => Assert.Equal(FeatureCounts.Each, Count((TraceFeature)feature, ReadingOutcome.Right));
+    [InlineData(nameof(TraceFeature.None))]
+    [InlineData(nameof(TraceFeature.LetGoRigid))]
+    [InlineData(nameof(TraceFeature.LetGoWoundUp))]
+    [InlineData(nameof(TraceFeature.OneWildAngle))]
+    [InlineData(nameof(TraceFeature.RatchetFixed))]
+    [InlineData(nameof(TraceFeature.RatchetWoundUp))]
+    [InlineData(nameof(TraceFeature.RatchetBack))]
+    [InlineData(nameof(TraceFeature.Pause))]
+    public void What_only_looks_bad_is_read_right_without_a_doubt(string feature) => Assert.Equal(FeatureCounts.Each, Count(Enum.Parse<TraceFeature>(feature), ReadingOutcome.Right));
 
     [Theory]
-    [InlineData(TraceFeature.LooseningPositive)]
-    [InlineData(TraceFeature.LooseningNegative)]
-    [InlineData(TraceFeature.LeftHand)]
-    [InlineData(TraceFeature.FallingAngle)]
-    [InlineData(TraceFeature.ConstantTorque)]
-    [InlineData(TraceFeature.Stripping)]
-    [InlineData(TraceFeature.ZeroTorque)]
-    public void What_cannot_be_told_is_always_doubted(int feature)
+    [InlineData(nameof(TraceFeature.LooseningPositive))]
+    [InlineData(nameof(TraceFeature.LooseningNegative))]
+    [InlineData(nameof(TraceFeature.LeftHand))]
+    [InlineData(nameof(TraceFeature.FallingAngle))]
+    [InlineData(nameof(TraceFeature.ConstantTorque))]
+    [InlineData(nameof(TraceFeature.Stripping))]
+    [InlineData(nameof(TraceFeature.ZeroTorque))]
+    public void What_cannot_be_told_is_always_doubted(string feature)
     {
-        Assert.Equal(0, Count((TraceFeature)feature, ReadingOutcome.Right));
-        Assert.Equal(0, Count((TraceFeature)feature, ReadingOutcome.SilentlyWrong));
+        Assert.Equal(0, Count(Enum.Parse<TraceFeature>(feature), ReadingOutcome.Right));
+        Assert.Equal(0, Count(Enum.Parse<TraceFeature>(feature), ReadingOutcome.SilentlyWrong));
     }
 
     [Fact]
