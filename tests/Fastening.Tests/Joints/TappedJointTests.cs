@@ -41,6 +41,20 @@ public class TappedJointTests
         }
     }
 
+    [Fact]
+    public void Strip_forces_without_bending_threads_say_so()
+    {
+        Pressure strength = Pressure.FromMegapascals(800);
+        EngagementStrength areas = ThreadEngagement.For(M16, Length.FromMillimeters(16)).StrengthFor(strength, strength, 0.6 * strength, 0.5 * strength);
+        Assert.EndsWith("; by the shear areas alone, without bending threads and widening nut", Check(areas), StringComparison.Ordinal);
+        Assert.DoesNotContain("alone", Check(areas.InTappedHole(Length.FromMillimeters(16))), StringComparison.Ordinal);
+
+        static string Check(EngagementStrength engagement) => new Joint(Tapped, IntoThread.Vdi).Assess(
+            new JointDuty(Force.Zero, Force.FromKilonewtons(5), LoadIntroduction.WorstCase, Embedding.None),
+            PreloadRange.Between(Force.FromKilonewtons(28), Force.FromKilonewtons(39)),
+            JointCapacity.NothingStated.WithEngagement(engagement)).Of(JointCheckKind.ThreadStripping).ToString();
+    }
+
     private static readonly JointCapacity NutFace = JointCapacity.NothingStated
         .WithNutBearing(BearingSurface.Annulus(Length.FromMillimeters(22), Length.FromMillimeters(17.5)), Pressure.FromMegapascals(700));
 
