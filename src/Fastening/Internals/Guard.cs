@@ -74,6 +74,13 @@ internal static class Guard
         return si;
     }
 
+    public static double Check(ForcePerLength value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double si = Si.Of(value);
+        if (!domain.Contains(si)) Refuse(name, value, domain, 1e-6, "kN/mm");
+        return si;
+    }
+
     public static double Check(Ratio value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double fraction = Si.Of(value);
@@ -150,6 +157,7 @@ internal static class Guard
         RotationalSpeed rate => (Si.Of(rate), "°/s"),
         CoefficientOfThermalExpansion expansion => (Si.Of(expansion), "1/K"),
         TemperatureDelta change => (Si.Of(change), "K"),
+        ForcePerLength stiffness => (Si.Of(stiffness) * 1e-6, "kN/mm"),
         _ => (0, ""),
     };
 

@@ -23,6 +23,7 @@ internal static class Si
     public static double Of(CoefficientOfThermalExpansion value) => value.PerKelvin;
     public static double Of(TorquePerLength value) => value.NewtonMetersPerMeter;
     public static double Of(RotationalStiffness value) => value.NewtonMetersPerRadian;
+    public static double Of(ForcePerLength value) => value.NewtonsPerMeter;
     public static double Of(TemperatureDelta value) => value.Kelvins;
     /// <summary>In degrees Celsius, the unit of every table of the trade and exact there.</summary>
     public static double Of(Temperature value) => value.DegreesCelsius;
@@ -71,6 +72,15 @@ internal static class Si
         if (typeof(T) == typeof(Length)) return As<Length, T>(Length(value));
         throw Unsupported(typeof(T));
     }
+
+    /// <summary>The same, and a ratio: what is relative has no window, but it has an uncertainty.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double OfOrRatio<T>(T value) where T : struct, IQuantity =>
+        typeof(T) == typeof(Ratio) ? Of(Unsafe.As<T, Ratio>(ref value)) : Of(value);
+
+    /// <summary>The inverse of <see cref="OfOrRatio{T}(T)"/>.</summary>
+    public static T MakeOrRatio<T>(double value) where T : struct, IQuantity =>
+        typeof(T) == typeof(Ratio) ? As<Ratio, T>(Ratio(value)) : Make<T>(value);
 
     /// <summary>The unit of <see cref="Of{T}(T)"/>, as printed.</summary>
     public static string BaseUnit<T>() where T : struct, IQuantity =>

@@ -33,7 +33,7 @@ public sealed partial class TraceAnalysis
     /// out too high by the share of <see cref="RotationTightening.WithBoltTwist"/>, some hundredths on common bolts.
     /// </remarks>
     /// <param name="joint">Bolt and clamped parts.</param>
-    /// <param name="snugPreload">Preload at snug: 0 when snug is the elastic line projected to the running torque, that of the threshold torque otherwise.</param>
+    /// <param name="snugPreload">Preload at snug: 0 when snug is the elastic line extended back to the running torque, that of the threshold torque otherwise.</param>
     /// <param name="preloadsNewtons">As many preloads as the trace has samples, in newtons.</param>
     /// <exception cref="ArgumentNullException"><paramref name="joint"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="snugPreload"/> is outside its domain.</exception>
@@ -107,7 +107,7 @@ public sealed partial class TraceAnalysis
     // The preload gives the friction, the friction the torque in the thread, that torque the twist, and the twist the preload: a few rounds settle it.
     private double? FrictionOfTwistedBolt(Joint joint, BearingSurface bearing, TorqueConvention convention)
     {
-        double twist = Si.ToDegrees(joint.Bolt.TwistRadiansPerNewtonMeter), torque = Si.Of(TorqueGained);
+        double twist = Si.ToDegrees(joint.Bolt.TwistOf(null)), torque = Si.Of(TorqueGained);
         double perDegree = Si.Of(joint.PreloadGainAt(Si.Angle(1))), rotation = ElasticRegion!.RotationSi;
         double inThread = 0, preload = 0, friction = 0;
         for (int round = 0; round < MostRounds; round++)

@@ -19,7 +19,7 @@ internal static class GuaranteeReason
     };
 
     private static string Fits(GuaranteedSetting found, TorqueWrench wrench) =>
-        $"Every setting in {Limits(found.Window!, wrench)} gives the fastener {Within(found, wrench)}, within the required {Limits(found.Required, wrench)}."
+        $"Every setting {(found.Window!.Limits.IsOneSided ? "of" : "in")} {Limits(found.Window!, wrench)} gives the fastener {Within(found, wrench)}, within the required {Limits(found.Required, wrench)}."
         + (wrench.Maximum is null ? " The range of the wrench was not stated, so it was not checked." : "")
         + (wrench.Resolution is null ? " The step of the display was not stated: round inward." : "");
 
@@ -57,18 +57,29 @@ internal static class GuaranteeReason
 
     private static string Limits(ToleranceWindow<Torque> window, TorqueWrench wrench) => Limits(window.Limits, wrench);
 
-    private static string Limits(in WindowLimits window, TorqueWrench wrench) => $"{Show(Si.Torque(window.Lower), wrench)} to {Show(Si.Torque(window.Upper), wrench)}";
+    private static string Limits(in WindowLimits window, TorqueWrench wrench) =>
+        Words(window, torque => Show(torque, wrench), torque => Show(torque, wrench));
 
     private static string Outward(ToleranceWindow<Torque> window, TorqueWrench wrench) =>
-        $"{Safe(window.Lower, wrench, Math.Floor)} to {Safe(window.Upper, wrench, Math.Ceiling)}";
+        Words(window.Limits, torque => Safe(torque, wrench, Math.Floor), torque => Safe(torque, wrench, Math.Ceiling));
+
+    private static string Words(in WindowLimits window, Func<Torque, string> low, Func<Torque, string> high)
+    {
+        if (!window.HasUpper) return $"at least {low(Si.Torque(window.Lower))}";
+        if (!window.HasLower) return $"at most {high(Si.Torque(window.Upper))}";
+        return $"{low(Si.Torque(window.Lower))} to {high(Si.Torque(window.Upper))}";
+    }
 
     /// <summary>Rounded outward, but not beyond the required limits as they are shown: what the fastener gets lies within them.</summary>
     private static string Within(GuaranteedSetting found, TorqueWrench wrench)
     {
-        double low = Math.Max(Rounded(found.Delivered!.Lower, wrench, Math.Floor), Rounded(found.Required.Lower, wrench, Math.Round));
-        double high = Math.Min(Rounded(found.Delivered.Upper, wrench, Math.Ceiling), Rounded(found.Required.Upper, wrench, Math.Round));
-        string unit = Torque.GetAbbreviation(UnitOf(found.Required.Upper, wrench), CultureInfo.InvariantCulture);
-        return $"{Interval.Format(low, unit)} to {Interval.Format(high, unit)}";
+        WindowLimits required = found.Required.Limits;
+        string Shown(Torque torque, double value) => Interval.Format(value, Torque.GetAbbreviation(UnitOf(torque, wrench), CultureInfo.InvariantCulture));
+        double Limit(double torque) => Rounded(Si.Torque(torque), wrench, Math.Round);
+        return Words(
+            found.Delivered!.Limits,
+            low => Shown(low, required.HasLower ? Math.Max(Rounded(low, wrench, Math.Floor), Limit(required.Lower)) : Rounded(low, wrench, Math.Floor)),
+            high => Shown(high, required.HasUpper ? Math.Min(Rounded(high, wrench, Math.Ceiling), Limit(required.Upper)) : Rounded(high, wrench, Math.Ceiling)));
     }
 
     private static string Show(Torque torque, TorqueWrench wrench) => Safe(torque, wrench, Math.Round);

@@ -14,7 +14,7 @@ public class TappedJointTests
     private static readonly BoltCompliance WithNut = BoltCompliance.Vdi2230(M16, BoltLength, BoltLength, Grip, BoltHead.Hexagon, ElasticMaterial.Steel);
     private static readonly BoltCompliance Tapped = WithNut.TappedInto(ElasticMaterial.GreyCastIron);
     private static readonly BoltCompliance Textbook = BoltCompliance.Textbook(M16, BoltLength, BoltLength, Grip, ElasticMaterial.Steel);
-    private static readonly BoltCompliance Sections = BoltCompliance.OfSections(M16, [BoltSection.OfThread(Grip, M16)], ElasticMaterial.Steel);
+    private static readonly BoltCompliance Sections = BoltCompliance.OfSections(M16, [BoltSection.OfRootArea(Grip, M16)], ElasticMaterial.Steel);
 
     /// <summary>60 mm of bolt on a grip of 40 mm: 20 mm of thread can engage. The effective grip of the textbook takes in half a diameter, 8 mm.</summary>
     [Theory]
