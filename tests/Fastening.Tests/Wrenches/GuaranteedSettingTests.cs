@@ -191,12 +191,12 @@ public class GuaranteedSettingTests
         // ±4 %: 100 to 160 N·m at the fastener asks for 100 × 1.04 = 104 to 160 × 0.96 = 153.6 N·m; the range cuts them off.
         GuaranteedSetting found = Bare.WithRange(Nm(minimum), Nm(maximum)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(100), Nm(160)), MeasurementUncertainty.Expanded(Ratio.Zero, 2));
         Assert.Equal(SettingObstacle.None, found.Obstacle);
-        Close.To(lowest, found.Window!.Lower.NewtonMeters);
-        Close.To(highest, found.Window.Upper.NewtonMeters);
-        Close.To(104, found.BeforeRounding!.Lower.NewtonMeters);
-        Close.To(153.6, found.BeforeRounding.Upper.NewtonMeters);
-        Close.To(lowest / 1.04, found.Delivered!.Lower.NewtonMeters);
-        Close.To(highest / 0.96, found.Delivered.Upper.NewtonMeters);
+        Close.To(lowest, found.Window!.Lower!.Value.NewtonMeters);
+        Close.To(highest, found.Window.Upper!.Value.NewtonMeters);
+        Close.To(104, found.BeforeRounding!.Lower!.Value.NewtonMeters);
+        Close.To(153.6, found.BeforeRounding.Upper!.Value.NewtonMeters);
+        Close.To(lowest / 1.04, found.Delivered!.Lower!.Value.NewtonMeters);
+        Close.To(highest / 0.96, found.Delivered.Upper!.Value.NewtonMeters);
         Assert.EndsWith("The step of the display was not stated: round inward.", found.Reason, StringComparison.Ordinal);
     }
 
