@@ -16,7 +16,7 @@ public static class TorqueEquations
 
     /// <summary>c = 1/cos α.</summary>
     public static Equation<Func<double, double>> AxialFlankFactorEquation { get; } = Equation.Define(
-        AxialFlankFactor, "torque.axial-flank-factor", Symbols.FlankFactor, "1/cos(alpha)", "VDI 2230-1:2015 §5.4.2; Shigley 9th ed. §8-2",
+        AxialFlankFactor, "torque.axial-flank-factor", Symbols.FlankFactor, "1/cos(alpha)", "VDI 2230-1:2015 §5.4.3 (from memory); Shigley 9th ed. §8-2",
         Symbols.FlankAngle);
 
     /// <summary>Flank factor in the section normal to the helix: 1/cos α_n with tan α_n = tan α·cos φ.</summary>
@@ -36,7 +36,8 @@ public static class TorqueEquations
 
     /// <summary>λ_th = λ_P + c µ_th d_m/2.</summary>
     public static Equation<Func<double, double, double, double, double>> LinearThreadArmEquation { get; } = Equation.Define(
-        LinearThreadArm, "torque.linear-thread-arm", Symbols.ThreadArm, "lambda_P + c*mu_th*d_m/2", "ISO 16047:2005 (from memory); derived",
+        LinearThreadArm, "torque.linear-thread-arm", Symbols.ThreadArm, "lambda_P + c*mu_th*d_m/2",
+        "ISO 16047:2005 (from memory); in the stress of VDI 2230-1:2015 §5.5.1 (R7, from memory), with 1.155 printed for c; derived",
         Symbols.PitchArm, Symbols.FlankFactor, Symbols.ThreadFriction, Symbols.MeanThreadDiameter);
 
     /// <summary>Thread torque per unit preload, exact for the inclined plane.</summary>
@@ -50,14 +51,14 @@ public static class TorqueEquations
     public static Equation<Func<double, double, double, double, double>> ExactThreadArmEquation { get; } = Equation.Define(
         ExactThreadArm, "torque.exact-thread-arm", Symbols.ThreadArm, "d_m/2*(tan(phi) + c*mu_th)/(1 - c*mu_th*tan(phi))",
         "Shigley 9th ed. (2011) eq. (8-5); derived", Symbols.FlankFactor, Symbols.ThreadFriction, Symbols.MeanThreadDiameter, Symbols.LeadAngle,
-        "1 - c*mu_th*tan(phi)");
+        "0.99 - c*mu_th*tan(phi)");
 
     /// <summary>Thread torque per unit preload with the rounded coefficients printed by VDI 2230: 60° profile, one start.</summary>
     public static double PrintedThreadArm(double P, double mu_th, double d_2) => 0.16 * P + 0.58 * d_2 * mu_th;
 
     /// <summary>λ_th = 0.16 P + 0.58 d_2 µ_th.</summary>
     public static Equation<Func<double, double, double, double>> PrintedThreadArmEquation { get; } = Equation.Define(
-        PrintedThreadArm, "torque.printed-thread-arm", Symbols.ThreadArm, "0.16*P + 0.58*d_2*mu_th", "VDI 2230-1:2015 §5.4.2, printed form",
+        PrintedThreadArm, "torque.printed-thread-arm", Symbols.ThreadArm, "0.16*P + 0.58*d_2*mu_th", "VDI 2230-1:2015 §5.4.3 (R13), printed form (clause from memory)",
         Symbols.Pitch, Symbols.ThreadFriction, Symbols.PitchDiameter);
 
     /// <summary>Thread torque per unit preload with the rounded coefficient printed by ISO 16047: 60° profile, one start.</summary>
@@ -139,7 +140,7 @@ public static class TorqueEquations
 
     /// <summary>M = κ F + M_p.</summary>
     public static Equation<Func<double, double, double, double>> TighteningTorqueEquation { get; } = Equation.Define(
-        TighteningTorque, "torque.tightening-torque", Symbols.TighteningTorque, "kappa*F + M_p", "ISO 16047:2005 (from memory); VDI 2230-1:2015 §5.4.2",
+        TighteningTorque, "torque.tightening-torque", Symbols.TighteningTorque, "kappa*F + M_p", "ISO 16047:2005 (from memory); VDI 2230-1:2015 §5.4.3 (R13, from memory)",
         Symbols.TorqueArm, Symbols.Preload, Symbols.PrevailingTorque);
 
     /// <summary>Preload at a tightening torque; a torque below the prevailing torque gives none.</summary>
@@ -212,7 +213,7 @@ public static class TorqueEquations
     /// <summary>λ_L = 0.58 d_2 µ_th − 0.16 P.</summary>
     public static Equation<Func<double, double, double, double>> PrintedLooseningThreadArmEquation { get; } = Equation.Define(
         PrintedLooseningThreadArm, "torque.printed-loosening-thread-arm", Symbols.LooseningThreadArm, "0.58*d_2*mu_th - 0.16*P",
-        "VDI 2230-1:2015 §5.4.2, printed form with the pitch reversed; derived", Symbols.Pitch, Symbols.ThreadFriction, Symbols.PitchDiameter);
+        "VDI 2230-1:2015 §5.4.3 (R13), printed form (clause from memory) with the pitch reversed; derived", Symbols.Pitch, Symbols.ThreadFriction, Symbols.PitchDiameter);
 
     /// <summary>Loosening torque of the thread per unit preload, coefficient rounded as ISO 16047 prints it.</summary>
     public static double IsoPrintedLooseningThreadArm(double lambda_P, double mu_th, double d_2) => 0.577 * d_2 * mu_th - lambda_P;

@@ -9,7 +9,7 @@ public static class WorkingStressEquations
 
     /// <summary>τ_B = k_τ τ.</summary>
     public static Equation<Func<double, double, double>> ResidualTorsionEquation { get; } = Equation.Define(
-        ResidualTorsion, "stress.residual-torsion", Symbols.ResidualTorsion, "k_tau*tau", "VDI 2230-1:2015 §5.5.1 (from memory)",
+        ResidualTorsion, "stress.residual-torsion", Symbols.ResidualTorsion, "k_tau*tau", "VDI 2230-1:2015 §5.5.2 (R8, from memory)",
         Symbols.TorsionShare, Symbols.TorsionalStress);
 
     /// <summary>Amplitude of the tensile stress between two bolt forces.</summary>

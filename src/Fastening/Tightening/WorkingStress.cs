@@ -6,7 +6,7 @@ namespace Fastening;
 
 /// <summary>Tension, torsion and equivalent stress in the bolt in service: the force has changed, and a part of the torsion has gone.</summary>
 /// <remarks>
-/// VDI 2230-1:2015 §5.5.1 (R8): σ = F_S/A_0, τ_B = k_τ τ with the torsion τ of tightening, σ_red = √(σ² + 3τ_B²). The share k_τ is the user's: 0.5
+/// VDI 2230-1:2015 §5.5.2 (R8, from memory): σ = F_S/A_0, τ_B = k_τ τ with the torsion τ of tightening, σ_red = √(σ² + 3τ_B²). The share k_τ is the user's: 0.5
 /// by VDI 2230 (from memory), 0 for a bolt that was tensioned or heated. Not covered: bending, fatigue, preload beyond yield.
 /// </remarks>
 /// <example><code>WorkingStress stress = WorkingStress.At(model, assemblyPreload, joint.At(assemblyPreload, load, introduction).BoltForce, residualTorsion: 0.5);
@@ -47,7 +47,7 @@ public sealed class WorkingStress
         double preload = Guard.Check(assemblyPreload, Domains.Force), force = Guard.Check(boltForce, Domains.Force);
         double share = Guard.Check(residualTorsion, Domains.Share);
         StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
-        (double tension, double twist, double equivalent) = Compute(null, section, model, model.Arms.Thread, preload, force, share);
+        (double tension, double twist, double equivalent) = Compute(null, section, model, model.ShankArm, preload, force, share);
         return new WorkingStress(tension, twist, equivalent);
     }
 
@@ -80,8 +80,8 @@ public sealed class WorkingStress
 
     /// <summary>Thread torque per unit preload, with the work written down.</summary>
     internal static double ThreadArm(Derivation? work, FrictionTorqueModel model) => work is null
-        ? model.Arms.Thread
-        : TorqueArms.Tightening(work, model.Thread, model.Bearing, model.Friction, model.Convention).Thread;
+        ? model.ShankArm
+        : TorqueArms.InShank(work, model.Thread, model.Friction, model.Convention);
 
     internal static (double Tension, double Torsion, double Equivalent) Compute(
         Derivation? work, in StressedSection section, FrictionTorqueModel model, double threadArm, double preload, double force, double residualTorsion)

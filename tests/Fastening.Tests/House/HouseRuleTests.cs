@@ -16,7 +16,7 @@ public class HouseRuleTests
         ["Threads"] = [],
         ["Materials"] = ["Threads"],
         ["Friction"] = ["Threads"],
-        ["Tightening"] = ["Threads", "Materials", "Friction"],
+        ["Tightening"] = ["Threads", "Materials", "Friction", "Tolerances"],
         ["Wrenches"] = ["Tolerances"],
         ["Joints"] = ["Threads", "Materials", "Friction", "Tightening"],
         ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Traces", "Wrenches", "Threads", "Materials", "Friction"],
