@@ -93,7 +93,7 @@ public sealed class AssemblyStress
     /// <returns>The torque.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <exception cref="ArgumentException">The highest prevailing torque alone uses up the permitted stress.</exception>
+    /// <exception cref="ArgumentException">The highest prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
     /// <exception cref="InvalidOperationException">The range is one of nut factors.</exception>
     /// <example><code>AssemblyStress.PermittedTorque(TorquePreloadRange.OfFriction(model, friction), strength, utilisation: 0.9)</code></example>
     public static Torque PermittedTorque(
@@ -110,7 +110,7 @@ public sealed class AssemblyStress
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <exception cref="ArgumentException">The highest prevailing torque alone uses up the permitted stress.</exception>
+    /// <exception cref="ArgumentException">The highest prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
     /// <exception cref="InvalidOperationException">The range is one of nut factors.</exception>
     /// <example><code>Console.WriteLine(AssemblyStress.DerivePermittedTorque(TorquePreloadRange.OfFriction(model, friction), strength, utilisation: 0.9));</code></example>
     public static Derivation DerivePermittedTorque(

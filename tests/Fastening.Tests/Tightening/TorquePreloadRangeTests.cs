@@ -51,7 +51,8 @@ public class TorquePreloadRangeTests
             ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(torque.Torque * 0.2, torque.Torque);
             PreloadRange preload = range.PreloadRangeAt(window);
             double stress = AssemblyStress.HighestAt(range, window.Upper).VonMises.Pascals;
-            Torque permitted = AssemblyStress.PermittedTorque(TorquePreloadRange.OfFriction(model, friction), Strength, Utilisation);
+            var own = new BoltStrength(Pressure.FromMegapascals(800), Pressure.FromMegapascals(640));
+            Torque permitted = AssemblyStress.PermittedTorque(TorquePreloadRange.OfFriction(model, friction), own, Utilisation);
             for (int i = 0; i < 108; i++)
             {
                 FrictionTorqueModel inside = model
