@@ -60,7 +60,7 @@ public static class LoadShareEquations
     public static Equation<Func<double, double, double, double, double>> YieldingFactorEquation { get; } = Equation.Define(
         YieldingFactor, "joint.yielding-factor", Symbols.YieldingFactor, "F_p/(Phi_K*F_At + F_V)", "Shigley 9th ed. (2011) eq. (8-28): n_p = S_p A_t/(C P + F_i)",
         Symbols.ProofLoad, Symbols.WorkingPreload, Symbols.LoadFactor, Symbols.TensileLoad,
-        "Phi_K*F_At + F_V - 0.000001*F_p");
+        "Phi_K*F_At + F_V - 0.01*F_p");
 
     /// <summary>Shigley's load factor against overloading: by how much the load, not the preload, may grow up to the proof strength.</summary>
     public static double OverloadFactor(double F_p, double F_V, double Phi_K, double F_At) => (F_p - F_V) / (Phi_K * F_At);

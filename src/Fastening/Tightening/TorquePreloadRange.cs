@@ -99,7 +99,7 @@ public sealed class TorquePreloadRange
     /// <param name="torque">Torque at the fastener.</param>
     /// <returns>Lowest and highest preload.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
-    /// <example><code>range.PreloadRangeAt(Torque.FromNewtonMeters(150)).Minimum</code></example>
+    /// <example><code>corners.PreloadRangeAt(Torque.FromNewtonMeters(150)).Minimum</code></example>
     public PreloadRange PreloadRangeAt(Torque torque)
     {
         double moment = Guard.Check(torque, Domains.Torque);
@@ -114,7 +114,7 @@ public sealed class TorquePreloadRange
     /// <returns>Lowest and highest preload.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="torque"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A limit is negative or beyond its domain.</exception>
-    /// <example><code>range.PreloadRangeAt(ToleranceWindow.FromPercent(Torque.FromNewtonMeters(150), minusPercent: 4, plusPercent: 4))</code></example>
+    /// <example><code>corners.PreloadRangeAt(ToleranceWindow.FromPercent(Torque.FromNewtonMeters(150), minusPercent: 4, plusPercent: 4))</code></example>
     public PreloadRange PreloadRangeAt(ToleranceWindow<Torque> torque) =>
         Between(Guard.Check(Guard.NotNull(torque).Lower, Domains.Torque, nameof(torque)), Guard.Check(torque.Upper, Domains.Torque, nameof(torque)));
 
