@@ -36,7 +36,7 @@ internal sealed class FootJoint
 
     public BoltStrength Strength => PropertyClass.StrengthFor(Thread);
 
-    public double Utilisation { get; } = 0.9;
+    public Ratio Utilisation { get; } = Ratio.FromPercent(90);
 
     public FrictionRange Friction { get; } = new(
         low: new FrictionCoefficients(thread: 0.10, bearing: 0.09), high: new FrictionCoefficients(thread: 0.16, bearing: 0.15));
@@ -60,12 +60,15 @@ internal sealed class FootJoint
     public Force RequiredClamp { get; } = Force.FromKilonewtons(72);
 
     /// <summary>Wrench accuracy included.</summary>
-    public ToleranceWindow<Torque> SnugTorque { get; } = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(80), minusPercent: 6, plusPercent: 6);
+    public ToleranceWindow<Torque> SnugTorque { get; } = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(80), minus: Ratio.FromPercent(6), plus: Ratio.FromPercent(6));
 
     /// <summary>How far the angle reached may be from the angle set, start at snug and reading together.</summary>
     public Angle RotationTolerance { get; } = Angle.FromDegrees(3);
 
     public double TorqueTolerancePercent { get; } = 6;
+
+    /// <summary>Of the resilience of bolt and parts: two standard uncertainties of 8 %, calculated and not yet measured.</summary>
+    public Ratio StiffnessError { get; } = Ratio.FromPercent(16);
 
     public CoaxialExtension Extension { get; } = CoaxialExtension.Square(
         Length.FromMillimeters(150), side: Length.FromMillimeters(19.05), shearModulus: Pressure.FromGigapascals(79));

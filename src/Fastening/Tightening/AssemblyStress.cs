@@ -12,7 +12,7 @@ namespace Fastening;
 /// bearing friction their highest can stress the bolt more. <see cref="PermittedTorque"/> and <see cref="HighestAt"/> look at every corner.
 /// </remarks>
 /// <example><code>Torque permitted = AssemblyStress.PermittedTorque(
-///     TorquePreloadRange.OfFriction(model, friction), PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: 0.9);</code></example>
+///     TorquePreloadRange.OfFriction(model, friction), PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));</code></example>
 public sealed class AssemblyStress
 {
     private const int Corners = 4;
@@ -87,7 +87,7 @@ public sealed class AssemblyStress
     /// </remarks>
     /// <param name="range">The ranges of friction and of prevailing torque.</param>
     /// <param name="strength">Strength of the bolt.</param>
-    /// <param name="utilisation">Share ν of the yield strength, above 0 to 1; 0.9 is usual and never assumed.</param>
+    /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %; 90 % is usual and never assumed.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The torque.</returns>
@@ -95,16 +95,16 @@ public sealed class AssemblyStress
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="ArgumentException">The highest prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
     /// <exception cref="InvalidOperationException">The range is one of nut factors.</exception>
-    /// <example><code>AssemblyStress.PermittedTorque(TorquePreloadRange.OfFriction(model, friction), strength, utilisation: 0.9)</code></example>
+    /// <example><code>AssemblyStress.PermittedTorque(TorquePreloadRange.OfFriction(model, friction), strength, utilisation: Ratio.FromPercent(90))</code></example>
     public static Torque PermittedTorque(
-        TorquePreloadRange range, BoltStrength strength, double utilisation,
+        TorquePreloadRange range, BoltStrength strength, Ratio utilisation,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null) =>
         Si.Torque(Governing(range, strength, utilisation, torsion, waistDiameter).Torque);
 
     /// <summary>The work behind <see cref="PermittedTorque"/>, at the corner that governs; its last step is that torque, bit for bit.</summary>
     /// <param name="range">The ranges of friction and of prevailing torque.</param>
     /// <param name="strength">Strength of the bolt.</param>
-    /// <param name="utilisation">Share ν of the yield strength, above 0 to 1.</param>
+    /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The steps.</returns>
@@ -112,9 +112,9 @@ public sealed class AssemblyStress
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="ArgumentException">The highest prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
     /// <exception cref="InvalidOperationException">The range is one of nut factors.</exception>
-    /// <example><code>Console.WriteLine(AssemblyStress.DerivePermittedTorque(TorquePreloadRange.OfFriction(model, friction), strength, utilisation: 0.9));</code></example>
+    /// <example><code>Console.WriteLine(AssemblyStress.DerivePermittedTorque(TorquePreloadRange.OfFriction(model, friction), strength, utilisation: Ratio.FromPercent(90)));</code></example>
     public static Derivation DerivePermittedTorque(
-        TorquePreloadRange range, BoltStrength strength, double utilisation,
+        TorquePreloadRange range, BoltStrength strength, Ratio utilisation,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         FrictionTorqueModel corner = Governing(range, strength, utilisation, torsion, waistDiameter).Corner;
@@ -151,16 +151,16 @@ public sealed class AssemblyStress
     /// </remarks>
     /// <param name="model">Thread, convention, friction and prevailing torque; where a torque is chosen, the lowest of both.</param>
     /// <param name="strength">Strength of the bolt.</param>
-    /// <param name="utilisation">Share ν of the yield strength, above 0 to 1; 0.9 is usual and never assumed.</param>
+    /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %; 90 % is usual and never assumed.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The permitted preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="ArgumentException">The prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
-    /// <example><code>AssemblyStress.PermittedPreload(model, strength, utilisation: 0.9)</code></example>
+    /// <example><code>AssemblyStress.PermittedPreload(model, strength, utilisation: Ratio.FromPercent(90))</code></example>
     public static Force PermittedPreload(
-        FrictionTorqueModel model, BoltStrength strength, double utilisation,
+        FrictionTorqueModel model, BoltStrength strength, Ratio utilisation,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
@@ -170,16 +170,16 @@ public sealed class AssemblyStress
     /// <summary>The work behind <see cref="PermittedPreload"/>; its last step is that preload, bit for bit.</summary>
     /// <param name="model">Thread, convention, friction and prevailing torque; where a torque is chosen, the lowest of both.</param>
     /// <param name="strength">Strength of the bolt.</param>
-    /// <param name="utilisation">Share ν of the yield strength, above 0 to 1.</param>
+    /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="ArgumentException">The prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
-    /// <example><code>Console.WriteLine(AssemblyStress.DerivePermittedPreload(model, strength, utilisation: 0.9));</code></example>
+    /// <example><code>Console.WriteLine(AssemblyStress.DerivePermittedPreload(model, strength, utilisation: Ratio.FromPercent(90)));</code></example>
     public static Derivation DerivePermittedPreload(
-        FrictionTorqueModel model, BoltStrength strength, double utilisation,
+        FrictionTorqueModel model, BoltStrength strength, Ratio utilisation,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         var work = new Derivation("Permitted preload");
@@ -196,7 +196,7 @@ public sealed class AssemblyStress
         range.StressCorner(highThread: (index & 1) != 0, highPrevailing: (index & 2) != 0);
 
     private static (double Torque, FrictionTorqueModel Corner) Governing(
-        TorquePreloadRange range, BoltStrength strength, double utilisation, TorsionDistribution torsion, Length? waistDiameter)
+        TorquePreloadRange range, BoltStrength strength, Ratio utilisation, TorsionDistribution torsion, Length? waistDiameter)
     {
         Guard.NotNull(range);
         (double Torque, FrictionTorqueModel? Corner) least = (double.PositiveInfinity, null);
@@ -224,12 +224,12 @@ public sealed class AssemblyStress
     }
 
     private static double Permitted(
-        Derivation? work, in StressedSection section, double threadArm, FrictionTorqueModel model, BoltStrength strength, double utilisation)
+        Derivation? work, in StressedSection section, double threadArm, FrictionTorqueModel model, BoltStrength strength, Ratio utilisation)
     {
         double prevailing = model.PrevailingSi;
-        Guard.Check(utilisation, Domains.Utilisation);
+        double share = Guard.Check(utilisation, Domains.Utilisation);
         double yield = Guard.NotNull(strength).RequireFor(model.Thread, nameof(strength)).Yield;
-        double limit = StressEquations.PermittedStressEquation.Step(work, utilisation, yield);
+        double limit = StressEquations.PermittedStressEquation.Step(work, share, yield);
         double prevailingStress = StressEquations.PrevailingStressEquation.Step(work, prevailing, section.Modulus);
         if (prevailingStress >= limit)
         {

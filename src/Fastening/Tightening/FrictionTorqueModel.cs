@@ -118,7 +118,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <exception cref="ArgumentOutOfRangeException">A limit is negative or beyond its domain.</exception>
     /// <exception cref="ArgumentException">At the highest friction no torque turns the thread (exact form).</exception>
     /// <example><code>PreloadRange preload = model.PreloadRangeAt(
-    ///     ToleranceWindow.FromPercent(Torque.FromNewtonMeters(150), minusPercent: 4, plusPercent: 4), friction);</code></example>
+    ///     ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(150), minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4)), friction);</code></example>
     public PreloadRange PreloadRangeAt(ToleranceWindow<Torque> torque, FrictionRange friction) =>
         TorquePreloadRange.OfFriction(this, friction).PreloadRangeAt(torque);
 
@@ -126,7 +126,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <param name="torque">Torque at the fastener; below the prevailing torque all of it is prevailing.</param>
     /// <returns>The parts; their sum is the torque to rounding.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
-    /// <example><code>double efficiency = model.BreakdownAt(Torque.FromNewtonMeters(150)).PitchShare;</code></example>
+    /// <example><code>Ratio stretching = model.BreakdownAt(Torque.FromNewtonMeters(150)).PitchShare;</code></example>
     public TorqueBreakdown BreakdownAt(Torque torque) => Breakdown(null, _arms, Guard.Check(torque, Domains.Torque));
 
     /// <summary>The work behind <see cref="BreakdownAt"/>; its last step is the total, bit for bit.</summary>

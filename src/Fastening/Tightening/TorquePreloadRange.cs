@@ -114,7 +114,7 @@ public sealed class TorquePreloadRange
     /// <returns>Lowest and highest preload.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="torque"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A limit is negative or beyond its domain.</exception>
-    /// <example><code>corners.PreloadRangeAt(ToleranceWindow.FromPercent(Torque.FromNewtonMeters(150), minusPercent: 4, plusPercent: 4))</code></example>
+    /// <example><code>corners.PreloadRangeAt(ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(150), minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4)))</code></example>
     public PreloadRange PreloadRangeAt(ToleranceWindow<Torque> torque) =>
         Between(Guard.Check(Guard.NotNull(torque).Lower, Domains.Torque, nameof(torque)), Guard.Check(torque.Upper, Domains.Torque, nameof(torque)));
 

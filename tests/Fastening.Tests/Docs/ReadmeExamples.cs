@@ -17,8 +17,8 @@ public class ReadmeExamples
         TorquePreloadRange range = TorquePreloadRange.OfFriction(model, friction);     // no prevailing torque
 
         // The torque at which no friction in the range stresses the bolt above 0.9 of its yield strength, and a window that ends there.
-        Torque permitted = AssemblyStress.PermittedTorque(range, PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: 0.9);
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(permitted / 1.04, minusPercent: 4, plusPercent: 4);
+        Torque permitted = AssemblyStress.PermittedTorque(range, PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(permitted / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4));
         PreloadRange preload = range.PreloadRangeAt(window);                           // 51.4 to 82.9 kN
 
         // The same torque through an adapter that points 45° away from the handle.
@@ -57,11 +57,11 @@ public class ReadmeExamples
             .ForHexagonBolt(ScrewThread.Parse("M16"), new FrictionCoefficients(thread: 0.12, bearing: 0.10))
             .WithPrevailing(Torque.FromNewtonMeters(5));
         TorqueBreakdown parts = model.BreakdownAt(Torque.FromNewtonMeters(170));
-        double stretching = parts.PitchShare;                                   // 0.13: the rest is friction
+        Ratio stretching = parts.PitchShare;                                    // 13 %: the rest is friction
         Torque toLoosen = model.LooseningTorqueAt(model.PreloadAt(parts.Total));
         #endregion
 
-        Assert.InRange(stretching, 0.125, 0.14);
+        Assert.InRange(stretching.DecimalFractions, 0.125, 0.14);
         Assert.InRange(toLoosen.NewtonMeters, 100, 170);
     }
 
@@ -78,8 +78,8 @@ public class ReadmeExamples
             .WithPrevailing(low: Torque.Zero, high: Torque.FromNewtonMeters(30));   // a locking nut, and one that has lost it
         BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(model.Thread);
 
-        Torque permitted = AssemblyStress.PermittedTorque(nut, strength, utilisation: 0.9);     // 171 N·m, not the 192 N·m of 30 N·m counted on
-        PreloadRange preload = nut.PreloadRangeAt(ToleranceWindow.FromPercent(permitted / 1.04, minusPercent: 4, plusPercent: 4));     // 41.7 to 82.9 kN
+        Torque permitted = AssemblyStress.PermittedTorque(nut, strength, utilisation: Ratio.FromPercent(90));     // 171 N·m, not the 192 N·m of 30 N·m counted on
+        PreloadRange preload = nut.PreloadRangeAt(ToleranceWindow.FromDeviations(permitted / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4)));     // 41.7 to 82.9 kN
         AssemblyStress stress = AssemblyStress.HighestAt(nut, Torque.FromNewtonMeters(192));    // 645 MPa: above the yield strength of 640 MPa
         #endregion
 
@@ -132,7 +132,7 @@ public class ReadmeExamples
     public void Window_example()
     {
         #region windows
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(50), minusPercent: 0, plusPercent: 4);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(50), minus: Ratio.Zero, plus: Ratio.FromPercent(4));
         Conformity atTheLimit = window.Classify(Torque.FromNewtonMeters(52));   // Within: a reading equal to a limit conforms
         ToleranceWindow<Torque>? onTheDisplay = window.RoundInward(Torque.FromNewtonMeters(0.5));
         ToleranceWindow<Torque>? guarded = window.AcceptanceWindow(guardBand: Torque.FromNewtonMeters(1.5));    // null: nothing is left
@@ -149,14 +149,14 @@ public class ReadmeExamples
         double[] seconds = [0, 1, 2, 3], degrees = [0, 20, 90, 100], newtonMeters = [10, 30, 90, 120];
 
         #region rate
-        RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(180), Duration.FromSeconds(6));
-        bool stroke = limit.Check(Angle.FromDegrees(90), Duration.FromSeconds(3.5)).Conforms;
+        RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(100), Duration.FromSeconds(4));
+        bool stroke = limit.Check(Angle.FromDegrees(90), Duration.FromSeconds(3.7)).Conforms;
         TighteningTrace trace = TighteningTrace.FromSamples(seconds, degrees, newtonMeters);
         RotationRateCheck check = limit.Check(trace, window: Duration.FromSeconds(0.5));
         #endregion
 
         Assert.True(stroke);
-        Assert.Equal("70°/s, limit 30°/s: too fast", check.ToString());
+        Assert.Equal("70°/s, limit 25°/s: too fast", check.ToString());
     }
 
     [Fact]
@@ -166,13 +166,13 @@ public class ReadmeExamples
         Entered<Torque> reading = Entered.Parse<Torque>("118 ft-lb");
         Torque torque = reading.Quantity;                                       // 160 N·m
         string record = reading.ToString();                                     // "118 lbf·ft": kept as entered
-        string sheet = ShopUnit.DecinewtonMeter.Format(torque, decimals: 0);    // "1600 dN·m"
+        string sheet = ShopUnit.KilogramForceMeter.Format(torque, decimals: 1); // "16.3 kgf·m"
         bool ambiguous = Entered.TryParse<Torque>("118 lb", out _);             // false: lb is no torque
         #endregion
 
         Close.To(118 * 1.3558179483314004, torque.NewtonMeters);
         Assert.Equal("118 lbf·ft", record);
-        Assert.Equal("1600 dN·m", sheet);
+        Assert.Equal("16.3 kgf·m", sheet);
         Assert.False(ambiguous);
     }
 

@@ -62,7 +62,7 @@ public class RefusalTests
         string[] names = [.. PublicMembers().Select(Name).Distinct()];
         Assert.True(names.Length >= 70, $"only {names.Length} members: {string.Join(", ", names)}");
         Assert.Contains("TorqueWrench.WithAdapter", names);
-        Assert.Contains("ToleranceWindow.FromPercent", names);
+        Assert.Contains("ToleranceWindow.FromDeviations", names);
         Assert.Contains("TorquePreloadModel.FromNutFactor", names);
     }
 

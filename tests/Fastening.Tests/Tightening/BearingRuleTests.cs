@@ -23,11 +23,11 @@ public class BearingRuleTests
         FrictionTorqueModel model = TorquePreloadModel
             .ForHexagonBolt(ScrewThread.Parse("M10"), FrictionCoefficients.Uniform(0.12)).WithConvention(TorqueConvention.Vdi2230);
         BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(model.Thread);
-        Force permitted = AssemblyStress.PermittedPreload(model, strength, 0.9);
+        Force permitted = AssemblyStress.PermittedPreload(model, strength, Ratio.FromPercent(90));
         Assert.Equal(29_604, permitted.Newtons, 0.5);
         Assert.Equal(576, AssemblyStress.At(model, permitted).VonMises.Megapascals, 1e-9);
-        Assert.DoesNotContain(AssemblyStress.DerivePermittedPreload(model, strength, 0.9).Steps, step => step.Equation.Id == "torque.printed-thread-arm");
-        Assert.Equal(permitted.Newtons, AssemblyStress.DerivePermittedPreload(model, strength, 0.9).Result);
+        Assert.DoesNotContain(AssemblyStress.DerivePermittedPreload(model, strength, Ratio.FromPercent(90)).Steps, step => step.Equation.Id == "torque.printed-thread-arm");
+        Assert.Equal(permitted.Newtons, AssemblyStress.DerivePermittedPreload(model, strength, Ratio.FromPercent(90)).Result);
     }
 
     [Fact]

@@ -7,7 +7,7 @@ namespace Fastening.Tests.Tightening;
 [Properties(Arbitrary = [typeof(Domain)], MaxTest = 200)]
 public class TorquePreloadRangeTests
 {
-    private const double Utilisation = 0.9;
+    private static readonly Ratio Utilisation = Ratio.FromPercent(90);
 
     private static readonly ScrewThread M16 = ScrewThread.Parse("M16");
 
