@@ -24,6 +24,8 @@ internal static class Si
     public static double Of(TorquePerLength value) => value.NewtonMetersPerMeter;
     public static double Of(RotationalStiffness value) => value.NewtonMetersPerRadian;
     public static double Of(TemperatureDelta value) => value.Kelvins;
+    /// <summary>In degrees Celsius, the unit of every table of the trade and exact there.</summary>
+    public static double Of(Temperature value) => value.DegreesCelsius;
     public static double Millimeters(Length value) => value.Millimeters;
     public static double Radians(Angle value) => value.Degrees * RadiansPerDegree;
     public static double ToRadians(double degrees) => degrees * RadiansPerDegree;
@@ -42,6 +44,7 @@ internal static class Si
     public static Duration Duration(double seconds) => UnitsNet.Duration.FromSeconds(seconds);
     public static RotationalSpeed RotationalSpeed(double degreesPerSecond) => UnitsNet.RotationalSpeed.FromDegreesPerSecond(degreesPerSecond);
     public static TemperatureDelta TemperatureDelta(double kelvins) => UnitsNet.TemperatureDelta.FromKelvins(kelvins);
+    public static Temperature Temperature(double celsius) => UnitsNet.Temperature.FromDegreesCelsius(celsius);
     public static Energy Energy(double joules) => UnitsNet.Energy.FromJoules(joules);
     public static RotationalStiffness RotationalStiffnessPerDegree(double newtonMetersPerDegree) => UnitsNet.RotationalStiffness.FromNewtonMetersPerDegree(newtonMetersPerDegree);
     public static Ratio Ratio(double fraction) => UnitsNet.Ratio.FromDecimalFractions(fraction);

@@ -147,7 +147,7 @@ public class JointAssessmentTests
         foreach (JointTemperatures rises in new[]
         {
             new JointTemperatures(TemperatureDelta.FromKelvins(60), TemperatureDelta.FromKelvins(10)),
-            new JointTemperatures(TemperatureDelta.FromKelvins(5), TemperatureDelta.FromKelvins(70)).WithModuli(0.96, 0.98),
+            new JointTemperatures(TemperatureDelta.FromKelvins(5), TemperatureDelta.FromKelvins(70)).WithModuli(0.96, 0.98).AssembledAt(Temperature.FromDegreesCelsius(20)),
         })
         {
             JointCheck check = AssessedJoint.Joint
@@ -284,5 +284,13 @@ public class JointAssessmentTests
         Close.To(capacity, SiOf(check.Capacity), 1e-9);
         Close.To(capacity / demand, check.Safety!.Value, 1e-9);
         Assert.Equal(factor, check.LoadIntroductionFactor);
+    }
+
+    [Fact]
+    public void Whatever_the_outcome_the_text_ends_on_what_no_check_covers()
+    {
+        JointAssessment assessment = AssessedJoint.Joint.Assess(AssessedJoint.Duty(0, 9, LoadIntroduction.Between(0.3, 0.7)), AssessedJoint.Assembly, AssessedJoint.Capacity);
+        string last = assessment.ToString().TrimEnd('\n').Split('\n')[^1];
+        Assert.All(JointAssessment.NotCovered, left => Assert.Contains(left, last, StringComparison.Ordinal));
     }
 }
