@@ -42,7 +42,7 @@ public sealed class Vdi2230 : PublishedSource
     {
         (TighteningMethod Method, string Condition)[] methods = row.Text("method") switch
         {
-            "elongation, ultrasonic" => [(TighteningMethod.Elongation, "elongation or ultrasonic measurement")],
+            "elongation, ultrasonic" => [(TighteningMethod.Ultrasonic, "elongation controlled by ultrasound")],
             "yield-point or angle controlled" => [(TighteningMethod.YieldControlled, ""), (TighteningMethod.AngleControlled, "")],
             "hydraulic" => [(TighteningMethod.HydraulicTensioner, "")],
             "torque wrench, torque found by test (mu measured)" =>

@@ -37,7 +37,7 @@ public static class TorqueEquations
     /// <summary>λ_th = λ_P + c µ_th d_m/2.</summary>
     public static Equation<Func<double, double, double, double, double>> LinearThreadArmEquation { get; } = Equation.Define(
         LinearThreadArm, "torque.linear-thread-arm", Symbols.ThreadArm, "lambda_P + c*mu_th*d_m/2",
-        "ISO 16047:2005 (from memory); in the stress of VDI 2230-1:2015 §5.5.1 (R7, from memory), with 1.155 printed for c; derived",
+        "ISO 16047:2005 (from memory); VDI 2230-1:2015 §5.5.1, in the stress, 1.155 printed for c (from memory); derived",
         Symbols.PitchArm, Symbols.FlankFactor, Symbols.ThreadFriction, Symbols.MeanThreadDiameter);
 
     /// <summary>Thread torque per unit preload, exact for the inclined plane.</summary>
@@ -58,7 +58,7 @@ public static class TorqueEquations
 
     /// <summary>λ_th = 0.16 P + 0.58 d_2 µ_th.</summary>
     public static Equation<Func<double, double, double, double>> PrintedThreadArmEquation { get; } = Equation.Define(
-        PrintedThreadArm, "torque.printed-thread-arm", Symbols.ThreadArm, "0.16*P + 0.58*d_2*mu_th", "VDI 2230-1:2015 §5.4.3 (R13), printed form (clause from memory)",
+        PrintedThreadArm, "torque.printed-thread-arm", Symbols.ThreadArm, "0.16*P + 0.58*d_2*mu_th", "VDI 2230-1:2015 §5.4.3 (from memory), printed form",
         Symbols.Pitch, Symbols.ThreadFriction, Symbols.PitchDiameter);
 
     /// <summary>Thread torque per unit preload with the rounded coefficient printed by ISO 16047: 60° profile, one start.</summary>
@@ -75,7 +75,7 @@ public static class TorqueEquations
     /// <summary>D_b = (D_o + D_i)/2.</summary>
     public static Equation<Func<double, double, double>> MeanBearingDiameterEquation { get; } = Equation.Define(
         MeanBearingDiameter, "torque.mean-bearing-diameter", Symbols.BearingDiameter, "(D_o + D_i)/2",
-        "ISO 16047:2005 (from memory); VDI 2230-1:2015, D_Km", Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter);
+        "ISO 16047:2005 (from memory); VDI 2230-1:2015 (from memory), D_Km", Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter);
 
     /// <summary>
     /// Effective bearing diameter under uniform pressure: (2/3)(D_o³ − D_i³)/(D_o² − D_i²) with the common factor D_o − D_i taken out,
@@ -140,7 +140,7 @@ public static class TorqueEquations
 
     /// <summary>M = κ F + M_p.</summary>
     public static Equation<Func<double, double, double, double>> TighteningTorqueEquation { get; } = Equation.Define(
-        TighteningTorque, "torque.tightening-torque", Symbols.TighteningTorque, "kappa*F + M_p", "ISO 16047:2005 (from memory); VDI 2230-1:2015 §5.4.3 (R13, from memory)",
+        TighteningTorque, "torque.tightening-torque", Symbols.TighteningTorque, "kappa*F + M_p", "ISO 16047:2005 (from memory); VDI 2230-1:2015 §5.4.3 (from memory)",
         Symbols.TorqueArm, Symbols.Preload, Symbols.PrevailingTorque);
 
     /// <summary>Preload at a tightening torque; a torque below the prevailing torque gives none.</summary>
@@ -213,7 +213,7 @@ public static class TorqueEquations
     /// <summary>λ_L = 0.58 d_2 µ_th − 0.16 P.</summary>
     public static Equation<Func<double, double, double, double>> PrintedLooseningThreadArmEquation { get; } = Equation.Define(
         PrintedLooseningThreadArm, "torque.printed-loosening-thread-arm", Symbols.LooseningThreadArm, "0.58*d_2*mu_th - 0.16*P",
-        "VDI 2230-1:2015 §5.4.3 (R13), printed form (clause from memory) with the pitch reversed; derived", Symbols.Pitch, Symbols.ThreadFriction, Symbols.PitchDiameter);
+        "VDI 2230-1:2015 §5.4.3 (from memory), printed form with the pitch reversed; derived", Symbols.Pitch, Symbols.ThreadFriction, Symbols.PitchDiameter);
 
     /// <summary>Loosening torque of the thread per unit preload, coefficient rounded as ISO 16047 prints it.</summary>
     public static double IsoPrintedLooseningThreadArm(double lambda_P, double mu_th, double d_2) => 0.577 * d_2 * mu_th - lambda_P;

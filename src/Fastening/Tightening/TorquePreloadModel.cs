@@ -33,9 +33,14 @@ public abstract class TorquePreloadModel
     /// <summary>Prevailing torque M_p: turns the nut before there is any preload, and carries none. Zero unless stated.</summary>
     public Torque PrevailingTorque => Si.Torque(_prevailing);
 
+    /// <summary>What was stated outside the ranges in which such values are published; empty when nothing was.</summary>
+    public IReadOnlyList<PlausibilityRemark> Remarks => StatedRemarks;
+
     internal double Arm => _arm;
 
     internal double Prevailing => _prevailing;
+
+    private protected abstract IReadOnlyList<PlausibilityRemark> StatedRemarks { get; }
 
     private protected double Diameter => _diameter;
 
