@@ -23,6 +23,7 @@ internal static class Si
     public static double Of(CoefficientOfThermalExpansion value) => value.PerKelvin;
     public static double Of(TorquePerLength value) => value.NewtonMetersPerMeter;
     public static double Of(RotationalStiffness value) => value.NewtonMetersPerRadian;
+    public static double Of(ForcePerLength value) => value.NewtonsPerMeter;
     public static double Of(TemperatureDelta value) => value.Kelvins;
     /// <summary>In degrees Celsius, the unit of every table of the trade and exact there.</summary>
     public static double Of(Temperature value) => value.DegreesCelsius;
