@@ -60,7 +60,7 @@ public sealed class RejudgedReading
         : $"{Reading}, outside the points of the calibration, {Before}, now {After}";
 
     private Conformity Judge(double delivered, double expanded, DecisionRule rule) =>
-        Reading.Window.Classify(Si.Torque(delivered), Si.Torque(expanded * delivered), rule);
+        Reading.Window.Classify(Si.Torque(delivered), MeasurementUncertainty.Expanded(Si.Torque(expanded * delivered), 2), rule);
 
     private static double Delivered(ToolReading reading, double deviation) =>
         CalibrationEquations.DeliveredEquation.Step(null, reading.SiIndicated, deviation);

@@ -62,7 +62,7 @@ public sealed class AssemblyStress
     /// <exception cref="ArgumentNullException"><paramref name="range"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The range is one of nut factors.</exception>
-    /// <example><code>bool belowYield = AssemblyStress.HighestAt(TorquePreloadRange.OfFriction(model, friction), window.Upper).VonMises &lt; strength.YieldStrength * 0.9;</code></example>
+    /// <example><code>bool belowYield = AssemblyStress.HighestAt(TorquePreloadRange.OfFriction(model, friction), torque).VonMises &lt; strength.YieldStrength * 0.9;</code></example>
     public static AssemblyStress HighestAt(
         TorquePreloadRange range, Torque torque, TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {

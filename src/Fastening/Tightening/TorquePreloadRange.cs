@@ -114,9 +114,14 @@ public sealed class TorquePreloadRange
     /// <returns>Lowest and highest preload.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="torque"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A limit is negative or beyond its domain.</exception>
+    /// <exception cref="ArgumentException">The window has one limit only.</exception>
     /// <example><code>corners.PreloadRangeAt(ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(150), minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4)))</code></example>
-    public PreloadRange PreloadRangeAt(ToleranceWindow<Torque> torque) =>
-        Between(Guard.Check(Guard.NotNull(torque).Lower, Domains.Torque, nameof(torque)), Guard.Check(torque.Upper, Domains.Torque, nameof(torque)));
+    public PreloadRange PreloadRangeAt(ToleranceWindow<Torque> torque)
+    {
+        WindowLimits limits = Guard.NotNull(torque).BothLimits(nameof(torque));
+        return Between(
+            Guard.Check(Si.Torque(limits.Lower), Domains.Torque, nameof(torque)), Guard.Check(Si.Torque(limits.Upper), Domains.Torque, nameof(torque)));
+    }
 
     /// <inheritdoc />
     public override string ToString()

@@ -69,6 +69,7 @@ internal static class ExampleVariables
         ["range"] = "FrictionRange",
         ["reactance"] = "UncertaintyBudget",
         ["reading"] = "Torque",
+        ["readingUncertainty"] = "MeasurementUncertainty<Torque>",
         ["readings"] = "IReadOnlyList<Torque>",
         ["recall"] = "ToolRecall",
         ["required"] = "Force",

@@ -51,7 +51,7 @@ public class TorquePreloadRangeTests
             TorquePreloadRange range = TorquePreloadRange.OfFriction(model, friction).WithPrevailing(low, high);
             ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(most * 0.2, most);
             PreloadRange preload = range.PreloadRangeAt(window);
-            double stress = AssemblyStress.HighestAt(range, window.Upper).VonMises.Pascals;
+            double stress = AssemblyStress.HighestAt(range, window.Upper!.Value).VonMises.Pascals;
             var own = new BoltStrength(Pressure.FromMegapascals(800), Pressure.FromMegapascals(640));
             Torque permitted = AssemblyStress.PermittedTorque(TorquePreloadRange.OfFriction(model, friction), own, Utilisation);
             for (int i = 0; i < 108; i++)
@@ -108,7 +108,7 @@ public class TorquePreloadRangeTests
         Assert.Equal(range.LeastPreload.PreloadAt(torque.Torque).Newtons, one.Minimum.Newtons);
         ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(torque.Torque * 0.9, torque.Torque);
         PreloadRange band = model.PreloadRangeAt(window, friction);
-        Assert.Equal(model.PreloadRangeAt(window.Lower, friction).Minimum.Newtons, band.Minimum.Newtons);
+        Assert.Equal(model.PreloadRangeAt(window.Lower!.Value, friction).Minimum.Newtons, band.Minimum.Newtons);
         Assert.Equal(one.Maximum.Newtons, band.Maximum.Newtons);
     }
 
@@ -139,6 +139,7 @@ public class TorquePreloadRangeTests
         Assert.Equal("high", Assert.Throws<ArgumentOutOfRangeException>(() => range.WithPrevailing(Stated, Stated * 0.9)).ParamName);
         Assert.Throws<ArgumentOutOfRangeException>(() => range.WithPrevailing(-Stated, Stated));
         Assert.Throws<ArgumentOutOfRangeException>(() => range.PreloadRangeAt(ToleranceWindow.FromLimits(-Stated, Stated)));
+        Assert.Equal("torque", Assert.ThrowsAny<ArgumentException>(() => range.PreloadRangeAt(ToleranceWindow.AtMost(Stated))).ParamName);
         Assert.Throws<ArgumentOutOfRangeException>(() => TorquePreloadRange.OfNutFactor(0.2, 0.1, Length.FromMillimeters(16)));
         Assert.Throws<ArgumentException>(() => AssemblyStress.PermittedTorque(range.WithPrevailing(Torque.Zero, Torque.FromNewtonMeters(500)), Strength, Utilisation));
     }
