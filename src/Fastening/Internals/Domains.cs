@@ -41,6 +41,7 @@ internal static class Domains
     public static readonly Interval CoverageFactor = new(0, 100, lowOpen: true);
     public static readonly Interval CoverageProbability = new(0.001, 0.999999);
     public static readonly Interval DegreesOfFreedom = new(1, 1e9);
+    public static readonly Interval DegreesOfFreedomWithDeviation = new(2, 1e9, lowOpen: true);
     public static readonly Interval RelativeDoubt = new(1e-4, 0.7);
     public static readonly Interval Correlation = new(-1, 1);
     public static readonly Interval Share = new(0, 1);

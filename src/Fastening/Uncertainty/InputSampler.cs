@@ -1,3 +1,4 @@
+using Fastening.Internals;
 using MathNet.Numerics.Distributions;
 
 namespace Fastening;
@@ -19,6 +20,13 @@ internal sealed class InputSampler
         _inputs = budget.InputArray;
         int[] all = [.. Enumerable.Range(0, _inputs.Length)];
         _correlated = [.. all.Where(budget.Correlations.IsStated)];
+        if (Array.Find(_inputs, input => input is { WidthDoubt: > 0, Distribution: not UncertaintyDistribution.Rectangular }) is { } doubtful
+            && _correlated.Contains(Array.IndexOf(_inputs, doubtful)))
+        {
+            throw new InvalidOperationException(
+                $"{doubtful.Name} is {doubtful.Shape} of doubtful width and correlated, which Monte Carlo does not draw; leave its degrees of freedom out, or state it as a rectangle.");
+        }
+
         _independent = [.. all.Where(i => !budget.Correlations.IsStated(i) && _inputs[i].Joint is null)];
         _correlatedRoot = budget.Correlations.Root(_correlated)!;
         _joint = [.. all.Where(i => _inputs[i].Joint is not null).GroupBy(i => _inputs[i].Joint).Select(group =>
@@ -38,10 +46,10 @@ internal sealed class InputSampler
 
     private static void Fill(RandomStream random, UncertaintyContribution input, Span<double> column)
     {
-        double middle = input.Value, u = input.StandardUncertainty, a = input.HalfWidth, flat = input.FlatShare, freedom = input.DegreesOfFreedom;
+        double middle = input.Value, u = input.DrawnScale, a = input.HalfWidth, flat = input.FlatShare, freedom = input.TailFreedom;
         switch (input.Distribution)
         {
-            case UncertaintyDistribution.Normal when double.IsInfinity(freedom):
+            case UncertaintyDistribution.Normal:
                 random.FillNormal(column, middle, u);
                 break;
             case UncertaintyDistribution.Rectangular:
@@ -65,6 +73,14 @@ internal sealed class InputSampler
                 for (int i = 0; i < column.Length; i++) column[i] = middle + u * column[i] / Math.Sqrt(random.ChiSquareOverFreedom(freedom));
                 break;
         }
+
+        if (input.WidthDoubt > 0) Widen(random, column, middle, input.WidthDoubt);
+    }
+
+    /// <summary>The limits a ± d as JCGM 101:2008 §6.4.3.4 draws them about a middle that stands; all shapes scale with them.</summary>
+    private static void Widen(RandomStream random, Span<double> column, double middle, double doubt)
+    {
+        for (int i = 0; i < column.Length; i++) column[i] = middle + (column[i] - middle) * (1 + doubt * (2 * random.Uniform() - 1));
     }
 
     private void FillCorrelated(RandomStream random, double[] columns)
@@ -113,15 +129,19 @@ internal sealed class InputSampler
     /// <summary>The deviation from the best value that has the same probability below it as a standard normal number.</summary>
     private static double FromNormal(UncertaintyContribution input, double normal)
     {
-        bool isStudent = !double.IsInfinity(input.DegreesOfFreedom);
-        if (input.Distribution is UncertaintyDistribution.Normal && !isStudent) return input.StandardUncertainty * normal;
+        if (input.Distribution is UncertaintyDistribution.Normal) return input.StandardUncertainty * normal;
+        if (input.Distribution is UncertaintyDistribution.StudentByScale or UncertaintyDistribution.StudentByStandardDeviation or UncertaintyDistribution.Readings)
+        {
+            return Math.Sign(normal) * input.DrawnScale * StudentCurve.FromTail(NormalCurve.Below(-Math.Abs(normal)), input.TailFreedom);
+        }
+
+        if (input.WidthDoubt > 0) return Math.Sign(normal) * input.HalfWidth * CurvilinearTrapezoid.FromTail(NormalCurve.Below(-Math.Abs(normal)), input.WidthDoubt);
         double p = Math.Min(Math.Max(Normal.CDF(0, 1, normal), double.Epsilon), 1 - 1e-16);
         return input.Distribution switch
         {
             UncertaintyDistribution.Rectangular => input.HalfWidth * (2 * p - 1),
             UncertaintyDistribution.Arcsine => -input.HalfWidth * Math.Cos(Math.PI * p),
-            UncertaintyDistribution.Triangular or UncertaintyDistribution.Trapezoidal => input.HalfWidth * TrapezoidQuantile(input.FlatShare, p),
-            _ => input.StandardUncertainty * StudentT.InvCDF(0, 1, input.DegreesOfFreedom, p),
+            _ => input.HalfWidth * TrapezoidQuantile(input.FlatShare, p),
         };
     }
 

@@ -6,7 +6,8 @@ namespace Fastening;
 /// <remarks>
 /// Draws come in fixed blocks with a seed each, so that the answer depends on seed and number of draws, never on the number of threads.
 /// Correlated inputs are drawn through a Gaussian copula: the coefficient is that of the normal numbers behind them, which for two
-/// rectangular inputs exceeds their own by up to 2 %. JCGM 101:2008 §7.2 asks for 10⁴/(1 − p) draws or more.
+/// rectangular inputs exceeds their own by up to 2 %. An input whose u has degrees of freedom is drawn as Student's t of scale u, a bounded
+/// one with limits of doubtful width (<see cref="UncertaintyContribution.WithDegreesOfFreedom"/>). JCGM 101:2008 §7.2 asks for 10⁴/(1 − p) draws or more.
 /// </remarks>
 /// <example><code>MonteCarloResult result = new MonteCarlo().Run(budget);
 /// CoverageInterval interval = result.ShortestInterval(0.95);</code></example>
@@ -82,7 +83,9 @@ public sealed class MonteCarlo
     /// <param name="budget">The budget; its function is called from several threads at once.</param>
     /// <returns>The results.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="budget"/> is null.</exception>
-    /// <exception cref="InvalidOperationException">The measurement function gave no finite number for a draw.</exception>
+    /// <exception cref="InvalidOperationException">
+    /// The measurement function gave no finite number for a draw, or a correlated input has limits of doubtful width and is no rectangle.
+    /// </exception>
     /// <example><code>MonteCarloResult result = new MonteCarlo().Run(budget);</code></example>
     public MonteCarloResult Run(UncertaintyBudget budget) => Run(budget, null, CancellationToken.None);
 
@@ -92,7 +95,9 @@ public sealed class MonteCarlo
     /// <param name="cancellation">Cancels the run.</param>
     /// <returns>The results.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="budget"/> is null.</exception>
-    /// <exception cref="InvalidOperationException">The measurement function gave no finite number for a draw.</exception>
+    /// <exception cref="InvalidOperationException">
+    /// The measurement function gave no finite number for a draw, or a correlated input has limits of doubtful width and is no rectangle.
+    /// </exception>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
     /// <example><code>using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(20));
     /// MonteCarloResult result = new MonteCarlo().WithDraws(50_000_000).Run(budget, progress: null, patience.Token);</code></example>

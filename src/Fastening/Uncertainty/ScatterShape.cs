@@ -32,7 +32,7 @@ public sealed class ScatterShape
     /// <inheritdoc />
     public override string ToString() => _distribution == UncertaintyDistribution.Normal
         ? FormattableString.Invariant($"normal, limits at ±{_coverageFactor:0.###} standard deviations")
-        : UncertaintyContribution.Describe(_distribution);
+        : _distribution == UncertaintyDistribution.Triangular ? "triangular" : "rectangular";
 
     internal UncertaintyContribution Between(string name, double low, double high)
     {

@@ -1,5 +1,4 @@
 using Fastening.Internals;
-using MathNet.Numerics.Distributions;
 
 namespace Fastening;
 
@@ -236,11 +235,9 @@ public sealed partial class UncertaintyBudget
         return copy;
     }
 
-    private static double Student(double coverageProbability, double degreesOfFreedom)
-    {
-        double tail = (1 + coverageProbability) / 2;
-        return degreesOfFreedom > 1e6 ? Normal.InvCDF(0, 1, tail) : StudentT.InvCDF(0, 1, degreesOfFreedom, tail);
-    }
+    private static double Student(double coverageProbability, double degreesOfFreedom) => double.IsInfinity(degreesOfFreedom)
+        ? -NormalCurve.Quantile((1 - coverageProbability) / 2)
+        : StudentCurve.FromCoverage(coverageProbability, degreesOfFreedom);
 
     private double DegreesOfFreedomOrRefusal()
     {

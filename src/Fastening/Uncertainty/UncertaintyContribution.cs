@@ -10,7 +10,7 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>UncertaintyContribution reference = UncertaintyContribution.Normal("l_s", 50_000_623, 25).WithDegreesOfFreedom(18);   // in nm
 /// UncertaintyContribution expansion = UncertaintyContribution.Rectangular("α", 11.5e-6, 2e-6);                       // in 1/K</code></example>
-public sealed class UncertaintyContribution
+public sealed partial class UncertaintyContribution
 {
     private UncertaintyContribution(string name, UncertaintyDistribution distribution, double value, double uncertainty)
     {
@@ -20,14 +20,16 @@ public sealed class UncertaintyContribution
         Value = value;
         StandardUncertainty = uncertainty;
         DegreesOfFreedom = double.PositiveInfinity;
+        TailFreedom = double.PositiveInfinity;
     }
 
-    private UncertaintyContribution(UncertaintyContribution source)
-        : this(source.Name, source.Distribution, source.Value, source.StandardUncertainty)
+    private UncertaintyContribution(UncertaintyContribution source, UncertaintyDistribution distribution)
+        : this(source.Name, distribution, source.Value, source.StandardUncertainty)
     {
         HalfWidth = source.HalfWidth;
         FlatShare = source.FlatShare;
         DegreesOfFreedom = source.DegreesOfFreedom;
+        TailFreedom = source.TailFreedom;
         Sensitivity = source.Sensitivity;
         Joint = source.Joint;
         Place = source.Place;
@@ -140,7 +142,7 @@ public sealed class UncertaintyContribution
         Guard.Check(halfWidth, Domains.Uncertainty),
         Guard.Check(flatShare, Domains.Share));
 
-    /// <summary>The mean of repeated readings (Type A): u = s/√n with ν = n − 1.</summary>
+    /// <summary>The mean of repeated readings (Type A): u = s/√n with ν = n − 1; u is the scale of Student's t in Monte Carlo (JCGM 101:2008 §6.4.9.2).</summary>
     /// <param name="name">The name.</param>
     /// <param name="readings">Two readings or more, taken independently under the same conditions.</param>
     /// <returns>The input.</returns>
@@ -151,7 +153,11 @@ public sealed class UncertaintyContribution
     public static UncertaintyContribution FromReadings(string name, IReadOnlyList<double> readings)
     {
         var one = new JointReadings([Guard.NotNull(readings)], nameof(readings));
-        return new(name, UncertaintyDistribution.Readings, one.Means[0], Math.Sqrt(one.Covariance[0, 0])) { DegreesOfFreedom = one.DegreesOfFreedom };
+        return new(name, UncertaintyDistribution.Readings, one.Means[0], Math.Sqrt(one.Covariance[0, 0]))
+        {
+            DegreesOfFreedom = one.DegreesOfFreedom,
+            TailFreedom = one.DegreesOfFreedom,
+        };
     }
 
     /// <summary>The means of several inputs read together, time after time: their uncertainties, ν = n − 1, and their correlations.</summary>
@@ -170,38 +176,10 @@ public sealed class UncertaintyContribution
             input.Name, UncertaintyDistribution.JointReadings, joint.Means[i], Math.Sqrt(joint.Covariance[i, i]))
         {
             DegreesOfFreedom = joint.DegreesOfFreedom,
+            TailFreedom = joint.DegreesOfFreedom,
             Joint = joint,
             Place = i,
         }).ToArray());
-    }
-
-    /// <summary>The same input with the degrees of freedom of its standard uncertainty.</summary>
-    /// <param name="degreesOfFreedom">ν, 1 or more; it need not be whole. Without this call it is infinite, except for readings.</param>
-    /// <returns>A new input. Monte Carlo then draws a normal input as Student's t; bounded inputs keep their limits.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="degreesOfFreedom"/> is outside its domain.</exception>
-    /// <exception cref="InvalidOperationException">The input comes from readings, which have their own.</exception>
-    /// <example><code>UncertaintyContribution gauge = UncertaintyContribution.Normal("transducer (N·m)", 0, 0.12).WithDegreesOfFreedom(18);</code></example>
-    public UncertaintyContribution WithDegreesOfFreedom(double degreesOfFreedom)
-    {
-        Guard.Check(degreesOfFreedom, Domains.DegreesOfFreedom);
-        if (Distribution is UncertaintyDistribution.Readings or UncertaintyDistribution.JointReadings)
-        {
-            throw new InvalidOperationException($"{Name} comes from readings; its degrees of freedom are their number less one.");
-        }
-
-        return new(this) { DegreesOfFreedom = degreesOfFreedom };
-    }
-
-    /// <summary>The same input when its standard uncertainty is itself doubtful: ν = ½(Δu/u)⁻² (JCGM 100:2008 G.4.2).</summary>
-    /// <param name="relativeDoubt">Δu/u, 0.01 to 70 %: 25 % says that u may be a quarter off.</param>
-    /// <returns>A new input.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="relativeDoubt"/> is outside its domain.</exception>
-    /// <exception cref="InvalidOperationException">The input comes from readings, which have their own degrees of freedom.</exception>
-    /// <example><code>UncertaintyContribution guess = UncertaintyContribution.Rectangular("K", 0.17, halfWidth: 0.02).WithDoubt(Ratio.FromPercent(25));     // ν = 8</code></example>
-    public UncertaintyContribution WithDoubt(Ratio relativeDoubt)
-    {
-        double doubt = Guard.Check(relativeDoubt, Domains.RelativeDoubt);
-        return WithDegreesOfFreedom(0.5 / (doubt * doubt));
     }
 
     /// <summary>The same input with its sensitivity coefficient, when a model offers it.</summary>
@@ -209,19 +187,22 @@ public sealed class UncertaintyContribution
     /// <returns>A new input.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="sensitivity"/> is outside its domain.</exception>
     /// <example><code>UncertaintyContribution torque = UncertaintyContribution.Normal("torque (N·m)", 150, 3).WithSensitivity(0.368);     // kN for each N·m</code></example>
-    public UncertaintyContribution WithSensitivity(double sensitivity) => new(this) { Sensitivity = Guard.Check(sensitivity, Domains.Number) };
+    public UncertaintyContribution WithSensitivity(double sensitivity) => new(this, Distribution) { Sensitivity = Guard.Check(sensitivity, Domains.Number) };
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
-        $"{Name} = {Value:G9}, u {StandardUncertainty:G4}, {Describe(Distribution)}{(double.IsInfinity(DegreesOfFreedom) ? "" : FormattableString.Invariant($", ν {DegreesOfFreedom:0.#}"))}");
+        $"{Name} = {Value:G9}, u {StandardUncertainty:G4}, {Shape}{(double.IsInfinity(DegreesOfFreedom) ? "" : FormattableString.Invariant($", ν {DegreesOfFreedom:0.#}"))}");
 
-    internal static string Describe(UncertaintyDistribution distribution) => distribution switch
+    /// <summary>The distribution in words; of Student's t also which width u is, and the ν that u itself does not carry.</summary>
+    internal string Shape => Distribution switch
     {
         UncertaintyDistribution.Normal => "normal",
         UncertaintyDistribution.Rectangular => "rectangular",
         UncertaintyDistribution.Triangular => "triangular",
         UncertaintyDistribution.Arcsine => "arcsine",
         UncertaintyDistribution.Trapezoidal => "trapezoidal",
+        UncertaintyDistribution.StudentByScale => "Student, u its scale",
+        UncertaintyDistribution.StudentByStandardDeviation => FormattableString.Invariant($"Student of ν {TailFreedom:0.#}, u its standard deviation"),
         UncertaintyDistribution.Readings => "readings",
         _ => "joint readings",
     };

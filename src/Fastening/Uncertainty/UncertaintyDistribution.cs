@@ -3,7 +3,7 @@ namespace Fastening;
 /// <summary>How the values that an input may have are spread about its best value (JCGM 101:2008 §6.4).</summary>
 public enum UncertaintyDistribution
 {
-    /// <summary>Normal; with finite degrees of freedom it is drawn as Student's t.</summary>
+    /// <summary>Normal.</summary>
     Normal = 0,
 
     /// <summary>Anything between two limits alike.</summary>
@@ -18,9 +18,15 @@ public enum UncertaintyDistribution
     /// <summary>Between two limits, flat in the middle.</summary>
     Trapezoidal = 4,
 
-    /// <summary>The mean of repeated readings: Student's t about it.</summary>
+    /// <summary>The mean of repeated readings: Student's t about it, u its scale.</summary>
     Readings = 5,
 
     /// <summary>The mean of readings taken together with those of other inputs.</summary>
     JointReadings = 6,
+
+    /// <summary>Student's t about the best value; u is its scale, and its standard deviation is greater. So is a normal input drawn whose u has degrees of freedom.</summary>
+    StudentByScale = 7,
+
+    /// <summary>Student's t about the best value; u is its standard deviation.</summary>
+    StudentByStandardDeviation = 8,
 }

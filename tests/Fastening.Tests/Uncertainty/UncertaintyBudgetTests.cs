@@ -120,6 +120,30 @@ public class UncertaintyBudgetTests
         Assert.Throws<ArgumentOutOfRangeException>(() => budget.WithCorrelations(("a", "b", 1.01)));
     }
 
+    /// <summary>A debugger and a log call ToString: it tells what is known, and that the function refuses.</summary>
+    [Fact]
+    public void The_text_of_a_budget_whose_function_refuses_says_so()
+    {
+        UncertaintyContribution x = UncertaintyContribution.Normal("x", -3, 0.1), k = UncertaintyContribution.Rectangular("k", 2, 0.5).WithSensitivity(4);
+        foreach ((Func<InputValues, double> function, string why) in new (Func<InputValues, double>, string)[]
+        {
+            (_ => throw new ArgumentOutOfRangeException("diameter", "diameter is -3 mm; it must be at least 0 mm."), "diameter is -3 mm"),
+            (v => Math.Log(v["x"]), "gives NaN at the best values"),
+        })
+        {
+            UncertaintyBudget budget = UncertaintyBudget.Of("y", "mm", function, x, k);
+            foreach (string text in new[] { budget.ToString(), budget.ToMarkdown() })
+            {
+                Assert.StartsWith("y (mm): no result, the measurement function refuses: ", text, StringComparison.Ordinal);
+                Assert.Contains(why, text, StringComparison.Ordinal);
+                Assert.Contains("0.2887", text, StringComparison.Ordinal);
+                Assert.Contains("rectangular", text, StringComparison.Ordinal);
+            }
+
+            Assert.ThrowsAny<Exception>(() => budget.Estimate);
+        }
+    }
+
     [Property]
     public void Scaling_the_result_scales_the_uncertainty_and_order_does_not_matter(byte a, byte b, byte c)
     {
