@@ -70,14 +70,14 @@ internal static class Guard
     public static double Check(RotationalStiffness value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double si = Si.Of(value);
-        if (!domain.Contains(si)) Refuse(name, value.ToUnit(UnitsNet.Units.RotationalStiffnessUnit.NewtonMeterPerDegree), domain, Si.RadiansPerDegree, "N·m/°");
+        if (!domain.Contains(si)) Refuse(name, Si.InNewtonMetersPerDegree(value), domain, Si.RadiansPerDegree, "N·m/°");
         return si;
     }
 
     public static double Check(Ratio value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double fraction = Si.Of(value);
-        if (!domain.Contains(fraction)) Refuse(name, value.ToUnit(UnitsNet.Units.RatioUnit.Percent), domain, 100, "%");
+        if (!domain.Contains(fraction)) Refuse(name, Si.InPercent(value), domain, 100, "%");
         return fraction;
     }
 
