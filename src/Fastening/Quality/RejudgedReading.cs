@@ -78,8 +78,9 @@ public sealed class RejudgedReading
         return atLowest == Conformity.Within && !clears ? RecallDoubt.CalibrationIncomplete : null;
     }
 
+    /// <summary>An uncertainty wider than any window is as good as the widest one: nothing can be told.</summary>
     private Conformity Judge(double delivered, double expanded, DecisionRule rule) =>
-        Reading.Window.Classify(Si.Torque(delivered), Si.Torque(expanded * delivered), rule);
+        Reading.Window.Classify(Si.Torque(delivered), Si.Torque(Math.Min(expanded * delivered, Domains.Sample.High)), rule);
 
     private static double Delivered(ToolReading reading, double deviation) =>
         CalibrationEquations.DeliveredEquation.Step(null, reading.SiIndicated, deviation);
