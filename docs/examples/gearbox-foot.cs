@@ -10,7 +10,7 @@
 //
 //   dotnet run docs/examples/gearbox-foot.cs                                     from the root of the repository
 //
-// Exit codes: 0 the joint keeps its required clamp force; 4 it does not.
+// Exit codes: 0 the joint keeps its required clamp force; 4 it does not, while its stiffness is known no better than stated.
 
 using System.Globalization;
 using System.Text;
@@ -19,7 +19,8 @@ using PumpCover;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-var plan = new FootPlan(new FootJoint());
+var joint = new FootJoint();
+var plan = new FootPlan(joint, joint.StiffnessError);
 var console = new PlainTextWriter();
 new FootSheet(plan, console).Write();
 Console.Write(console);

@@ -67,6 +67,9 @@ internal sealed class FootJoint
 
     public double TorqueTolerancePercent { get; } = 6;
 
+    /// <summary>Of the resilience of bolt and parts: two standard uncertainties of 8 %, calculated and not yet measured.</summary>
+    public Ratio StiffnessError { get; } = Ratio.FromPercent(16);
+
     public CoaxialExtension Extension { get; } = CoaxialExtension.Square(
         Length.FromMillimeters(150), side: Length.FromMillimeters(19.05), shearModulus: Pressure.FromGigapascals(79));
 

@@ -3,14 +3,17 @@ using UnitsNet;
 
 namespace GearboxFoot;
 
-/// <summary>The rotation to set, the band that it gives, and the band of a torque alone, for the same bolt.</summary>
+/// <summary>The greatest rotation that the bolt permits while the stiffness of the joint is known to a stated error, and what it leaves in service.</summary>
 internal sealed class FootPlan
 {
-    public FootPlan(FootJoint stated)
+    private readonly Ratio _stiffnessError;
+
+    public FootPlan(FootJoint stated, Ratio stiffnessError)
     {
         Stated = stated;
+        _stiffnessError = stiffnessError;
         Tightening = new RotationTightening(stated.Joint, stated.AtLowestFriction, stated.SnugTorque.Target, stated.PermittedForRotation)
-            .WithBoltTwist().WithCoaxialExtension(stated.Extension);
+            .WithBoltTwist().WithCoaxialExtension(stated.Extension).WithStiffnessError(stiffnessError);
         Rotation = GreatestRotation();
         ByRotation = BandAt(Rotation.Target);
         TorqueAlone = ToleranceWindow.FromPercent(
@@ -18,7 +21,6 @@ internal sealed class FootPlan
             stated.TorqueTolerancePercent, stated.TorqueTolerancePercent);
         LowestByTorque = stated.AtHighestFriction.PreloadAt(TorqueAlone.Lower);
         HighestByTorque = stated.AtLowestFriction.PreloadAt(TorqueAlone.Upper);
-        EmbeddingLoss = stated.Joint.EmbeddingLossOf(stated.Embedding);
     }
 
     public FootJoint Stated { get; }
@@ -28,7 +30,7 @@ internal sealed class FootPlan
 
     /// <summary>The corner that needs the greatest rotation: highest friction, lowest snug torque; rotation is that of the nut.</summary>
     public RotationTightening LeastSnug => new RotationTightening(
-        Stated.Joint, Stated.AtHighestFriction, Stated.SnugTorque.Lower, Stated.PermittedForRotation).WithBoltTwist();
+        Stated.Joint, Stated.AtHighestFriction, Stated.SnugTorque.Lower, Stated.PermittedForRotation).WithBoltTwist().WithStiffnessError(_stiffnessError);
 
     public ToleranceWindow<Angle> Rotation { get; }
 
@@ -40,17 +42,35 @@ internal sealed class FootPlan
 
     public Force HighestByTorque { get; }
 
-    public Force EmbeddingLoss { get; }
+    /// <summary>The clamp force that the joint keeps at the least, in the state that takes most.</summary>
+    public Force LeastLeft => Stated.Temperatures.Select(state => LeastLeftOf(ByRotation.Range.Minimum, state.Temperatures)).Min();
 
-    public bool KeepsRequiredClamp =>
-        ByRotation.IsElastic && Stated.Temperatures.All(state => Left(ByRotation.Range.Minimum, state.Temperatures) >= Stated.RequiredClamp);
+    public bool KeepsRequiredClamp => ByRotation.IsElastic && LeastLeft >= Stated.RequiredClamp;
 
-    /// <summary>What is left of an assembly preload after embedding and a change of temperature.</summary>
-    public Force Left(Force assembly, JointTemperatures temperatures)
+    /// <summary>What embedding costs where the joint is stiffest.</summary>
+    public Force GreatestEmbeddingLoss => Stated.Joint.EmbeddingLossOf(Stated.Embedding) / (1 - _stiffnessError.DecimalFractions);
+
+    /// <summary>What is left of the lowest preload, which a joint has that is as soft as the error permits; such a joint also loses least.</summary>
+    public Force LeastLeftOf(Force assembly, JointTemperatures temperatures) => assembly - LossOf(temperatures) / (1 + _stiffnessError.DecimalFractions);
+
+    /// <summary>What is left of the highest preload, which a joint has that is as stiff as the error permits.</summary>
+    public Force MostLeftOf(Force assembly, JointTemperatures temperatures) => assembly - LossOf(temperatures) / (1 - _stiffnessError.DecimalFractions);
+
+    /// <summary>The plan with the greatest error of stiffness, in whole percent, with which the required clamp force is kept; null when none is.</summary>
+    public FootPlan? FirstThatKeeps()
     {
-        Force settled = assembly - EmbeddingLoss;
-        return settled - Stated.Joint.ThermalLossAt(settled, temperatures);
+        for (double percent = Math.Floor(_stiffnessError.Percent); percent >= 0; percent--)
+        {
+            var plan = new FootPlan(Stated, Ratio.FromPercent(percent));
+            if (plan.KeepsRequiredClamp) return plan;
+        }
+
+        return null;
     }
+
+    /// <summary>Embedding and temperature at the stiffness as calculated; moduli stay as at assembly, so both go with one over the resilience.</summary>
+    private Force LossOf(JointTemperatures temperatures) =>
+        Stated.Joint.EmbeddingLossOf(Stated.Embedding) + Stated.Joint.ThermalLossAt(ByRotation.Range.Minimum, temperatures);
 
     private PreloadRangeAfterRotation BandAt(Angle rotation) => Tightening.PreloadRangeAt(WindowAround(rotation), Stated.SnugTorque, Stated.Friction);
 

@@ -18,7 +18,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
     {
         writer.Title("Tightening sheet: gearbox foot of a wind-driven pump, on cast iron");
         writer.Paragraph("Invented example: pump, joint, friction and temperatures do not exist. It shows the arithmetic; no real joint may be tightened by it.");
-        if (!plan.KeepsRequiredClamp) writer.Heading("NOT SUITABLE: the required clamp force is not kept");
+        if (!plan.KeepsRequiredClamp) WriteNotSuitable();
         WriteJoint();
         WriteWhatToSet();
         WriteBands();
@@ -27,6 +27,19 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
         WriteLeftOut();
         WriteWork();
         WriteCautions();
+    }
+
+    private void WriteNotSuitable()
+    {
+        writer.Heading("NOT SUITABLE: the required clamp force is not kept");
+        writer.Paragraph(
+            $"The stiffness of the joint is calculated and taken as known to ±{Show.Stated(Stated.StiffnessError.Percent)} %. The greatest turn that the bolt permits "
+            + $"then leaves {Show.Force(plan.LeastLeft, Down)} at the least; {Show.Stated(Stated.RequiredClamp.Kilonewtons)} kN are required.");
+        writer.Paragraph(plan.FirstThatKeeps() is { } proved
+            ? $"Cure: measure the stiffness on this joint (length of the bolt or a load cell, over the rotation). If it confirms the calculated stiffness to ±{Show.Stated(proved.Tightening.StiffnessError!.Value.Percent)} %, "
+                + $"a turn of {Show.Stated(proved.Rotation.Target.Degrees)}° leaves {Show.Force(proved.LeastLeft, Down)} at the least and stays within the permitted preload. "
+                + "What this sheet does not check stands below."
+            : "No knowledge of the stiffness cures this: choose a larger or stronger bolt, more bolts, or friction in a narrower range.");
     }
 
     private void WriteJoint()
@@ -52,7 +65,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
     {
         ToleranceWindow<Torque> snug = Stated.SnugTorque;
         writer.Heading(
-            $"Set: snug {Show.Stated(snug.Target.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target.Degrees)}° "
+            $"{(plan.KeepsRequiredClamp ? "Set" : "NOT TO BE SET")}: snug {Show.Stated(snug.Target.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target.Degrees)}° "
             + $"(±{Show.Stated(Stated.RotationTolerance.Degrees)}°)");
         writer.Paragraph("How the rotation was chosen:");
         writer.Numbered(
@@ -62,7 +75,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
                 + $"friction and ±{Show.Stated(Stated.TorqueTolerancePercent)} % of torque counted. Mark bolt end, nut and foot.",
             "From there the nut gains its preload by turning, whatever the friction. So the bolt is judged where friction twists it most: "
                 + $"at the highest, {Show.Stated(Stated.Utilisation)} of the yield strength is reached at {Show.Force(Stated.PermittedForRotation, Down)}.",
-            $"The greatest whole degree at which the highest preload (lowest friction, upper limits) stays there: {Show.Stated(plan.Rotation.Target.Degrees)}°.",
+            $"The greatest whole degree at which the highest preload (lowest friction, upper limits, stiffest joint) stays there: {Show.Stated(plan.Rotation.Target.Degrees)}°.",
         ]);
         PreloadAfterRotation after = Tightening.PreloadAt(plan.Rotation.Target);
         writer.Paragraph(
@@ -73,7 +86,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
     private void WriteBands()
     {
         PreloadRange byRotation = plan.ByRotation.Range;
-        writer.Heading("Preload to expect, worst case: rotation against torque alone");
+        writer.Heading("Preload as the wrench leaves it: rotation against torque alone");
         writer.Table(["Method", "lowest ", "highest ", "permitted ", "highest/lowest "],
         [
             [
@@ -86,15 +99,9 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
             ],
         ]);
         writer.Paragraph(
-            $"Both use the same bolt, friction and {Show.Stated(Stated.TorqueTolerancePercent)} % of torque. With a torque alone friction scatters all of the preload, "
-            + "with rotation only the snug part. The permitted preload is lower with rotation because the bolt may then carry it at the highest thread friction; "
-            + "the lowest preload, on which the joint lives, is higher all the same.");
-        Force uncertainty = Tightening.StandardUncertaintyAt(
-            plan.Rotation.Lower, snugPreloadUncertainty: Force.FromKilonewtons(2.4), rotationUncertainty: Angle.FromDegrees(1.2),
-            complianceUncertainty: Ratio.FromPercent(8));
-        writer.Paragraph(
-            $"The band takes the stiffness of the joint as computed. If it is known to 8 % (one standard uncertainty), the snug preload to 2.4 kN and the rotation to 1.2°, "
-            + $"the preload at {Show.Stated(plan.Rotation.Lower.Degrees)}° is known to {Show.Force(uncertainty, Up)} (k = 1): prove the stiffness on the joint before you rely on the band.");
+            $"Both use the same bolt, friction and {Show.Stated(Stated.TorqueTolerancePercent)} % of torque, each at its limit. The rotation also counts ±{Show.Stated(Stated.RotationTolerance.Degrees)}° "
+            + $"and ±{Show.Stated(Stated.StiffnessError.Percent)} % of the stiffness of the joint; the torque does not depend on it. With a torque alone friction scatters all of the preload, "
+            + "with rotation only the snug part, and the stiffness scatters the rest. The permitted preload is lower with rotation because the bolt may then carry it at the highest thread friction.");
     }
 
     private void WriteService()
@@ -102,25 +109,24 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
         PreloadRange byRotation = plan.ByRotation.Range;
         writer.Heading("Clamp force left in service");
         writer.Paragraph(
-            $"Surfaces settle by {Stated.Embedding.Total.Micrometers:0.#} µm after {Stated.Embedding.Source}, which costs {Show.Force(plan.EmbeddingLoss, Up)}. "
+            $"Surfaces settle by {Stated.Embedding.Total.Micrometers:0.#} µm after {Stated.Embedding.Source}, which costs {Show.Force(plan.GreatestEmbeddingLoss, Up)} where the joint is stiffest. "
             + "Then the temperatures, rises since tightening; moduli as at assembly:");
         writer.Table(["State", "bolt ", "layers from the head on ", "of the lowest ", "of the highest ", "required "], Stated.Temperatures.Select(state => new[]
         {
             state.State, $"{state.Temperatures.Bolt.Kelvins:0} K", string.Join(", ", state.Temperatures.Layers.Select(rise => $"{rise.Kelvins:0}")) + " K",
-            Show.Force(plan.Left(byRotation.Minimum, state.Temperatures), Down), Show.Force(plan.Left(byRotation.Maximum, state.Temperatures), Up),
+            Show.Force(plan.LeastLeftOf(byRotation.Minimum, state.Temperatures), Down), Show.Force(plan.MostLeftOf(byRotation.Maximum, state.Temperatures), Up),
             $"{Show.Stated(Stated.RequiredClamp.Kilonewtons)} kN",
         }));
         writer.Paragraph(
             plan.KeepsRequiredClamp
-                ? "The required clamp force is kept in every state. Where the parts are warmer than the bolt the bolt is stretched further: "
-                    + "its stress in service, with the working load on top, is a check of its own."
-                : "The required clamp force is NOT kept in every state.");
+                ? "The required clamp force is kept in every state above, before any working load and without relaxation with time. " + Stretched
+                : "The required clamp force is NOT kept in every state above, even before a working load and without relaxation with time. " + Stretched);
     }
 
     private void WritePublished()
     {
         RotationComparison comparison = plan.LeastSnug.Compare(
-            PublishedRotation.En1090Part2(clampedThickness: Stated.Parts.GripLength, Stated.Thread.NominalDiameter), Stated.RequiredClamp + plan.EmbeddingLoss);
+            PublishedRotation.En1090Part2(clampedThickness: Stated.Parts.GripLength, Stated.Thread.NominalDiameter), Stated.RequiredClamp + plan.GreatestEmbeddingLoss);
         writer.Heading("Why no published part turn is used");
         writer.Paragraph($"Held against this joint at the least snug preload, {comparison}.");
         writer.Paragraph("Published part turns are for structural bolts with nothing but steel in the grip, and are chosen to carry the bolt past yield.");
@@ -131,7 +137,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
         writer.Heading("Not in the band, not checked");
         writer.Bullets(
         [
-            "Not in the band: stiffness of the joint (see the paragraph on its uncertainty), settling while tightening, faces that are not flat or not clean.",
+            "Not in the band: neighbours tightened later, relaxation with time, settling while tightening, faces that are not flat or not clean.",
             "NOT CHECKED: working load, bending and fatigue of the bolt; slip of the foot; pressure under washers; stripping of the threads.",
             "NOT CHECKED: the foot itself. Grey cast iron does not yield, it cracks; a foot that rocks is machined or shimmed, not pulled down.",
         ]);
@@ -163,6 +169,9 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
             "Local codes, the instructions of the equipment maker and licensed practice come first; where they differ from this sheet, they apply.",
         ]);
     }
+
+    private const string Stretched =
+        "Where the parts are warmer than the bolt the bolt is stretched further: its stress in service, with the working load on top, is a check of its own.";
 
     private double PerDegree => Tightening.PreloadAt(Angle.FromDegrees(1)).PreloadGain.Kilonewtons;
 

@@ -72,7 +72,7 @@ internal sealed class BandChart
 
     private void DrawBars()
     {
-        DrawBar(0, "worst case", "every input at its limit", "worst", _outlook.Band.WorstCase, null);
+        DrawBar(0, "all limits", "every stated input at its limit", "worst", _outlook.Band.WorstCase, null);
         DrawBar(1, "95 % of bolts", "frictions independent", "most", _outlook.Band.Statistical, _outlook.Band.Median);
         DrawBar(2, "95 % of bolts", "frictions go together", "most", _outlook.OneLubricant.Statistical, _outlook.OneLubricant.Median);
     }

@@ -54,6 +54,12 @@ internal sealed class JudgedLog
     /// <summary>Bolts of which an earlier rotation was above its window: a bolt that yielded stays so.</summary>
     public IReadOnlyList<int> BoltsOnceOverRotated => BoltsOnce(j => j.Has(FindingKind.OverRotated));
 
+    /// <summary>Bolts that count by a pull from rest after one that was too low; the log has no line for a loosening between the two.</summary>
+    public IReadOnlyList<int> BoltsRestarted => [.. Counting.Where(IsRestart).Select(j => j.Reading.Bolt)];
+
+    /// <summary>A pull that took a bolt on from where a low one had left it: static friction may have stopped it before the preload rose.</summary>
+    public bool IsRestart(Judgement later) => later.Torque != Fastening.Conformity.Below && ReplacedBy(later).Any(j => j.Has(FindingKind.Low));
+
     private int[] BoltsWithGoodLines =>
         [.. Counting.Where(j => j.Conforms).Select(j => j.Reading.Bolt).Except(BoltsOnceHigh).Except(BoltsOnceOverRotated).Except(BoltsRefused)];
 

@@ -57,7 +57,8 @@ internal sealed class Judgement
         if (Torque == Conformity.Below)
         {
             yield return new(FindingKind.Low,
-                $"low: {Show.Beyond(window.Lower - AtFastener)} below the lower limit at the fastener, {Show.Lower(window)}");
+                $"low: {Show.Beyond(window.Lower - AtFastener)} below the lower limit at the fastener, {Show.Lower(window)}; "
+                + "loosen the bolt and tighten it again, or read the torque while it turns: the torque that restarts a bolt from rest is not its tightening torque");
         }
 
         if (Torque == Conformity.Above)

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace PumpCover;
 
-/// <summary>The section of the sheet that sets the worst case beside the statistical band.</summary>
+/// <summary>The section of the sheet that sets the band of all limits beside the statistical one.</summary>
 internal sealed class OutlookSection(PreloadOutlook outlook, TighteningPlan plan, ISheetWriter writer)
 {
     private const MidpointRounding Down = MidpointRounding.ToNegativeInfinity, Up = MidpointRounding.ToPositiveInfinity;
@@ -15,10 +15,10 @@ internal sealed class OutlookSection(PreloadOutlook outlook, TighteningPlan plan
 
     public void Write()
     {
-        writer.Heading("How sure: preload band, worst case and statistical");
+        writer.Heading("Uncertainty of the preload: all inputs at their limits, and statistical");
         writer.Table(["Band", "lowest ", "highest ", "highest/lowest, α_A "],
         [
-            Row("worst case, every input at its limit", outlook.Band.WorstCase),
+            Row("every stated input at its limit", outlook.Band.WorstCase),
             Row("95 % of bolts, thread and head friction independent", outlook.Band.Statistical),
             Row("95 % of bolts, both friction coefficients rise and fall together", outlook.OneLubricant.Statistical),
         ]);
@@ -34,7 +34,8 @@ internal sealed class OutlookSection(PreloadOutlook outlook, TighteningPlan plan
             $"Assumed: every torque from {Show.Torque(plan.LowestTorque, 1)} to {Show.Torque(plan.HighestTorque, 1)} ({plan.Job.Deviation.PartsOfTorque}) "
             + $"and every friction{(Joint.Prevailing.IsZero ? "" : " and prevailing torque")} in its range equally likely, because nothing more is stated. "
             + $"Monte Carlo (JCGM 101), {PreloadOutlook.MonteCarlo.Draws:N0} draws, fixed seed. The statistical bands describe many bolts; "
-            + "target, settings and verdicts on this sheet go by the worst case.");
+            + "target, settings and verdicts on this sheet go by the limits. "
+            + "None of the bands counts what stands under \"Not in the band\".");
     }
 
     private static string[] Row(string name, PreloadRange range) =>
@@ -42,7 +43,7 @@ internal sealed class OutlookSection(PreloadOutlook outlook, TighteningPlan plan
 
     private string Share(Func<PreloadBand, double> probability, bool isExcluded)
     {
-        if (isExcluded) return "no bolt, not even in the worst case.";
+        if (isExcluded) return "no bolt, as the wrench leaves it: before settling and before its neighbours are tightened.";
         double[] percent = [probability(outlook.Band) * 100, probability(outlook.OneLubricant) * 100];
         return percent.Max() < LeastPercent
             ? $"fewer than {LeastPercent} % of bolts, but not excluded."

@@ -2,7 +2,7 @@ using Fastening;
 
 namespace PumpCover;
 
-/// <summary>The preload band of a plan: worst case and statistical.</summary>
+/// <summary>The preload band of a plan: all stated inputs at their limits, and statistical.</summary>
 internal sealed record PreloadOutlook(PreloadBand Band, PreloadBand OneLubricant)
 {
     /// <summary>Fixed, so that the sheet is the same on every run and machine.</summary>

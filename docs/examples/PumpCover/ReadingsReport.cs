@@ -48,6 +48,7 @@ internal sealed class ReadingsReport(JudgedLog judged, TighteningPlan plan, IShe
             Count("low", judged.BoltsWith(FindingKind.Low)),
             Count("high", judged.BoltsWith(FindingKind.High)),
             Count("too fast", judged.BoltsWith(FindingKind.TooFast)),
+            Count("pulled again from rest after a low one", judged.BoltsRestarted),
             Count("rotation below its window", judged.BoltsWith(FindingKind.UnderRotated)),
             Count("rotation above its window", judged.BoltsWith(FindingKind.OverRotated)),
             Count("not judged in full", judged.BoltsWith(FindingKind.NotJudged)),
@@ -58,7 +59,8 @@ internal sealed class ReadingsReport(JudgedLog judged, TighteningPlan plan, IShe
         ]);
         writer.Paragraph(
             "A bolt that fails in two ways stands in two rows. Where a bolt was read more than once, its last reading counts; "
-            + "what was once above a window stays. "
+            + "what was once above a window stays. Conforming means that torque, rate and rotation as read lie within their windows; "
+            + "it says nothing of the friction of that bolt, of settling, of neighbours tightened later, of a crossed thread. "
             + (judged.LinesOfNoBolt.Count == 0
                 ? "Every line could be led to a bolt of the job."
                 : $"Lines whose bolt could not be read, or is not in the job: {judged.LinesOfNoBolt.Count} ({LinesOfNoBolt}). "
@@ -91,6 +93,11 @@ internal sealed class ReadingsReport(JudgedLog judged, TighteningPlan plan, IShe
         remarks.AddRange(judged.LastingBefore(judgement).Select(earlier =>
             $"{(earlier.Has(FindingKind.High) ? "torque" : "rotation")} was above its window in line {earlier.Reading.Line}, "
             + "so the bolt is not counted as conforming"));
+        if (judged.IsRestart(judgement))
+        {
+            remarks.Add("pulled again from rest: unless the bolt was loosened in between or the torque read while it turned, its preload may still be the lower one");
+        }
+
         if (judged.Replacement(judgement) is Judgement later) remarks.Add($"replaced by the reading of line {later.Reading.Line}");
         if (judged.BoltsRefused.Contains(judgement.Reading.Bolt))
         {

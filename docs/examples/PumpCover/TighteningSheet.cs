@@ -118,12 +118,13 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
         writer.Paragraph(
             $"Check: the lowest preload (highest friction{AndPrevailing}, lower limit, a wrench that shows {Job.Deviation.Total} % too much) "
             + $"is {Show.Force(plan.LowestPreload, Down)}; it {(plan.LowestPreload >= Joint.RequiredPreload ? "reaches" : "MISSES")} "
-            + $"the required minimum of {Show.Stated(Joint.RequiredPreload.Kilonewtons)} kN.");
+            + $"the required minimum of {Show.Stated(Joint.RequiredPreload.Kilonewtons)} kN as the wrench leaves the bolt, before settling and before its neighbours are tightened: "
+            + "both take from it, and neither is counted here.");
     }
 
     private void WriteBand()
     {
-        writer.Heading($"Preload to expect: {Show.Force(plan.LowestPreload, Down)} to {Show.Force(plan.HighestPreload, Up)}, worst case");
+        writer.Heading($"Preload to expect: {Show.Force(plan.LowestPreload, Down)} to {Show.Force(plan.HighestPreload, Up)}, as the wrench leaves it");
         writer.Table(["Case", "torque at the fastener ", "preload ", "stress ", "of yield "],
         [
             BandRow($"lowest: highest friction{AndPrevailing}, lower limit", plan.LowestTorque, Joint.AtHighestFriction, Down),
@@ -133,7 +134,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
             BandRow("most twist: high in the thread, low under the head, upper limit", plan.HighestTorque, Joint.AtMostTwist, Up),
         ]);
         writer.Paragraph(
-            "Accuracy and calibration of the wrench are in the first row and the last two. At one torque the stress is highest "
+            "Before settling and before the neighbours are tightened. Accuracy and calibration of the wrench are in the first row and the last two. At one torque the stress is highest "
             + "either where the preload is highest or where the twist is: both stand here. Lowest values are rounded down, highest up.");
         writer.Paragraph("Where the target torque goes:");
         writer.Table(["At", "stretches the bolt ", "thread friction ", "friction under the head ", "prevailing ", "share that stretches "],
@@ -149,7 +150,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
         writer.Bullets(
         [
             "Not in the band: place of the hand, lean of the pull, length and angle of the adapters, the ring under the head within its tolerances, "
-                + "settling and relaxation of the joint, temperature.",
+                + "settling and relaxation of the joint, neighbours tightened later, temperature.",
             "NOT CHECKED: the pressure under the head and the nut against what the clamped parts bear. Too much of it crushes them, and preload is lost.",
             "NOT CHECKED: stripping of the threads (length of engagement; strength of the nut or of the tapped part).",
             "NOT CHECKED: working load, bending and fatigue of the bolt, the clamped parts, the gasket. The required preload is taken as stated.",

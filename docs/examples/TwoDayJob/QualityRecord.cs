@@ -96,6 +96,7 @@ internal sealed class QualityRecord(DigesterCover cover, RunJob run)
     {
         Show.Heading(to, "Result of the job, as the tools showed it");
         to.WriteLine($"{(Job.IsConforming ? "CONFORMING" : "NOT CONFORMING")}: {Job}.");
+        to.WriteLine("  Not included: friction of each bolt, settling, neighbours tightened later, condition of the threads, the error of the tools (see below).");
         foreach (FastenerState state in Job.ToLookAt) to.WriteLine($"  {state.Fastener}, {state.Step}: {state.ReasonsInWords}");
         if (Job.ToLookAt.Count > 0) to.WriteLine("  Looked at by: ____________________   on: ____________");
     }

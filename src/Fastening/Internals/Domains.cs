@@ -25,6 +25,7 @@ internal static class Domains
     public static readonly Interval NutFactor = new(1e-4, 10);
     public static readonly Interval ToolWindUp = new(0, 360);
     public static readonly Interval ToolStiffness = new(1e-3 / Si.RadiansPerDegree, 1e9 / Si.RadiansPerDegree);
+    public static readonly Interval StiffnessError = new(0, 0.9);
     public static readonly Interval RelativeUncertainty = new(0, 1);
     public static readonly Interval ShareBelowOne = new(0, 1, lowOpen: true, highOpen: true);
     public static readonly Interval Utilisation = new(0, 1, lowOpen: true);

@@ -48,9 +48,7 @@ public sealed partial class Joint
 
     private void RefuseOtherThread(JointCapacity capacity, ScrewThread? thread, string what)
     {
-        if (thread is null || IsLike(thread.Diameter, Bolt.Thread.Diameter) && IsLike(thread.PitchSi, Bolt.Thread.PitchSi)) return;
+        if (thread is null || thread.HasSizeOf(Bolt.Thread)) return;
         throw new ArgumentException($"The {what} of the capacity is {thread}, the bolt of the joint is {Bolt.Thread}.", nameof(capacity));
     }
-
-    private static bool IsLike(double one, double other) => Math.Abs(one - other) <= 1e-9 * other;
 }

@@ -88,12 +88,12 @@ public sealed partial class Joint
     /// <returns>n_p, n_L and n_0.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="strength"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A force is outside its domain.</exception>
-    /// <exception cref="ArgumentException">The strength has no stress under proof load.</exception>
+    /// <exception cref="ArgumentException">The strength has no stress under proof load, or was looked up for another size.</exception>
     /// <example><code>joint.ShigleyFactorsAt(preload, load, strength).Overload     // n_L</code></example>
     public ShigleyFactors ShigleyFactorsAt(Force preload, Force axialLoad, BoltStrength strength)
     {
         double force = Guard.Check(preload, Domains.Force), load = Guard.Check(axialLoad, Domains.PositiveForce);
-        if (Guard.NotNull(strength).Proof is null) throw new ArgumentException("The strength has no stress under proof load.", nameof(strength));
+        if (Guard.NotNull(strength).RequireFor(Bolt.Thread, nameof(strength)).Proof is null) throw new ArgumentException("The strength has no stress under proof load.", nameof(strength));
         return new ShigleyFactors(this, force, load, strength);
     }
 

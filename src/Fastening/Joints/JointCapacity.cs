@@ -69,6 +69,7 @@ public sealed class JointCapacity
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The strength was looked up for another size.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>capacity.WithBolt(model, strength, residualTorsion: 0.5)</code></example>
     public JointCapacity WithBolt(
@@ -76,7 +77,7 @@ public sealed class JointCapacity
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null) => new(this)
         {
             Bolt = new BoltInService(
-                Guard.NotNull(tightening), Guard.NotNull(strength), Guard.Check(residualTorsion, Domains.Share),
+                Guard.NotNull(tightening), Guard.NotNull(strength).RequireFor(tightening.Thread, nameof(strength)), Guard.Check(residualTorsion, Domains.Share),
                 StressedSection.Of(null, tightening.Thread, torsion, waistDiameter), torsion, waistDiameter),
         };
 

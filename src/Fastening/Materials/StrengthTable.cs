@@ -20,7 +20,7 @@ internal sealed class StrengthTable
     public BoltStrength For(ScrewThread thread)
     {
         Guard.NotNull(thread);
-        return Array.Find(_bands, band => Covers(band, thread))?.Strength ?? throw new ArgumentException(
+        return Array.Find(_bands, band => Covers(band, thread))?.Strength.LookedUpFor(thread, _name) ?? throw new ArgumentException(
             $"{_name} covers {string.Join(" and ", _bands.Select(b => b.Profile).Distinct().Select(Describe))}, not {thread}; give a BoltStrength of your own.",
             nameof(thread));
     }

@@ -1,14 +1,17 @@
 using Fastening.Internals;
+using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>Lowest and highest preload after a snug torque and a rotation.</summary>
+/// <summary>Lowest and highest preload after a snug torque and a rotation, as the tool leaves the fastener.</summary>
+/// <remarks>Not counted: embedding, relaxation, neighbours tightened later, faces that are not in full contact.</remarks>
 /// <example><code>PreloadRangeAfterRotation range = tightening.PreloadRangeAt(Angle.FromDegrees(60), friction);
-/// Console.WriteLine(range);      // 130.89 … 138.496 kN, elastic</code></example>
+/// Console.WriteLine(range);      // 130.89 … 138.496 kN, elastic, stiffness as calculated, before embedding</code></example>
 public sealed class PreloadRangeAfterRotation
 {
-    internal PreloadRangeAfterRotation(PreloadAfterRotation lowest, PreloadAfterRotation highest)
+    internal PreloadRangeAfterRotation(PreloadAfterRotation lowest, PreloadAfterRotation highest, Ratio? stiffnessError)
     {
+        StiffnessError = stiffnessError;
         Lowest = lowest;
         Highest = highest;
         Range = new PreloadRange(Math.Min(Si.Of(lowest.Preload), Si.Of(lowest.ElasticLimit)), Si.Of(highest.Preload));
@@ -31,9 +34,17 @@ public sealed class PreloadRangeAfterRotation
     /// <summary>Lowest and highest preload after snugging alone.</summary>
     public PreloadRange SnugRange { get; }
 
+    /// <summary>The limit of error of δ_S + δ_P that the range counts; null when none was stated: the range then takes the stiffness as calculated.</summary>
+    public Ratio? StiffnessError { get; }
+
     /// <summary>Whether even the highest preload is within the elastic limit.</summary>
     public bool IsElastic => Highest.IsElastic;
 
     /// <inheritdoc />
-    public override string ToString() => $"{Range}, {(IsElastic ? "elastic" : "the highest past the elastic limit: the joint yields before")}";
+    public override string ToString() =>
+        $"{Range}, {(IsElastic ? "elastic" : "the highest is above the elastic limit: the joint yields first")}, {StiffnessText}, before embedding";
+
+    private string StiffnessText => StiffnessError is Ratio error
+        ? FormattableString.Invariant($"stiffness of the joint ±{error.Percent:0.###} %")
+        : "stiffness as calculated";
 }

@@ -20,9 +20,10 @@ public sealed partial class RotationTightening
     /// <exception cref="ArgumentNullException"><paramref name="published"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="requiredPreload"/> is negative or beyond its domain.</exception>
     /// <example><code>Console.WriteLine(tightening.Compare(PublishedRotation.En1090Part2(grip, diameter), Force.FromKilonewtons(172)));   // snug torque: the first step</code></example>
-    public RotationComparison Compare(PublishedRotation published, Force requiredPreload) => Compare(published, requiredPreload, this, this);
+    public RotationComparison Compare(PublishedRotation published, Force requiredPreload) =>
+        Compare(published, requiredPreload, WithResilience(Softest), WithResilience(Stiffest));
 
-    /// <summary>A published rotation held against this joint over a range of friction, worst case.</summary>
+    /// <summary>A published rotation held against this joint over a range of friction.</summary>
     /// <remarks>
     /// It counts from the snug torque, as without a range. Least preload and the rotation needed are those of the highest friction, greatest preload
     /// that of the lowest; what the published rotation itself does is told at the friction of the model.
@@ -41,8 +42,8 @@ public sealed partial class RotationTightening
         FrictionTorqueModel model = FrictionModel("its spread over a range of friction");
         Guard.NotNull(friction);
         return Compare(
-            published, requiredPreload, Corner(model.WithFriction(friction.High), _snugTorque, nameof(friction)),
-            Corner(model.WithFriction(friction.Low), _snugTorque, nameof(friction)));
+            published, requiredPreload, Corner(model.WithFriction(friction.High), _snugTorque, Softest, nameof(friction)),
+            Corner(model.WithFriction(friction.Low), _snugTorque, Stiffest, nameof(friction)));
     }
 
     private RotationComparison Compare(PublishedRotation published, Force requiredPreload, RotationTightening least, RotationTightening greatest)

@@ -7,8 +7,12 @@ namespace Fastening;
 /// <content>The sequences of equations, their work, and the preload range.</content>
 public sealed partial class RotationTightening
 {
-    /// <summary>The preloads that one rotation gives over a range of friction, worst case; the friction of the model is not used.</summary>
-    /// <remarks>Friction scatters the snug preload. The gain scatters only through the twist of bolt and tool, where these were stated.</remarks>
+    /// <summary>The preloads that one rotation gives over a range of friction; the friction of the model is not used.</summary>
+    /// <remarks>
+    /// Friction scatters the snug preload. The gain scatters through the stiffness of the joint, when <see cref="WithStiffnessError"/> states its
+    /// limit of error, and through the twist of bolt and tool, where these were stated. Without a stated limit the range takes the stiffness as
+    /// calculated, and <see cref="PreloadRangeAfterRotation.StiffnessError"/> is null. Embedding and neighbours are not counted.
+    /// </remarks>
     /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>
     /// <param name="friction">Lowest friction gives the highest preload, highest friction the lowest.</param>
     /// <returns>Lowest and highest preload.</returns>
@@ -23,11 +27,13 @@ public sealed partial class RotationTightening
         FrictionTorqueModel model = FrictionModel("its spread over a range of friction");
         Guard.NotNull(friction);
         return new PreloadRangeAfterRotation(
-            Corner(model.WithFriction(friction.High), _snugTorque, nameof(friction)).PreloadAt(rotation),
-            Corner(model.WithFriction(friction.Low), _snugTorque, nameof(friction)).PreloadAt(rotation));
+            Corner(model.WithFriction(friction.High), _snugTorque, Softest, nameof(friction)).PreloadAt(rotation),
+            Corner(model.WithFriction(friction.Low), _snugTorque, Stiffest, nameof(friction)).PreloadAt(rotation),
+            StiffnessError);
     }
 
-    /// <summary>The preloads that a window of rotation gives after a window of snug torque over a range of friction, worst case.</summary>
+    /// <summary>The preloads that a window of rotation gives after a window of snug torque over a range of friction.</summary>
+    /// <remarks>Corners of rotation, snug torque, friction and, when stated, stiffness. Embedding and neighbours are not counted.</remarks>
     /// <param name="rotation">Rotation past snug with its limits, from 0; read at the tool if wind-up was stated.</param>
     /// <param name="snugTorque">Snug torque with its limits, wrench accuracy included; used instead of the snug torque stated before.</param>
     /// <param name="friction">The range of friction.</param>
@@ -45,14 +51,15 @@ public sealed partial class RotationTightening
         FrictionTorqueModel model = FrictionModel("its spread over a range of friction");
         Guard.NotNull(friction);
         return new PreloadRangeAfterRotation(
-            Corner(model.WithFriction(friction.High), lower, nameof(snugTorque)).PreloadAt(rotation.Lower),
-            Corner(model.WithFriction(friction.Low), upper, nameof(snugTorque)).PreloadAt(rotation.Upper));
+            Corner(model.WithFriction(friction.High), lower, Softest, nameof(snugTorque)).PreloadAt(rotation.Lower),
+            Corner(model.WithFriction(friction.Low), upper, Stiffest, nameof(snugTorque)).PreloadAt(rotation.Upper),
+            StiffnessError);
     }
 
     /// <summary>The preloads that one rotation gives after a snug preload that scatters, however that was found.</summary>
     /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>
     /// <param name="snugPreload">Lowest and highest snug preload: of a range of nut factors, or of a scatter.</param>
-    /// <returns>Lowest and highest preload; the gain is that of the model.</returns>
+    /// <returns>Lowest and highest preload. Bolt twist and tool wind-up are those at the friction of the model.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="snugPreload"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
     /// <example><code>tightening.PreloadRangeAt(Angle.FromDegrees(60), nutFactorModel.PreloadRangeAt(snugTorque, lowNutFactor: 0.14, highNutFactor: 0.22))</code></example>
@@ -60,8 +67,9 @@ public sealed partial class RotationTightening
     {
         double degrees = Guard.Check(rotation, Domains.Rotation);
         Guard.NotNull(snugPreload);
-        double gain = RotationTighteningEquations.PreloadGain(Si.ToRadians(degrees), _atTool);
-        return new PreloadRangeAfterRotation(State(degrees, Si.Of(snugPreload.Minimum), gain), State(degrees, Si.Of(snugPreload.Maximum), gain));
+        return new PreloadRangeAfterRotation(
+            WithResilience(Softest).After(degrees, Si.Of(snugPreload.Minimum)), WithResilience(Stiffest).After(degrees, Si.Of(snugPreload.Maximum)),
+            StiffnessError);
     }
 
     /// <summary>Standard uncertainty of the preload after a rotation, by the law of propagation; inputs independent, none assumed.</summary>
@@ -162,8 +170,12 @@ public sealed partial class RotationTightening
 
     private double Snug(Derivation? work, in Arms arms) => TorqueEquations.PreloadEquation.Step(work, _snugTorque, Model.Prevailing, arms.Total);
 
+    private double Softest => 1 + (_error ?? 0);
+
+    private double Stiffest => 1 - (_error ?? 0);
+
     private double Stretch(Derivation? work) =>
-        RotationTighteningEquations.RotationPerPreloadEquation.Step(work, Joint.ResilienceOf(work), Joint.Bolt.Thread.Geometry.Lead);
+        RotationTighteningEquations.RotationPerPreloadEquation.Step(work, Joint.ResilienceOf(work) * _resilienceFactor, Joint.Bolt.Thread.Geometry.Lead);
 
     private double AtFastener(Derivation? work, in Arms arms)
     {
@@ -188,14 +200,14 @@ public sealed partial class RotationTightening
         return compliance;
     }
 
-    private PreloadAfterRotation After(double degrees, double perPreload) =>
-        State(degrees, _snug, RotationTighteningEquations.PreloadGain(Si.ToRadians(degrees), perPreload));
+    private PreloadAfterRotation After(double degrees, double snug) => new(
+        degrees, snug, RotationTighteningEquations.PreloadGain(Si.ToRadians(degrees), _atTool), _limit, _boltTwistPerPreload, _atTool - _atFastener);
 
-    private PreloadAfterRotation State(double degrees, double snug, double gain) =>
-        new(degrees, snug, gain, _limit, _boltTwistPerPreload, _atTool - _atFastener);
+    private RotationTightening WithResilience(double factor) =>
+        new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, _tool, _error, factor);
 
-    /// <summary>The same tightening at a corner of friction and snug torque.</summary>
-    private RotationTightening Corner(FrictionTorqueModel model, double snugTorque, string name)
+    /// <summary>The same tightening at a corner of friction, snug torque and stiffness.</summary>
+    private RotationTightening Corner(FrictionTorqueModel model, double snugTorque, double resilienceFactor, string name)
     {
         double snug = TorqueEquations.Preload(snugTorque, model.Prevailing, model.Arm);
         if (snug <= 0 || snug >= _limit)
@@ -205,7 +217,7 @@ public sealed partial class RotationTightening
                 name);
         }
 
-        return new RotationTightening(Joint, model, Si.Torque(snugTorque), ElasticLimit, _boltTwist, _tool);
+        return new RotationTightening(Joint, model, Si.Torque(snugTorque), ElasticLimit, _boltTwist, _tool, _error, resilienceFactor);
     }
 
     private readonly record struct Arms(double Thread, double Total);

@@ -26,6 +26,8 @@ public sealed partial class RotationTightening
     private readonly double _limit;
     private readonly bool _boltTwist;
     private readonly Func<Derivation?, double, double>[] _tool;
+    private readonly double? _error;
+    private readonly double _resilienceFactor;
     private readonly double _stretch;
     private readonly double _atFastener;
     private readonly double _atTool;
@@ -41,12 +43,13 @@ public sealed partial class RotationTightening
     /// <exception cref="ArgumentException">Joint and model have threads of different diameter or lead.</exception>
     /// <example><code>var tightening = new RotationTightening(joint, model, snugTorque: Torque.FromNewtonMeters(60), elasticLimit: permitted);</code></example>
     public RotationTightening(Joint joint, TorquePreloadModel model, Torque snugTorque, Force elasticLimit)
-        : this(Guard.NotNull(joint), Guard.NotNull(model), snugTorque, elasticLimit, boltTwist: false, [])
+        : this(Guard.NotNull(joint), Guard.NotNull(model), snugTorque, elasticLimit, boltTwist: false, [], error: null, resilienceFactor: 1)
     {
     }
 
     private RotationTightening(
-        Joint joint, TorquePreloadModel model, Torque snugTorque, Force elasticLimit, bool boltTwist, Func<Derivation?, double, double>[] tool)
+        Joint joint, TorquePreloadModel model, Torque snugTorque, Force elasticLimit, bool boltTwist, Func<Derivation?, double, double>[] tool,
+        double? error, double resilienceFactor)
     {
         _snugTorque = Guard.Check(snugTorque, Domains.PositiveTorque);
         _limit = Guard.Check(elasticLimit, Domains.Force);
@@ -55,6 +58,8 @@ public sealed partial class RotationTightening
         Model = model;
         _boltTwist = boltTwist;
         _tool = tool;
+        _error = error;
+        _resilienceFactor = resilienceFactor;
         Arms arms = ArmsOf(null);
         _snug = Snug(null, arms);
         if (_snug <= 0)
@@ -84,6 +89,9 @@ public sealed partial class RotationTightening
     /// <summary>The preload up to which rotation tells preload.</summary>
     public Force ElasticLimit => Si.Force(_limit);
 
+    /// <summary>The greatest relative error of δ_S + δ_P that the preload ranges count; null when not stated: the ranges then take the stiffness as calculated.</summary>
+    public Ratio? StiffnessError => _error is double error ? Si.Ratio(error) : null;
+
     /// <summary>The rotation past snug at which the elastic limit is reached, for the friction of the model.</summary>
     public Angle ElasticRotation => Si.AngleFromRadians(RotationTighteningEquations.RotationForGain(_limit - _snug, _atTool));
 
@@ -97,7 +105,8 @@ public sealed partial class RotationTightening
     /// <returns>A new tightening.</returns>
     /// <exception cref="InvalidOperationException">The model knows a nut factor only: the torque in the thread is not known.</exception>
     /// <example><code>tightening.WithBoltTwist().RotationFor(Force.FromKilonewtons(90))</code></example>
-    public RotationTightening WithBoltTwist() => new(Joint, FrictionModel("the twist of the bolt"), SnugTorque, ElasticLimit, boltTwist: true, _tool);
+    public RotationTightening WithBoltTwist() => 
+        new(Joint, FrictionModel("the twist of the bolt"), SnugTorque, ElasticLimit, boltTwist: true, _tool, _error, _resilienceFactor);
 
     /// <summary>The same tightening with one coaxial bar more between the rotation that is read and the fastener.</summary>
     /// <param name="extension">The bar; rotations are from then on those read at the tool.</param>
@@ -107,7 +116,7 @@ public sealed partial class RotationTightening
     public RotationTightening WithCoaxialExtension(CoaxialExtension extension)
     {
         Guard.NotNull(extension);
-        return new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, [.. _tool, extension.AddCompliance]);
+        return new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, [.. _tool, extension.AddCompliance], _error, _resilienceFactor);
     }
 
     /// <summary>The same tightening with a tool whose wind-up was measured against a fixed socket, in series with what was stated before.</summary>
@@ -122,15 +131,29 @@ public sealed partial class RotationTightening
         double moment = Guard.Check(torque, Domains.PositiveTorque);
         return new(
             Joint, Model, SnugTorque, ElasticLimit, _boltTwist,
-            [.. _tool, (work, before) => RotationTighteningEquations.MeasuredComplianceEquation.Step(work, before, angle, moment)]);
+            [.. _tool, (work, before) => RotationTighteningEquations.MeasuredComplianceEquation.Step(work, before, angle, moment)],
+            _error, _resilienceFactor);
     }
+
+    /// <summary>The same tightening with a limit of error for the stiffness of the joint, which every preload range then counts.</summary>
+    /// <remarks>
+    /// Calculated resiliences differ from measured ones, often by 10 % and more (common practice, no source). State the limit that the joint is held
+    /// to, not its standard uncertainty: twice that for a coverage of 95 %. A single answer, such as <see cref="PreloadAt"/>, keeps the stiffness as
+    /// calculated.
+    /// </remarks>
+    /// <param name="atMost">Greatest relative error of δ_S + δ_P, either way: 0 % to 90 %.</param>
+    /// <returns>A new tightening.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="atMost"/> is outside its domain.</exception>
+    /// <example><code>tightening.WithStiffnessError(Ratio.FromPercent(16)).PreloadRangeAt(Angle.FromDegrees(60), friction)</code></example>
+    public RotationTightening WithStiffnessError(Ratio atMost) =>
+        new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, _tool, Guard.Check(atMost, Domains.StiffnessError), _resilienceFactor);
 
     /// <summary>What is there after a rotation past snug.</summary>
     /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>
     /// <returns>Preload by the elastic line, and whether it is within the elastic limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
     /// <example><code>if (!tightening.PreloadAt(Angle.FromDegrees(120)).IsElastic) Console.WriteLine("the bolt yields");</code></example>
-    public PreloadAfterRotation PreloadAt(Angle rotation) => After(Guard.Check(rotation, Domains.Rotation), _atTool);
+    public PreloadAfterRotation PreloadAt(Angle rotation) => After(Guard.Check(rotation, Domains.Rotation), _snug);
 
     /// <summary>The rotation past snug to set for a preload.</summary>
     /// <param name="preload">The preload wanted: from the snug preload to the elastic limit.</param>

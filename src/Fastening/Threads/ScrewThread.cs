@@ -141,6 +141,9 @@ public sealed partial class ScrewThread
     /// <inheritdoc />
     public override string ToString() => Designation;
 
+    /// <summary>Same diameter and pitch, whatever the profile says beyond them.</summary>
+    internal bool HasSizeOf(ScrewThread other) => IsLike(_diameter, other._diameter) && IsLike(_pitch, other._pitch);
+
     internal static ScrewThread FromCatalogue(ThreadProfile profile, string designation, double diameter, double pitch) =>
         new(profile, designation, diameter, pitch, 30, 1, ThreadGeometry.Of60Degrees(null, profile, diameter, pitch));
 
@@ -170,6 +173,8 @@ public sealed partial class ScrewThread
 
     /// <summary>Metres of pitch from threads per inch, and the reverse.</summary>
     internal static double PitchOf(double threadsPerInch) => 0.0254 / threadsPerInch;
+
+    private static bool IsLike(double one, double other) => Math.Abs(one - other) <= 1e-9 * other;
 
     private static ScrewThread? Find(string designation) =>
         ThreadDesignation.TryRead(designation, out ThreadDesignation wanted) ? Of(wanted) : null;

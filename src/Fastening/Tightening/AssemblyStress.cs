@@ -99,7 +99,7 @@ public sealed class AssemblyStress
     /// <returns>The permitted preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <exception cref="ArgumentException">The prevailing torque alone uses up the permitted stress.</exception>
+    /// <exception cref="ArgumentException">The prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
     /// <example><code>AssemblyStress.PermittedPreload(model, strength, utilisation: 0.9)</code></example>
     public static Force PermittedPreload(
         FrictionTorqueModel model, BoltStrength strength, double utilisation,
@@ -118,7 +118,7 @@ public sealed class AssemblyStress
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <exception cref="ArgumentException">The prevailing torque alone uses up the permitted stress.</exception>
+    /// <exception cref="ArgumentException">The prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
     /// <example><code>Console.WriteLine(AssemblyStress.DerivePermittedPreload(model, strength, utilisation: 0.9));</code></example>
     public static Derivation DerivePermittedPreload(
         FrictionTorqueModel model, BoltStrength strength, double utilisation,
@@ -153,7 +153,8 @@ public sealed class AssemblyStress
     {
         double prevailing = model.PrevailingSi;
         Guard.Check(utilisation, Domains.Utilisation);
-        double limit = StressEquations.PermittedStressEquation.Step(work, utilisation, Guard.NotNull(strength).Yield);
+        double yield = Guard.NotNull(strength).RequireFor(model.Thread, nameof(strength)).Yield;
+        double limit = StressEquations.PermittedStressEquation.Step(work, utilisation, yield);
         double prevailingStress = StressEquations.PrevailingStressEquation.Step(work, prevailing, section.Modulus);
         if (prevailingStress >= limit)
         {

@@ -42,13 +42,12 @@ public sealed class PublishedPreload
     public Force Preload { get; }
 
     /// <summary>
-    /// The preload rounded as the source's own table prints it, where it has this size; otherwise null. A490M M20 is printed as 179 kN and
-    /// comes out as 178 kN here.
+    /// The preload as the source's own table prints it, where it has this size; otherwise null.
     /// </summary>
     /// <remarks>
     /// Tables round the formula: EN 1090-2 and AISC to the kilonewton with the tabulated stress area, AISC in inches to the kip with the area in
-    /// thousandths of a square inch. One printed value known to differ from that is A490M M20, printed 179 kN, here 178 kN. The German annex
-    /// follows no rounding; its values are stored.
+    /// thousandths of a square inch. What does not follow that rounding is stored as printed: the German annex, and A490M M20, printed 179 kN where
+    /// 0.7 × 1040 MPa × 245 mm² is 178.4 kN.
     /// </remarks>
     public Force? Tabulated { get; }
 
@@ -59,7 +58,7 @@ public sealed class PublishedPreload
     /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
     /// <returns>The rule's preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The strength has no stress under proof load, or the thread has no tabulated area.</exception>
+    /// <exception cref="ArgumentException">The strength has no stress under proof load or was looked up for another size, or the thread has no tabulated area.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
     /// <example><code>PublishedPreload.ReusableJoint(strength, thread).Preload</code></example>
     public static PublishedPreload ReusableJoint(BoltStrength strength, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) =>
@@ -72,7 +71,7 @@ public sealed class PublishedPreload
     /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
     /// <returns>The rule's preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The strength has no stress under proof load, or the thread has no tabulated area.</exception>
+    /// <exception cref="ArgumentException">The strength has no stress under proof load or was looked up for another size, or the thread has no tabulated area.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
     /// <example><code>PublishedPreload.PermanentJoint(strength, thread).Preload</code></example>
     public static PublishedPreload PermanentJoint(BoltStrength strength, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) =>
@@ -94,7 +93,9 @@ public sealed class PublishedPreload
         double nominal = Si.Of(propertyClass.NominalTensileStrength);
         return new PublishedPreload(
             "F_p,C, 70 % of the nominal tensile strength",
-            Marked("EN 1090-2:2008+A1:2011 §8.5.1", StructuralPreloadTable.Europe, thread, columnFromMemory: propertyClass.Designation == "8.8"),
+            Marked(
+                "EN 1090-2:2008+A1:2011 §8.5.1", StructuralPreloadTable.Find(StructuralPreloadTable.Europe, thread),
+                columnFromMemory: propertyClass.Designation == "8.8"),
             work => PublishedPreloadEquations.StructuralEuropeEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
             Rounded(StructuralPreloadTable.Europe, thread, area => PublishedPreloadEquations.StructuralEurope(nominal, area)), isMinimum: true);
     }
@@ -116,7 +117,7 @@ public sealed class PublishedPreload
         StructuralPreloadTable? row = propertyClass.Designation == "10.9" ? StructuralPreloadTable.Find(StructuralPreloadTable.Germany, thread) : null;
         return new PublishedPreload(
             "F_p,C*, 70 % of the nominal yield strength",
-            Marked("DIN EN 1993-1-8/NA:2010", StructuralPreloadTable.Germany, thread),
+            Marked("DIN EN 1993-1-8/NA:2010", StructuralPreloadTable.Find(StructuralPreloadTable.Germany, thread)),
             work => PublishedPreloadEquations.StructuralGermanyEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
             row?.Printed, isMinimum: true);
     }
@@ -136,9 +137,11 @@ public sealed class PublishedPreload
         double tensile = TensileOf(grade, thread);
         return new PublishedPreload(
             "minimum pretension, 70 % of the minimum tensile strength",
-            Marked(grade.Designation.Contains("F3125") ? "AISC 360-16 Table J3.1" : "AISC 360-05 Table J3.1", StructuralPreloadTable.America, thread),
+            Marked(
+                grade.Designation.Contains("F3125") ? "AISC 360-16 Table J3.1" : "AISC 360-05 Table J3.1",
+                StructuralPreloadTable.Find(StructuralPreloadTable.America, thread, grade.Designation)),
             work => Pretension(work, tensile, StressAreas.Of(work, thread, basis)),
-            TabulatedPretension(tensile, thread), isMinimum: true);
+            TabulatedPretension(grade, tensile, thread), isMinimum: true);
     }
 
     /// <summary>1.05 times the minimum pretension: what a sample of bolts must reach in the pre-installation verification test.</summary>
@@ -158,7 +161,7 @@ public sealed class PublishedPreload
             "pre-installation verification, 1.05 times the minimum pretension", "RCSC 2014 §7 (from memory)",
             work => PublishedPreloadEquations.PreInstallationVerificationEquation.Step(
                 work, Pretension(work, tensile, StressAreas.Of(work, thread, basis))),
-            TabulatedPretension(tensile, thread) is double minimum
+            TabulatedPretension(grade, tensile, thread) is double minimum
                 ? PrintedLoad.ToThousand(thread, PublishedPreloadEquations.PreInstallationVerification(minimum))
                 : null,
             isMinimum: true);
@@ -182,7 +185,7 @@ public sealed class PublishedPreload
     private static PublishedPreload OfProofLoad(
         string name, Equation<Func<double, double>> rule, BoltStrength strength, ScrewThread thread, StressAreaBasis basis)
     {
-        double proof = Guard.NotNull(strength).Proof ?? throw new ArgumentException(
+        double proof = Guard.NotNull(strength).RequireFor(Guard.NotNull(thread), nameof(strength)).Proof ?? throw new ArgumentException(
             $"the strength ({strength}) has no stress under proof load, so no share of a proof load can be taken.", nameof(strength));
         return new PublishedPreload(
             name, rule.Source,
@@ -206,14 +209,13 @@ public sealed class PublishedPreload
     private static double Pretension(Derivation? work, double tensile, double area) =>
         PublishedPreloadEquations.StructuralAmericaEquation.Step(work, tensile, area);
 
-    private static double? TabulatedPretension(double tensile, ScrewThread thread) =>
-        Rounded(StructuralPreloadTable.America, thread, area => Pretension(null, tensile, area));
+    private static double? TabulatedPretension(BoltGrade grade, double tensile, ScrewThread thread) =>
+        StructuralPreloadTable.Find(StructuralPreloadTable.America, thread, grade.Designation)?.Printed
+            ?? Rounded(StructuralPreloadTable.America, thread, area => Pretension(null, tensile, area));
 
     /// <summary>A tabulated value that was recalled and not read says so.</summary>
-    private static string Marked(string source, string table, ScrewThread thread, bool columnFromMemory = false) =>
-        StructuralPreloadTable.Find(table, thread) is StructuralPreloadTable row && (columnFromMemory || row.IsFromMemory)
-            ? source + "; tabulated value from memory"
-            : source;
+    private static string Marked(string source, StructuralPreloadTable? row, bool columnFromMemory = false) =>
+        row is not null && (columnFromMemory || row.IsFromMemory) ? source + "; tabulated value from memory" : source;
 
     /// <summary>To the whole kilonewton or kip, where the table has the size.</summary>
     private static double? Rounded(string table, ScrewThread thread, Func<double, double> preloadOfArea)

@@ -20,9 +20,14 @@ internal sealed class StructuralPreloadTable
     /// <summary>The printed preload in newtons, where the table has one of its own.</summary>
     public double? Printed => _row["printed_kn"].Length == 0 ? null : Si.Of(Force.FromKilonewtons(_row.Number("printed_kn")));
 
-    /// <summary>The row of a thread; null when the table does not have the size.</summary>
-    public static StructuralPreloadTable? Find(string table, ScrewThread thread) =>
-        Rows.Value[Key(table, thread.Designation)].FirstOrDefault() is DataRow row ? new StructuralPreloadTable(row) : null;
+    /// <summary>The row of a thread, and of a grade that has one of its own; null when the table does not have the size.</summary>
+    public static StructuralPreloadTable? Find(string table, ScrewThread thread, string grade = "")
+    {
+        IEnumerable<DataRow> rows = Rows.Value[Key(table, thread.Designation)];
+        return (rows.FirstOrDefault(row => row["grade"] == grade) ?? rows.FirstOrDefault(row => row["grade"].Length == 0)) is DataRow found
+            ? new StructuralPreloadTable(found)
+            : null;
+    }
 
     private static string Key(string table, string thread) => $"{table}: {thread}";
 }

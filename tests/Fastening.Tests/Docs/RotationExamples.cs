@@ -67,14 +67,20 @@ public class RotationExamples
         #region rotation-range
         ToleranceWindow<Angle> rotation = ToleranceWindow.FromDeviations(Angle.FromDegrees(28), Angle.FromDegrees(3), Angle.FromDegrees(3));
         ToleranceWindow<Torque> snug = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(80), minusPercent: 6, plusPercent: 6);
-        PreloadRangeAfterRotation worst = tightening.PreloadRangeAt(rotation, snug, friction);
+        PreloadRangeAfterRotation range = tightening
+            .WithStiffnessError(Ratio.FromPercent(16))                          // limit of error of the calculated stiffness
+            .PreloadRangeAt(rotation, snug, friction);                          // before embedding and neighbours
+        bool staysElastic = range.IsElastic;
         Force uncertainty = tightening.StandardUncertaintyAt(
             rotation.Target, snugPreloadUncertainty: Force.FromKilonewtons(2.4), rotationUncertainty: Angle.FromDegrees(1.2),
             complianceUncertainty: Ratio.FromPercent(8));
         #endregion
 
         PreloadRange torqueAlone = TorquePreloadModel.ForHexagonBolt(Thread, friction.Low).PreloadRangeAt(Torque.FromNewtonMeters(320), friction);
-        Assert.True(worst.Range.TighteningFactor < torqueAlone.TighteningFactor);
+        PreloadRangeAfterRotation asCalculated = tightening.PreloadRangeAt(rotation, snug, friction);
+        Assert.True(asCalculated.Range.TighteningFactor < torqueAlone.TighteningFactor);
+        Assert.True(range.Range.Minimum < asCalculated.Range.Minimum);
+        Assert.Equal(range.Range.Maximum <= tightening.ElasticLimit, staysElastic);
         Assert.InRange(uncertainty.Kilonewtons, 2.4, 10);
     }
 

@@ -24,6 +24,7 @@ public class BoltStrengthTests
     [InlineData(800, 801, 580, "yieldStrength")]
     [InlineData(800, 640, -1, "proofLoadStress")]
     [InlineData(800, 640, 801, "proofLoadStress")]
+    [InlineData(800, 640, 640.1, "proofLoadStress")]
     public void Stresses_out_of_order_or_domain_are_refused(double tensile, double yield, double proof, string parameter)
     {
         ArgumentOutOfRangeException refusal = Assert.Throws<ArgumentOutOfRangeException>(() => new BoltStrength(
@@ -116,7 +117,7 @@ public class BoltStrengthTests
     {
         ScrewThread square = ScrewThread.FromProfile(
             Length.FromMillimeters(16), Length.FromMillimeters(4), Angle.Zero, 1, Length.FromMillimeters(14), Length.FromMillimeters(12));
-        BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(ScrewThread.Parse("M16"));
+        var strength = new BoltStrength(Pressure.FromMegapascals(800), Pressure.FromMegapascals(640), Pressure.FromMegapascals(580));
 
         Close.To(800 * Math.PI / 4 * 13 * 13, strength.UltimateLoad(square).Newtons);
         Assert.Equal("thread", Assert.Throws<ArgumentException>(() => strength.PublishedUltimateLoad(square)).ParamName);
@@ -135,5 +136,53 @@ public class BoltStrengthTests
         Assert.Equal(strength.ProofLoad(m12, basis)!.Value.Newtons, strength.DeriveProofLoad(m12, basis)!.Result);
         Assert.Equal(steps, strength.DeriveUltimateLoad(m12, basis).Steps.Count);
         Assert.Equal("material.ultimate-load", strength.DeriveUltimateLoad(m12, basis).Steps[^1].Equation.Id);
+    }
+
+    [Fact]
+    public void Remembers_thread_and_class_it_was_looked_up_for()
+    {
+        ScrewThread m20 = ScrewThread.Parse("M20");
+        BoltStrength looked = PropertyClass.Parse("8.8").StrengthFor(m20);
+        Assert.Same(m20, looked.Thread);
+        Assert.Equal("ISO 898-1 class 8.8", looked.ClassOrGrade);
+        Assert.Equal("SAE J429 5", BoltGrade.Parse("SAE J429 5").StrengthFor(ScrewThread.Parse("1/2-13 UNC")).ClassOrGrade);
+
+        var own = new BoltStrength(Pressure.FromMegapascals(700), Pressure.FromMegapascals(450));
+        Assert.Null(own.Thread);
+        Assert.Null(own.ClassOrGrade);
+        Assert.True(own.UltimateLoad(m20) > own.UltimateLoad(ScrewThread.Parse("M16")));
+    }
+
+    /// <summary>ISO 898-1: class 8.8 has 800 MPa up to 16 mm and 830 MPa above; SAE J429 grade 5 120 ksi up to 1 in and 105 ksi above.</summary>
+    [Theory]
+    [InlineData("8.8", "M20", "M16")]
+    [InlineData("8.8", "M16", "M20")]
+    [InlineData("8.8", "M16", "M16x1.5")]
+    [InlineData("SAE J429 5", "1-8 UNC", "1 1/4-7 UNC")]
+    public void Strength_of_one_size_is_refused_on_another(string grade, string asked, string used)
+    {
+        ScrewThread thread = ScrewThread.Parse(asked), other = ScrewThread.Parse(used);
+        BoltStrength strength = PropertyClass.TryParse(grade, out PropertyClass? found) ? found.StrengthFor(thread) : BoltGrade.Parse(grade).StrengthFor(thread);
+        FrictionTorqueModel model = TorquePreloadModel.FromFriction(
+            other, BearingSurface.Annulus(1.5 * other.NominalDiameter, 1.1 * other.NominalDiameter), new FrictionCoefficients(0.12, 0.1));
+
+        foreach (Action use in new Action[]
+        {
+            () => strength.UltimateLoad(other), () => strength.ProofLoad(other), () => strength.PublishedUltimateLoad(other), () => strength.PublishedProofLoad(other),
+            () => strength.DeriveUltimateLoad(other), () => strength.DeriveProofLoad(other, StressAreaBasis.NominalTable),
+            () => PublishedPreload.ReusableJoint(strength, other), () => PublishedPreload.PermanentJoint(strength, other),
+            () => AssemblyStress.PermittedPreload(model, strength, 0.9), () => AssemblyStress.DerivePermittedPreload(model, strength, 0.9),
+            () => JointCapacity.NothingStated.WithBolt(model, strength, 0.5),
+        })
+        {
+            ArgumentException refusal = Assert.Throws<ArgumentException>(use);
+            Assert.Contains(refusal.ParamName, new[] { "thread", "strength" });
+            Assert.Contains(thread.Designation, refusal.Message, StringComparison.Ordinal);
+            Assert.Contains(other.Designation, refusal.Message, StringComparison.Ordinal);
+        }
+
+        Assert.True(strength.UltimateLoad(thread).Newtons > 0);
+        Assert.True(strength.UltimateLoad(ScrewThread.FromProfile(
+            thread.NominalDiameter, thread.Pitch, Angle.FromDegrees(30), 1, thread.PitchDiameter, thread.RootDiameter)).Newtons > 0);
     }
 }

@@ -60,6 +60,53 @@ public class RotationScatterTests
             any.Model.WithFriction(low).PreloadAt(snug.Upper).Newtons + turn.Upper.Radians * gainPerRadian, band.Maximum.Newtons, 1e-10);
     }
 
+    [Property]
+    public void With_a_stated_stiffness_error_every_joint_within_it_lies_in_the_band(AnyTurnedJoint any, double a, double b, double c)
+    {
+        // Springs, twist and wind-up are added up here; the library has its own sum.
+        var low = new FrictionCoefficients(any.ThreadFriction, any.BearingFriction);
+        var high = new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction * 1.3);
+        const double error = 0.16;
+        Torque wound = any.Model.TorqueFor(any.Limit);
+        RotationTightening tightening = any.Tightening.WithStiffnessError(Ratio.FromPercent(16)).WithBoltTwist().WithToolWindUp(Angle.FromDegrees(4), wound);
+        ToleranceWindow<Angle> turn = ToleranceWindow.FromLimits(tightening.ElasticRotation * 0.60, tightening.ElasticRotation * 0.65);
+        ToleranceWindow<Torque> snug = ToleranceWindow.FromLimits(tightening.SnugTorque * 0.96, tightening.SnugTorque * 1.03);
+        PreloadRangeAfterRotation found = tightening.PreloadRangeAt(turn, snug, new FrictionRange(low, high));
+        double Preload(double p, double q, double torqueAndTurn, double resilience)
+        {
+            FrictionTorqueModel model = any.Model.WithFriction(new FrictionCoefficients(any.ThreadFriction * (1 + 0.5 * p), any.BearingFriction * (1 + 0.3 * q)));
+            double kappa = model.TorqueFor(Force.FromNewtons(1)).NewtonMeters;
+            double lambda = kappa - any.BearingFriction * (1 + 0.3 * q) * (1.6 + 1.1) / 4 * any.DiameterMm * 1e-3;
+            double perPreload = 2 * Math.PI * (any.BoltCompliancePerEal + any.SleeveCompliancePerEal) * resilience / any.Lead
+                + lambda * any.TwistPerGj + kappa * 4 * Math.PI / 180 / wound.NewtonMeters;
+            double torque = snug.Lower.NewtonMeters + (snug.Upper - snug.Lower).NewtonMeters * torqueAndTurn;
+            double radians = turn.Lower.Radians + (turn.Upper - turn.Lower).Radians * torqueAndTurn;
+            return torque / kappa + radians / perPreload;
+        }
+
+        Assert.Equal(16, found.StiffnessError!.Value.Percent, 1e-12);
+        double lowest = Preload(1, 1, 0, 1 + error), highest = Preload(0, 0, 1, 1 - error);
+        Close.To(Math.Min(lowest, any.Limit.Newtons), found.Range.Minimum.Newtons, 1e-10);
+        Close.To(highest, found.Range.Maximum.Newtons, 1e-10);
+        Assert.Equal(highest <= any.Limit.Newtons, found.IsElastic);
+        Assert.InRange(Preload(Share(a), Share(b), Share(c), 1 + error * (2 * Share(a + b) - 1)), lowest, highest);
+    }
+
+    [Property]
+    public void Without_a_stated_stiffness_error_the_band_says_that_it_counts_none(AnyTurnedJoint any)
+    {
+        FrictionRange friction = new(any.Model.Friction, any.Model.Friction);
+        PreloadRangeAfterRotation found = any.Tightening.PreloadRangeAt(any.Tightening.ElasticRotation * 0.5, friction);
+        Assert.Null(found.StiffnessError);
+        Assert.Contains("stiffness as calculated", found.ToString(), StringComparison.Ordinal);
+        PreloadRangeAfterRotation stated = any.Tightening.WithStiffnessError(Ratio.FromPercent(10)).PreloadRangeAt(any.Tightening.ElasticRotation * 0.5, friction);
+        Assert.True(stated.Range.Minimum < found.Range.Minimum && stated.Range.Maximum > found.Range.Maximum);
+        PreloadRangeAfterRotation ofSnug = any.Tightening.WithStiffnessError(Ratio.FromPercent(10))
+            .PreloadRangeAt(any.Tightening.ElasticRotation * 0.5, any.Model.PreloadRangeAt(any.Tightening.SnugTorque, friction));
+        Close.To(stated.Range.Minimum.Newtons, ofSnug.Range.Minimum.Newtons);
+        Close.To(stated.Range.Maximum.Newtons, ofSnug.Range.Maximum.Newtons);
+    }
+
     [Fact]
     public void Uncertainty_agrees_with_a_million_trials()
     {
