@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Fastening;
 
 /// <summary>One reason why a tool does not comply, or why its calibration cannot decide: its kind, where, and a sentence with the figures.</summary>
-/// <example><code>foreach (CalibrationReason reason in verdict.Reasons)
+/// <example><code>foreach (CalibrationReason reason in calibration.Judge(DecisionRule.IlacG8).Reasons)
 /// {
 ///     if (reason.Kind == CalibrationReasonKind.PointMissing) Console.WriteLine(reason.At);
 /// }</code></example>

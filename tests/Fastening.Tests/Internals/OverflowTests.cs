@@ -6,7 +6,7 @@ namespace Fastening.Tests.Internals;
 
 /// <summary>
 /// A quantity can hold any finite number of any of its units, and the conversion to SI of the largest ones overflows. The refusal must still be
-/// ours: which argument, its value as entered, what is permitted. Every door of <see cref="Guard"/>, every unit of its quantity, both signs.
+/// ours: which argument, its value as entered, what is permitted. Every door of <c>Guard</c>, every unit of its quantity, both signs.
 /// </summary>
 public class OverflowTests
 {
