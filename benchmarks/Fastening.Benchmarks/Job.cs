@@ -14,7 +14,7 @@ internal static class Job
     public static TorqueWrench Wrench { get; } = new TorqueWrench(Length.FromMillimeters(400))
         .WithAdapter(Length.FromMillimeters(75), Angle.FromDegrees(45));
 
-    public static ToleranceWindow<Torque> Window { get; } = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(150), 4, 4);
+    public static ToleranceWindow<Torque> Window { get; } = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(150), Ratio.FromPercent(4), Ratio.FromPercent(4));
 
     public static HandWritten Hand { get; } = new(
         Model.NutFactor * 0.016, 2, Wrench.TorqueRatio, Window.Lower.NewtonMeters * (1 - 1e-12), Window.Upper.NewtonMeters * (1 + 1e-12));

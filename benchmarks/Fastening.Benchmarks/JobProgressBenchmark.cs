@@ -11,7 +11,7 @@ public class JobProgressBenchmark
 {
     private const int Fasteners = 1000;
 
-    private readonly ToleranceWindow<Torque> _final = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(120), 5, 5);
+    private readonly ToleranceWindow<Torque> _final = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(120), Ratio.FromPercent(5), Ratio.FromPercent(5));
     private static readonly int[] Percentages = [30, 70, 100];
 
     private List<JobEntry> _log = [];

@@ -30,7 +30,7 @@ public class JointBenchmark
 
     private readonly JointCapacity _capacity = JointCapacity.NothingStated
         .WithPermittedPreload(Force.FromKilonewtons(98))
-        .WithBolt(Job.Model, Strength, residualTorsion: 0.5)
+        .WithBolt(Job.Model, Strength, residualTorsion: Ratio.FromPercent(50))
         .WithPermittedAmplitude(Pressure.FromMegapascals(45))
         .WithHeadBearing(BearingSurface.ForHexagonHead(Thread), Pressure.FromMegapascals(760))
         .WithNutBearing(BearingSurface.ForHexagonNut(Thread), Pressure.FromMegapascals(760))

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Fastening.Published.Tests;
 
-/// <summary>Deaver, papers on guard banding: false acceptance and false rejection of a centred process. The ratio there is one of standard deviations.</summary>
+/// <summary>D. Deaver, papers on guard banding for NCSL (1990s): false acceptance and false rejection of a centred process. The ratio there is one of standard deviations.</summary>
 public sealed class DeaverGuardBanding : PublishedSource
 {
     public override IReadOnlyList<PublishedTable> Tables { get; } =

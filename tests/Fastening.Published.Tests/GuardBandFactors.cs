@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Fastening.Published.Tests;
 
-/// <summary>Deaver, NCSL RP-10, Dobbert: width of the acceptance window over that of the tolerance window.</summary>
+/// <summary>D. Deaver (papers for NCSL, 1990s), NCSL RP-10, M. Dobbert (NCSL International 2008): width of the acceptance window over that of the tolerance window.</summary>
 public sealed class GuardBandFactors : PublishedSource
 {
     public override IReadOnlyList<PublishedTable> Tables { get; } = [new("guardband-factors", (row, output) => Factor(RuleOf(output), row["TUR"]))];

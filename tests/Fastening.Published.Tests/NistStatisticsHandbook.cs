@@ -17,15 +17,15 @@ public sealed class NistStatisticsHandbook : PublishedSource
         SampleStatistics<Length> sample = SampleStatistics.FromSummary(count, Length.FromMeters(row["mean"]), Length.FromMeters(row["s"]));
         return output switch
         {
-            "k2_howe" => StatisticalToleranceInterval.HoweFactor(count, share, confidence),
+            "k2_howe" => StatisticalToleranceInterval.HoweFactor(count, Ratio.FromDecimalFractions(share), confidence),
             "a" => ToleranceFactorEquations.NatrellaA(zConfidence, count),
             "b" => ToleranceFactorEquations.NatrellaB(zShare, zConfidence, count),
-            "k1_natrella" => StatisticalToleranceInterval.NatrellaFactor(count, share, confidence),
-            "k1_noncentral_t" => StatisticalToleranceInterval.OneSidedFactor(count, share, confidence),
-            "two_sided[0]" => StatisticalToleranceInterval.TwoSidedByHowe(sample, share, confidence).Lower!.Value.Meters,
-            "two_sided[1]" => StatisticalToleranceInterval.TwoSidedByHowe(sample, share, confidence).Upper!.Value.Meters,
-            "upper_one_sided" => row["mean"] + StatisticalToleranceInterval.NatrellaFactor(count, share, confidence) * row["s"],
-            "lower_one_sided" => row["mean"] - StatisticalToleranceInterval.NatrellaFactor(count, share, confidence) * row["s"],
+            "k1_natrella" => StatisticalToleranceInterval.NatrellaFactor(count, Ratio.FromDecimalFractions(share), confidence),
+            "k1_noncentral_t" => StatisticalToleranceInterval.OneSidedFactor(count, Ratio.FromDecimalFractions(share), confidence),
+            "two_sided[0]" => StatisticalToleranceInterval.TwoSidedByHowe(sample, Ratio.FromDecimalFractions(share), confidence).Lower!.Value.Meters,
+            "two_sided[1]" => StatisticalToleranceInterval.TwoSidedByHowe(sample, Ratio.FromDecimalFractions(share), confidence).Upper!.Value.Meters,
+            "upper_one_sided" => row["mean"] + StatisticalToleranceInterval.NatrellaFactor(count, Ratio.FromDecimalFractions(share), confidence) * row["s"],
+            "lower_one_sided" => row["mean"] - StatisticalToleranceInterval.NatrellaFactor(count, Ratio.FromDecimalFractions(share), confidence) * row["s"],
             _ => null,
         };
     }

@@ -2,12 +2,12 @@ using UnitsNet;
 
 namespace Fastening.Published.Tests;
 
-/// <summary>Sandia National Laboratories, risk spreadsheet values: index and share outside the limits of a normal population.</summary>
+/// <summary>Sandia National Laboratories, worked risk values: index and share outside the limits of a normal population.</summary>
 public sealed class SandiaRiskValues : PublishedSource
 {
     public override IReadOnlyList<PublishedTable> Tables { get; } =
     [
-        new("cpk-sandia-", (row, output) => output == "Cpk" ? Of(row).Ppk.Value : Of(row).ShareOutside),
+        new("cpk-sandia-", (row, output) => output == "Cpk" ? Of(row).Ppk.Value : Of(row).ShareOutside.DecimalFractions),
     ];
 
     /// <summary>The number of readings does not count for either value.</summary>

@@ -134,7 +134,7 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
             "Zinc-plated" or "zinc_plated" => "zinc-plated",
             "Lubricated" or "lubricated" => "lubricated",
             "Cadmium-plated" or "cadmium_plated" => "cadmium-plated",
-            "With Bowman Anti-Seize" or "anti_seize" => "anti-seize compound",
+            "With anti-seize compound" or "anti_seize" => "anti-seize compound",
             _ => "special low-friction nuts",
         };
         PublishedNutFactor? row = FrictionGuidance.NutFactors

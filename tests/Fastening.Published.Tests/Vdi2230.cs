@@ -10,7 +10,7 @@ public sealed class Vdi2230 : PublishedSource
         new("vdi2230-fine-", (row, output) => Assembly(row, row["Rp_min_MPa"], output)),
         new("vdi2230-A1-", (row, output) => Assembly(row, row["Rp_min_MPa"], output)),
         new("vdi-M1.6-", (row, output) => Assembly(row, row["Rp_MPa_used"], output)),
-        new("alphaA-spread-", (row, _) => PreloadScatter.FromPercent(row["preload_scatter_pct"]).TighteningFactor),
+        new("alphaA-spread-", (row, _) => PreloadScatter.FromPlusMinus(Ratio.FromPercent(row["preload_scatter_pct"])).TighteningFactor),
         new("alphaA-elongation-", TighteningFactor),
         new("alphaA-yield-point-", TighteningFactor),
         new("alphaA-hydraulic-", TighteningFactor),
@@ -27,7 +27,7 @@ public sealed class Vdi2230 : PublishedSource
             BearingSurface.Annulus(Length.FromMillimeters(row["dW_mm_used"]), Length.FromMillimeters(row["dh_mm"])),
             new FrictionCoefficients(thread: row["mu_G"], bearing: row["mu_K"]));
         Pressure yield = Pressure.FromMegapascals(yieldMegapascals);
-        Force preload = AssemblyStress.PermittedPreload(model, new BoltStrength(yield, yield, yield), row["nu"]);
+        Force preload = AssemblyStress.PermittedPreload(model, new BoltStrength(yield, yield, yield), Ratio.FromDecimalFractions(row["nu"]));
         return output switch
         {
             "FMTab_kN" or "FM_kN" => preload.Kilonewtons,

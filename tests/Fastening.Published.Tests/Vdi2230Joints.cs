@@ -15,7 +15,7 @@ public sealed class Vdi2230Joints : PublishedSource
                 ScrewThread.IsoMetric(Length.FromMillimeters(row["d"]), Length.FromMillimeters(row["P"])),
                 BearingSurface.Annulus(Length.FromMillimeters(16.63), Length.FromMillimeters(13.5)),
                 FrictionCoefficients.Uniform(row["mu_G"])),
-            new BoltStrength(Strength(row), Strength(row), Strength(row)), utilisation: 0.9).Kilonewtons),
+            new BoltStrength(Strength(row), Strength(row), Strength(row)), utilisation: Ratio.FromPercent(90)).Kilonewtons),
     ];
 
     /// <summary>One surface pair at a time, in micrometres.</summary>

@@ -36,7 +36,7 @@ internal sealed class FootJoint
 
     public BoltStrength Strength => PropertyClass.StrengthFor(Thread);
 
-    public double Utilisation { get; } = 0.9;
+    public Ratio Utilisation { get; } = Ratio.FromPercent(90);
 
     public FrictionRange Friction { get; } = new(
         low: new FrictionCoefficients(thread: 0.10, bearing: 0.09), high: new FrictionCoefficients(thread: 0.16, bearing: 0.15));
@@ -60,7 +60,7 @@ internal sealed class FootJoint
     public Force RequiredClamp { get; } = Force.FromKilonewtons(72);
 
     /// <summary>Wrench accuracy included.</summary>
-    public ToleranceWindow<Torque> SnugTorque { get; } = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(80), minusPercent: 6, plusPercent: 6);
+    public ToleranceWindow<Torque> SnugTorque { get; } = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(80), minus: Ratio.FromPercent(6), plus: Ratio.FromPercent(6));
 
     /// <summary>How far the angle reached may be from the angle set, start at snug and reading together.</summary>
     public Angle RotationTolerance { get; } = Angle.FromDegrees(3);

@@ -16,9 +16,9 @@ internal sealed class FootPlan
             .WithBoltTwist().WithCoaxialExtension(stated.Extension).WithStiffnessError(stiffnessError);
         Rotation = GreatestRotation();
         ByRotation = BandAt(Rotation.Target);
-        TorqueAlone = ToleranceWindow.FromPercent(
+        TorqueAlone = ToleranceWindow.FromDeviations(
             Torque.FromNewtonMeters(Math.Floor(stated.AtLowestFriction.TorqueFor(stated.PermittedForTorque).NewtonMeters * 100 / (100 + stated.TorqueTolerancePercent))),
-            stated.TorqueTolerancePercent, stated.TorqueTolerancePercent);
+            Ratio.FromPercent(stated.TorqueTolerancePercent), Ratio.FromPercent(stated.TorqueTolerancePercent));
         LowestByTorque = stated.AtHighestFriction.PreloadAt(TorqueAlone.Lower);
         HighestByTorque = stated.AtLowestFriction.PreloadAt(TorqueAlone.Upper);
     }

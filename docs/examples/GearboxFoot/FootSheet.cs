@@ -52,7 +52,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
                 + $"steel frame {FootJoint.FrameMm} mm, steel washer {FootJoint.WasherMm} mm"],
             ["friction", $"{Stated.Friction} (thread, bearing; lowest to highest), invented"],
             ["required clamp force", $"{Show.Stated(Stated.RequiredClamp.Kilonewtons)} kN in service, cold and warm"],
-            ["permitted stress", $"{Show.Stated(Stated.Utilisation)} of the yield strength while tightening"],
+            ["permitted stress", $"{Show.Stated(Stated.Utilisation.Percent)} % of the yield strength while tightening"],
             ["bolt stretches by", $"{Micrometres(Stated.Bolt.MetersPerNewton)} µm/kN (VDI 2230)"],
             ["parts give way by", $"{Micrometres(Stated.Parts.MetersPerNewton)} µm/kN (VDI 2230 cone over four layers)"],
             ["one degree of the nut gains", $"{Stated.Joint.PreloadGainAt(Angle.FromDegrees(1)).Kilonewtons:0.00} kN"],
@@ -74,7 +74,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
                 + $"{Show.Force(plan.ByRotation.SnugRange.Minimum, Down)} to {Show.Force(plan.ByRotation.SnugRange.Maximum, Up)}, "
                 + $"friction and ±{Show.Stated(Stated.TorqueTolerancePercent)} % of torque counted. Mark bolt end, nut and foot.",
             "From there the nut gains its preload by turning, whatever the friction. So the bolt is judged where friction twists it most: "
-                + $"at the highest, {Show.Stated(Stated.Utilisation)} of the yield strength is reached at {Show.Force(Stated.PermittedForRotation, Down)}.",
+                + $"at the highest, {Show.Stated(Stated.Utilisation.Percent)} % of the yield strength is reached at {Show.Force(Stated.PermittedForRotation, Down)}.",
             $"The greatest whole degree at which the highest preload (lowest friction, upper limits, stiffest joint) stays there: {Show.Stated(plan.Rotation.Target.Degrees)}°.",
         ]);
         PreloadAfterRotation after = Tightening.PreloadAt(plan.Rotation.Target);

@@ -8,7 +8,7 @@ internal sealed class BoltedJoint
 {
     public BoltedJoint(
         ScrewThread thread, PropertyClass propertyClass, BoltStrength strength,
-        HeadRing head, FrictionRange friction, PrevailingTorque prevailing, double utilisation)
+        HeadRing head, FrictionRange friction, PrevailingTorque prevailing, Ratio utilisation)
     {
         PropertyClass = propertyClass;
         Strength = strength;
@@ -36,7 +36,7 @@ internal sealed class BoltedJoint
 
     public PrevailingTorque Prevailing { get; }
 
-    public double Utilisation { get; }
+    public Ratio Utilisation { get; }
 
     public required Force RequiredPreload { get; init; }
 
@@ -56,5 +56,5 @@ internal sealed class BoltedJoint
     /// <summary>Preload at which the equivalent stress reaches the utilisation of the yield strength (VDI 2230).</summary>
     public Force PermittedPreload { get; }
 
-    public Pressure PermittedStress => Strength.YieldStrength * Utilisation;
+    public Pressure PermittedStress => Strength.YieldStrength * Utilisation.DecimalFractions;
 }

@@ -26,7 +26,7 @@ internal static class JobFile
     private static BoltedJoint ReadJoint(JobNode node)
     {
         node.Allow(
-            "thread", "property_class", "required_minimum_preload_kn", "utilisation", "friction", "prevailing_torque_nm", "bearing");
+            "thread", "property_class", "required_minimum_preload_kn", "utilisation_percent", "friction", "prevailing_torque_nm", "bearing");
         ScrewThread thread = node.AskWithHint(
             " (this file takes threads of the catalogue only)", () => ScrewThread.Parse(node.Text("thread")), ("", "thread"));
         PropertyClass grade = node.Ask(() => PropertyClass.Parse(node.Text("property_class")), ("", "property_class"));
@@ -36,7 +36,7 @@ internal static class JobFile
         JobNode friction = node.Object("friction");
         FrictionRange range = ReadFriction(friction);
         PrevailingTorque prevailing = node.Has("prevailing_torque_nm") ? ReadPrevailing(node) : PrevailingTorque.NotStated;
-        double utilisation = node.Number("utilisation");
+        Ratio utilisation = Ratio.FromPercent(node.Number("utilisation_percent"));
         double required = node.Number("required_minimum_preload_kn");
         if (required is <= 0 or > HighestPreload)
         {
@@ -49,7 +49,7 @@ internal static class JobFile
                 FrictionOrigin = friction.Text("origin"),
                 RequiredPreload = Force.FromKilonewtons(required),
             },
-            ("utilisation", "utilisation"), ("prevailingTorque", "prevailing_torque_nm"), ("model", "prevailing_torque_nm"));
+            ("utilisation", "utilisation_percent"), ("prevailingTorque", "prevailing_torque_nm"), ("model", "prevailing_torque_nm"));
     }
 
     private static PrevailingTorque ReadPrevailing(JobNode joint)
@@ -99,7 +99,7 @@ internal static class JobFile
 
         // The target is chosen later; any will do to learn whether the library takes the percentages.
         node.Ask(
-            () => window.Around(Torque.FromNewtonMeters(1)), ("minusPercent", "minus_percent"), ("plusPercent", "plus_percent"));
+            () => window.Around(Torque.FromNewtonMeters(1)), ("minus", "minus_percent"), ("plus", "plus_percent"));
         return window;
     }
 

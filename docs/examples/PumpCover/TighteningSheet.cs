@@ -73,7 +73,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
             ["origin of the friction", Joint.FrictionOrigin],
             ["prevailing torque", PrevailingText()],
             ["required preload", $"at least {Show.Stated(Joint.RequiredPreload.Kilonewtons)} kN"],
-            ["permitted stress", $"{Show.Stated(Joint.Utilisation)} of the yield strength while tightening, "
+            ["permitted stress", $"{Show.Stated(Joint.Utilisation.Percent)} % of the yield strength while tightening, "
                 + $"{Show.Stated(Joint.PermittedStress.Megapascals)} MPa"],
             ["wrench", $"lever {Show.Stated(Job.Wrench.LeverLength.Millimeters)} mm, {Show.Range(Job.Wrench)} "
                 + $"in steps of {Show.Stated(Job.Wrench.Resolution!.Value.NewtonMeters)} N·m, ±{Show.Stated(Job.Wrench.Accuracy!.Value.Percent)} %"],
@@ -109,7 +109,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
         writer.Numbered(
         [
             $"At the lowest friction{AndPrevailing} the stress while tightening (tension and torsion, von Mises, VDI 2230) "
-                + $"reaches {Show.Stated(Joint.Utilisation)} of the yield strength at a preload of {Show.Force(Joint.PermittedPreload, Down)}.",
+                + $"reaches {Show.Stated(Joint.Utilisation.Percent)} % of the yield strength at a preload of {Show.Force(Joint.PermittedPreload, Down)}.",
             $"There this preload takes {permitted}. The fastener must not get more.",
             $"A reading at the upper limit (+{Show.Stated(percent.Plus)} %) on a wrench that shows {Job.Deviation.Total} % too little{Job.Deviation.Parts} must still stay there: "
                 + $"{permitted}·(1−{Job.Deviation.Terms})/(1+{Show.Stated(percent.Plus / 100)}) = {Show.Torque(plan.Target.Exact, 2, Down)}.",
@@ -224,7 +224,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
         return
         [
             name, Show.Torque(parts.PitchTorque, 1), Show.Torque(parts.ThreadFrictionTorque, 1), Show.Torque(parts.BearingFrictionTorque, 1),
-            Show.Torque(parts.PrevailingTorque, 1), Show.Percent(parts.PitchShare),
+            Show.Torque(parts.PrevailingTorque, 1), Show.Percent(parts.PitchShare.DecimalFractions),
         ];
     }
 

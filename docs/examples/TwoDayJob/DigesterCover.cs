@@ -12,7 +12,7 @@ internal sealed record DigesterCover(TighteningProgram Program)
     {
         string[] bolts = [.. Enumerable.Range(1, Bolts).Select(i => $"B{i:00}")];
         IReadOnlyList<string> crosswise = TighteningPattern.Cross(Bolts).Arrange(bolts);
-        ToleranceWindow<Torque> final = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(400), minusPercent: 5, plusPercent: 5);
+        ToleranceWindow<Torque> final = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(400), minus: Ratio.FromPercent(5), plus: Ratio.FromPercent(5));
         return new(new TighteningProgram(
             bolts,
             [

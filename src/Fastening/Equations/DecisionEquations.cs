@@ -29,7 +29,7 @@ public static class DecisionEquations
     /// <summary>TUR_s = u_0/u_m.</summary>
     public static Equation<Func<double, double, double>> DeviationUncertaintyRatioEquation { get; } = Equation.Define(
         DeviationUncertaintyRatio, "decision.deviation-uncertainty-ratio", Symbols.DeviationUncertaintyRatio, "u_0/u_m",
-        "Deaver, papers on guard banding", Symbols.PriorDeviation, Symbols.MeasuringDeviation);
+        "D. Deaver, papers on guard banding for NCSL (1990s)", Symbols.PriorDeviation, Symbols.MeasuringDeviation);
 
     /// <summary>Guard band that belongs to an acceptance window of a given share of the tolerance window.</summary>
     public static double GuardBandOfFactor(double K_g, double h_T) => (1 - K_g) * h_T;
@@ -44,7 +44,7 @@ public static class DecisionEquations
     /// <summary>K = √(1 − 1/TUR²).</summary>
     public static Equation<Func<double, double>> RootSumSquareFactorEquation { get; } = Equation.Define(
         RootSumSquareFactor, "decision.root-sum-square-factor", Symbols.AcceptanceFactor, "sqrt(1 - 1/TUR^2)",
-        "Deaver, papers on guard banding", Symbols.ToleranceUncertaintyRatio);
+        "D. Deaver, papers on guard banding for NCSL (1990s)", Symbols.ToleranceUncertaintyRatio);
 
     /// <summary>Acceptance factor that keeps the whole expanded uncertainty away from the limit.</summary>
     public static double FullUncertaintyFactor(double TUR) => 1 - 1 / TUR;
@@ -68,7 +68,7 @@ public static class DecisionEquations
     /// <summary>K = min(1, 1 − (1.04 − e^(0.38 ln TUR − 0.54))/TUR); the text writes e^−0.54 as a number.</summary>
     public static Equation<Func<double, double>> ManagedRiskFactorEquation { get; } = Equation.Define(
         ManagedRiskFactor, "decision.managed-risk-factor", Symbols.AcceptanceFactor, "min(1, 1 - (1.04 - 0.5827482523739896*TUR^0.38)/TUR)",
-        "Dobbert, A guard-band strategy for managing false-accept risk (NCSL International 2008); the cap at 1 derived", Symbols.ToleranceUncertaintyRatio);
+        "M. Dobbert, A guard-band strategy for managing false-accept risk (NCSL International 2008); the cap at 1 derived", Symbols.ToleranceUncertaintyRatio);
 
     /// <summary>Mean of the posterior of a normal prior and a normal reading.</summary>
     public static double PosteriorMean(double y_0, double u_0, double eta_m, double u_m) =>

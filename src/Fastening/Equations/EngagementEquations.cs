@@ -89,14 +89,14 @@ public static class EngagementEquations
     /// <summary>Factor for the bending of the external thread; 0.897 (rounded) as long as the internal thread is the weaker one.</summary>
     public static double ExternalBendingFactor(double R_S)
     {
-        double x = Math.Max(R_S, 1);
-        return 5.594 - 13.682 * x + 14.107 * (x * x) - 6.057 * (x * x * x) + 0.9353 * (x * x * x * x);
+        double x = Math.Max(R_S - 1, 0);
+        return 0.8973 + x * (0.1022 + x * (1.5478 - x * (2.3158 - x * 0.9353)));
     }
 
-    /// <summary>C_2 = 5.594 − 13.682 R_S + 14.107 R_S² − 6.057 R_S³ + 0.9353 R_S⁴, R_S from 1 to 2.2.</summary>
+    /// <summary>C_2 = 0.8973 + 0.1022 x + 1.5478 x² − 2.3158 x³ + 0.9353 x⁴ with x = R_S − 1: 5.594 − 13.682 R_S + 14.107 R_S² − 6.057 R_S³ + 0.9353 R_S⁴ about 1, where it does not cancel; R_S from 1 to 2.2.</summary>
     public static Equation<Func<double, double>> ExternalBendingFactorEquation { get; } = Equation.Define(
         ExternalBendingFactor, "engagement.external-bending-factor", Symbols.ExternalBendingFactor,
-        "5.594 - 13.682*max(R_S, 1) + 14.107*max(R_S, 1)^2 - 6.057*max(R_S, 1)^3 + 0.9353*max(R_S, 1)^4", Reductions, Symbols.StrippingRatio);
+        "0.8973 + 0.1022*max(R_S - 1, 0) + 1.5478*max(R_S - 1, 0)^2 - 2.3158*max(R_S - 1, 0)^3 + 0.9353*max(R_S - 1, 0)^4", Reductions, Symbols.StrippingRatio);
 
     /// <summary>Factor for the bending of the internal thread; 0.897 as long as the external thread is the weaker one.</summary>
     public static double InternalBendingFactor(double R_S)

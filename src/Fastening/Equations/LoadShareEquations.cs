@@ -3,7 +3,7 @@ namespace Fastening.Equations;
 /// <summary>How an axial load is shared between the bolt and the clamped parts, up to separation and beyond.</summary>
 /// <remarks>
 /// SI doubles in and out, no checks. Concentric clamping and concentric load: an eccentric joint opens earlier. Forces are in the bolt and in
-/// the interface; a negative axial load presses the parts together and is described as long as it leaves the bolt in tension.
+/// the interface; a negative axial load presses the parts together. Neither bolt nor interface carries less than nothing.
 /// </remarks>
 public static class LoadShareEquations
 {
@@ -14,20 +14,20 @@ public static class LoadShareEquations
     public static Equation<Func<double, double, double>> WorkingLoadFactorEquation { get; } = Equation.Define(
         WorkingLoadFactor, "joint.working-load-factor", Symbols.WorkingLoadFactor, "n*Phi_K", "VDI 2230-1:2015 §5.3", Symbols.LoadIntroductionFactor, Symbols.LoadFactor);
 
-    /// <summary>Force in the bolt: preload and its share of the load, and the whole load once the parts have separated.</summary>
-    public static double BoltForce(double F_V, double Phi, double F_A) => Math.Max(F_V + Phi * F_A, F_A);
+    /// <summary>Force in the bolt: preload and its share of the load, the whole load once the parts have separated, none once a pressing load has made it slack.</summary>
+    public static double BoltForce(double F_V, double Phi, double F_A) => Math.Max(F_V + Phi * F_A, Math.Max(F_A, 0));
 
-    /// <summary>F_S = max(F_V + Φ F_A, F_A).</summary>
+    /// <summary>F_S = max(F_V + Φ F_A, max(F_A, 0)).</summary>
     public static Equation<Func<double, double, double, double>> BoltForceEquation { get; } = Equation.Define(
-        BoltForce, "joint.bolt-force", Symbols.BoltForce, "max(F_V + Phi*F_A, F_A)", "VDI 2230-1:2015 §5.3 up to separation; beyond: equilibrium, derived",
+        BoltForce, "joint.bolt-force", Symbols.BoltForce, "max(F_V + Phi*F_A, max(F_A, 0))", "VDI 2230-1:2015 §5.3 up to separation and slackness; beyond: equilibrium, derived",
         Symbols.WorkingPreload, Symbols.WorkingLoadFactor, Symbols.AxialLoad);
 
-    /// <summary>Clamp force left in the interface; none once the parts have separated.</summary>
-    public static double ClampForce(double F_V, double Phi, double F_A) => Math.Max(F_V - (1 - Phi) * F_A, 0);
+    /// <summary>Clamp force in the interface; none once the parts have separated, the whole load once it presses so hard that the bolt is slack.</summary>
+    public static double ClampForce(double F_V, double Phi, double F_A) => Math.Max(F_V - (1 - Phi) * F_A, Math.Max(-F_A, 0));
 
-    /// <summary>F_K = max(F_V − (1 − Φ) F_A, 0).</summary>
+    /// <summary>F_K = max(F_V − (1 − Φ) F_A, max(−F_A, 0)).</summary>
     public static Equation<Func<double, double, double, double>> ClampForceEquation { get; } = Equation.Define(
-        ClampForce, "joint.clamp-force", Symbols.ClampForce, "max(F_V - (1 - Phi)*F_A, 0)", "VDI 2230-1:2015 §5.3 up to separation; beyond: derived",
+        ClampForce, "joint.clamp-force", Symbols.ClampForce, "max(F_V - (1 - Phi)*F_A, max(-F_A, 0))", "VDI 2230-1:2015 §5.3 up to separation and slackness; beyond: derived",
         Symbols.WorkingPreload, Symbols.WorkingLoadFactor, Symbols.AxialLoad);
 
     /// <summary>Axial load at which the clamp force is used up.</summary>
@@ -49,7 +49,7 @@ public static class LoadShareEquations
     /// <summary>Tension that a pressing load takes from the bolt.</summary>
     public static double BoltRelief(double Phi, double F_A) => Math.Max(-Phi * F_A, 0);
 
-    /// <summary>F_R = max(−Φ F_A, 0).</summary>
+    /// <summary>F_rel = max(−Φ F_A, 0).</summary>
     public static Equation<Func<double, double, double>> BoltReliefEquation { get; } = Equation.Define(
         BoltRelief, "joint.bolt-relief", Symbols.BoltRelief, "max(-Phi*F_A, 0)", "VDI 2230-1:2015 §5.3; derived", Symbols.WorkingLoadFactor, Symbols.AxialLoad);
 
@@ -59,7 +59,7 @@ public static class LoadShareEquations
     /// <summary>n_p = F_p/(Φ_K F_At + F_V).</summary>
     public static Equation<Func<double, double, double, double, double>> YieldingFactorEquation { get; } = Equation.Define(
         YieldingFactor, "joint.yielding-factor", Symbols.YieldingFactor, "F_p/(Phi_K*F_At + F_V)", "Shigley 9th ed. (2011) eq. (8-28): n_p = S_p A_t/(C P + F_i)",
-        Symbols.ProofLoad, Symbols.WorkingPreload, Symbols.LoadFactor, Symbols.TensileLoad);
+        Symbols.ProofLoad, Symbols.WorkingPreload, Symbols.LoadFactor, Symbols.TensileLoad, "100*(Phi_K*F_At + F_V) - F_p");
 
     /// <summary>Shigley's load factor against overloading: by how much the load, not the preload, may grow up to the proof strength.</summary>
     public static double OverloadFactor(double F_p, double F_V, double Phi_K, double F_At) => (F_p - F_V) / (Phi_K * F_At);

@@ -45,11 +45,11 @@ public static class PreloadLossEquations
 
     /// <summary>Preload lost by a change of temperature: the bolt that grows more than the parts loses, and the softer joint holds less.</summary>
     public static double ThermalLoss(double F_V, double delta, double delta_T, double u_S, double u_P) =>
-        F_V * (1 - delta / delta_T) + (u_S - u_P) / delta_T;
+        (F_V * (delta_T - delta) + (u_S - u_P)) / delta_T;
 
-    /// <summary>F_T = F_V (1 − δ/δ_T) + (u_S − u_P)/δ_T.</summary>
+    /// <summary>F_T = (F_V (δ_T − δ) + (u_S − u_P))/δ_T.</summary>
     public static Equation<Func<double, double, double, double, double, double>> ThermalLossEquation { get; } = Equation.Define(
-        ThermalLoss, "joint.thermal-loss", Symbols.ThermalLoss, "F_V*(1 - delta/delta_T) + (u_S - u_P)/delta_T",
+        ThermalLoss, "joint.thermal-loss", Symbols.ThermalLoss, "(F_V*(delta_T - delta) + (u_S - u_P))/delta_T",
         "VDI 2230-1:2015 §5.4.2.3 (from memory); derived: free expansion, then compatibility",
         Symbols.WorkingPreload, Symbols.JointResilience, Symbols.HotResilience, Symbols.BoltGrowth, Symbols.PartsGrowth);
 

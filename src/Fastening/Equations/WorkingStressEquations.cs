@@ -21,11 +21,11 @@ public static class WorkingStressEquations
         Symbols.UpperBoltForce, Symbols.LowerBoltForce, Symbols.StressArea);
 
     /// <summary>Area of a flat ring, or of a conical seat projected on the plane square to the axis.</summary>
-    public static double BearingArea(double D_o, double D_i) => Math.PI / 4 * (D_o * D_o - D_i * D_i);
+    public static double BearingArea(double D_o, double D_i) => Math.PI / 4 * ((D_o - D_i) * (D_o + D_i));
 
-    /// <summary>A_b = π/4 (D_o² − D_i²).</summary>
+    /// <summary>A_b = π/4 (D_o − D_i)(D_o + D_i).</summary>
     public static Equation<Func<double, double, double>> BearingAreaEquation { get; } = Equation.Define(
-        BearingArea, "stress.bearing-area", Symbols.BearingArea, "pi/4*(D_o^2 - D_i^2)", "VDI 2230-1:2015 §5.5.4; derived",
+        BearingArea, "stress.bearing-area", Symbols.BearingArea, "pi/4*((D_o - D_i)*(D_o + D_i))", "VDI 2230-1:2015 §5.5.4; derived",
         Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter, "D_o - 1.001*D_i");
 
     /// <summary>Pressure under a head or nut.</summary>

@@ -69,11 +69,11 @@ public static class WrenchEquations
 
     /// <summary>Torsion constant of a round bar or tube.</summary>
     public static double RoundTorsionConstant(double d_e, double d_i) =>
-        Math.PI / 32 * (d_e * d_e * d_e * d_e - d_i * d_i * d_i * d_i);
+        Math.PI / 32 * ((d_e * d_e + d_i * d_i) * (d_e + d_i) * (d_e - d_i));
 
-    /// <summary>J = (π/32)(D⁴ − d⁴).</summary>
+    /// <summary>J = (π/32)(d_e⁴ − d_i⁴), written as a product.</summary>
     public static Equation<Func<double, double, double>> RoundTorsionConstantEquation { get; } = Equation.Define(
-        RoundTorsionConstant, "wrench.round-torsion-constant", Symbols.TorsionConstant, "pi/32*(d_e^4 - d_i^4)",
+        RoundTorsionConstant, "wrench.round-torsion-constant", Symbols.TorsionConstant, "pi/32*((d_e^2 + d_i^2)*(d_e + d_i)*(d_e - d_i))",
         "Roark's Formulas for Stress and Strain 7th ed. (2002), Table 10.1", Symbols.BarDiameter, Symbols.BarBore, "d_e - 1.01*d_i");
 
     /// <summary>Torsion constant of a square bar.</summary>

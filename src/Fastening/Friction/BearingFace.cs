@@ -71,7 +71,7 @@ internal sealed class BearingFace
     {
         if (Si.Of(hole) < Si.Of(_thread.NominalDiameter))
         {
-            Guard.RefuseAgainst(nameof(hole), hole, $"at least the nominal diameter of {_thread}, {Guard.Show(_thread.NominalDiameter)}");
+            Guard.RefuseAgainst(nameof(hole), hole, $"at least the nominal diameter of {_thread}, {Guard.ShowToCompare(_thread.NominalDiameter)}");
         }
 
         return (Outer, Math.Max(_countersink, Si.Of(hole)));

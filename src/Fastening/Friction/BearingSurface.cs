@@ -80,7 +80,7 @@ public sealed class BearingSurface
         var circle = new BearingContact.Circle(diameter, radius);
         if (!Domains.SeatAngle.Contains(circle.IncludedAngle))
         {
-            Guard.RefuseAgainst(nameof(sphereRadius), sphereRadius, $"more than half the contact diameter, {Guard.Show(contactDiameter)}, with a seat of 1° at least");
+            Guard.RefuseAgainst(nameof(sphereRadius), sphereRadius, $"more than half the contact diameter, {Guard.ShowToCompare(contactDiameter)}, with a seat of 1° at least");
         }
 
         return new BearingSurface(circle);
@@ -146,7 +146,7 @@ public sealed class BearingSurface
         double diameter = Guard.Check(hole, Domains.Length);
         BearingContact.Ring ring = _contact as BearingContact.Ring ?? throw new InvalidOperationException(NoRing);
         double outer = _face?.Outer ?? ring.Outer;
-        if (diameter >= outer) Guard.RefuseAgainst(nameof(hole), hole, $"less than the outer diameter of the face, {Guard.Show(Si.Length(outer))}");
+        if (diameter >= outer) Guard.RefuseAgainst(nameof(hole), hole, $"less than the outer diameter of the face, {Guard.ShowToCompare(Si.Length(outer))}");
         return On(_face?.OnHole(hole) ?? (outer, Math.Max(ring.Inner, diameter)));
     }
 
@@ -187,7 +187,7 @@ public sealed class BearingSurface
     {
         double o = Guard.Check(outer, Domains.Length);
         double i = Guard.Check(inner, Domains.Length);
-        if (i >= o) Guard.RefuseAgainst(nameof(inner), inner, $"less than the outer diameter, {Guard.Show(outer)}");
+        if (i >= o) Guard.RefuseAgainst(nameof(inner), inner, $"less than the outer diameter, {Guard.ShowToCompare(outer)}");
         return (o, i);
     }
 

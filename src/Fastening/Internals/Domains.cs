@@ -27,12 +27,11 @@ internal static class Domains
     public static readonly Interval ToolStiffness = new(1e-3 / Si.RadiansPerDegree, 1e9 / Si.RadiansPerDegree);
     public static readonly Interval StiffnessError = new(0, 0.9);
     public static readonly Interval RelativeUncertainty = new(0, 1);
+    public static readonly Interval HoleFactor = new(0, 1, lowOpen: true);
     public static readonly Interval ShareBelowOne = new(0, 1, lowOpen: true, highOpen: true);
-    public static readonly Interval Utilisation = new(0, 1, lowOpen: true);
+    public static readonly Interval Utilisation = new(0.05, 1);
     public static readonly Interval Accuracy = new(0, 0.5);
-    public static readonly Interval Percent = new(0, 1e6);
-    public static readonly Interval PercentBelow = new(0, 100);
-    public static readonly Interval PercentOfTarget = new(1, 1000);
+    public static readonly Interval ShareOfTarget = new(0.01, 10);
     public static readonly Interval Fasteners = new(1, 1e5);
     public static readonly Interval Rows = new(1, 300);
     public static readonly Interval Sample = new(-1e10, 1e10);
@@ -56,7 +55,8 @@ internal static class Domains
     public static readonly Interval Count = new(0, 100);
     public static readonly Interval CountFromOne = new(1, 100);
     public static readonly Interval FrictionAboveZero = new(1e-4, 2);
-    public static readonly Interval PartialFactor = new(0.1, 10);
+    public static readonly Interval PartialFactor = new(1, 10);
+    public static readonly Interval SlipFactor = new(1e-4, 1);
     public static readonly Interval TemperatureChange = new(-300, 3000);
     public static readonly Interval ModulusRatio = new(0.05, 3);
     public static readonly Interval Safety = new(1, 1000);

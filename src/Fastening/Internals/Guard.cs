@@ -111,21 +111,41 @@ internal static class Guard
     /// <summary>Refuses one value because of another: <c>inner is 25 mm; it must be less than outer, 22 mm.</c></summary>
     [DoesNotReturn]
     public static void RefuseAgainst(string name, IQuantity value, string requirement) =>
-        throw new ArgumentOutOfRangeException(name, $"{name} is {Show(value)}; it must be {requirement}.");
+        throw new ArgumentOutOfRangeException(name, $"{name} is {ShowToCompare(value)}; it must be {requirement}.");
 
     [DoesNotReturn]
     public static void RefuseAgainst(string name, double value, string requirement) =>
         throw new ArgumentOutOfRangeException(name, $"{name} is {Show(value)}; it must be {requirement}.");
 
+    /// <summary>As given, and in the unit in which bounds are stated when that is another one: <c>-0.4 m (-400 mm)</c>.</summary>
+    public static string ShowToCompare(IQuantity value)
+    {
+        string given = Show(value);
+        (double number, string unit) = InUnitOfBounds(value);
+        bool same = unit.Length == 0 || double.IsInfinity(number) || Math.Abs(number - (double)value.Value) <= 1e-9 * Math.Abs(number);
+        return same ? given : $"{given} ({Interval.Format(number, unit)})";
+    }
+
     // Without the commas that a quantity puts between thousands: half the world reads 1,062 as a little more than one.
     public static string Show(IQuantity value) =>
         $"{((double)value.Value).ToString("G6", CultureInfo.InvariantCulture)} {value.ToString("a", CultureInfo.InvariantCulture)}".Replace(" °", "°").Replace(" %", "%");
+
+    private static (double Number, string Unit) InUnitOfBounds(IQuantity value) => value switch
+    {
+        Length length => (Si.Millimeters(length), "mm"),
+        Torque torque => (Si.Of(torque), "N·m"),
+        Force force => (Si.Of(force) * 1e-3, "kN"),
+        Pressure pressure => (Si.Of(pressure) * 1e-6, "MPa"),
+        Angle angle => (Si.Of(angle), "°"),
+        Duration duration => (Si.Of(duration), "s"),
+        _ => (0, ""),
+    };
 
     public static string Show(double value) => Interval.Format(value, "");
 
     [DoesNotReturn]
     private static void Refuse(string name, IQuantity value, in Interval domain, double scale, string unit) =>
-        throw new ArgumentOutOfRangeException(name, $"{name} is {Show(value)}; it must be {domain.Describe(scale, unit)}.");
+        throw new ArgumentOutOfRangeException(name, $"{name} is {ShowToCompare(value)}; it must be {domain.Describe(scale, unit)}.");
 
     [DoesNotReturn]
     private static void RefuseNumber(string name, double value, in Interval domain, string unit) =>

@@ -102,8 +102,8 @@ public sealed partial class BoltCompliance
         double whole = Guard.Check(length, Domains.Length);
         double threaded = Guard.Check(threadedLength, Domains.LengthOrZero);
         double clamped = Guard.Check(grip, Domains.Length);
-        if (threaded > whole) Guard.RefuseAgainst(nameof(threadedLength), threadedLength, $"at most the length of the bolt, {Guard.Show(length)}");
-        if (clamped > whole) Guard.RefuseAgainst(nameof(grip), grip, $"at most the length of the bolt, {Guard.Show(length)}");
+        if (threaded > whole) Guard.RefuseAgainst(nameof(threadedLength), threadedLength, $"at most the length of the bolt, {Guard.ShowToCompare(length)}");
+        if (clamped > whole) Guard.RefuseAgainst(nameof(grip), grip, $"at most the length of the bolt, {Guard.ShowToCompare(length)}");
         double shank = Math.Min(whole - threaded, clamped);
         return (shank, clamped - shank);
     }

@@ -110,7 +110,7 @@ public sealed partial class ClampedStack
     private static ClampedLayer[] ThickEnough(ClampedLayer[] layers, double least)
     {
         double grip = layers.Sum(layer => layer.SiThickness);
-        if (grip < least) Guard.RefuseAgainst(nameof(layers), Si.Length(grip), $"at least {Guard.Show(Si.Length(least))} thick for this method");
+        if (grip < least) Guard.RefuseAgainst(nameof(layers), Si.Length(grip), $"at least {Guard.ShowToCompare(Si.Length(least))} thick for this method");
         return layers;
     }
 
@@ -119,8 +119,8 @@ public sealed partial class ClampedStack
         double bearing = Guard.Check(bearingDiameter, Domains.Length);
         double inner = Guard.Check(hole, Domains.Length);
         double? outer = outerDiameter is Length given ? Guard.Check(given, Domains.Length, nameof(outerDiameter)) : null;
-        if (bearing < 1.001 * inner) Guard.RefuseAgainst(nameof(bearingDiameter), bearingDiameter, $"at least 1.001 of the hole, {Guard.Show(hole)}");
-        if (outer < 1.001 * inner) Guard.RefuseAgainst(nameof(outerDiameter), outerDiameter!.Value, $"at least 1.001 of the hole, {Guard.Show(hole)}");
+        if (bearing < 1.001 * inner) Guard.RefuseAgainst(nameof(bearingDiameter), bearingDiameter, $"at least 1.001 of the hole, {Guard.ShowToCompare(hole)}");
+        if (outer < 1.001 * inner) Guard.RefuseAgainst(nameof(outerDiameter), outerDiameter!.Value, $"at least 1.001 of the hole, {Guard.ShowToCompare(hole)}");
         if (form is not (JointForm.ThroughBolt or JointForm.TappedThread))
         {
             throw new ArgumentOutOfRangeException(nameof(form), FormattableString.Invariant($"form is {(int)form}; it must be ThroughBolt or TappedThread."));

@@ -33,6 +33,9 @@ public sealed class Embedding
 
     internal double TotalSi { get; }
 
+    /// <summary>The direction of load that the published values are for; null for a length of one's own.</summary>
+    internal EmbeddingLoad? Load => _surfaces?.Load;
+
     /// <summary>A total of your own, from a test.</summary>
     /// <param name="total">Flattening of all surfaces together, 0 to 10 mm.</param>
     /// <returns>The embedding.</returns>

@@ -137,7 +137,7 @@ public sealed partial class Joint
         if (preload + share * load < 0)
         {
             Guard.RefuseAgainst(
-                nameof(axialLoad), axialLoad, $"at least {Guard.Show(Si.Force(-preload / share))}, where the bolt has lost its tension");
+                nameof(axialLoad), axialLoad, $"at least {Guard.ShowToCompare(Si.Force(-preload / share))}, where the bolt has lost its tension");
         }
 
         return load;

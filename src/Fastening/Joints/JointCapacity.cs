@@ -5,8 +5,8 @@ namespace Fastening;
 
 /// <summary>What bolt, thread and parts bear: the other side of the checks. Whatever is not given leaves its check open, and the check says so.</summary>
 /// <example><code>JointCapacity capacity = JointCapacity.NothingStated
-///     .WithPermittedPreload(AssemblyStress.PermittedPreload(model, strength, utilisation: 0.9))
-///     .WithBolt(model, strength, residualTorsion: 0.5)
+///     .WithPermittedPreload(AssemblyStress.PermittedPreload(model, strength, utilisation: Ratio.FromPercent(90)))
+///     .WithBolt(model, strength, residualTorsion: Ratio.FromPercent(50))
 ///     .WithHeadBearing(BearingSurface.ForHexagonHead(thread), Pressure.FromMegapascals(490));</code></example>
 public sealed class JointCapacity
 {
@@ -53,7 +53,7 @@ public sealed class JointCapacity
     /// <param name="preload">The preload that no bolt may pass while tightening.</param>
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The preload is outside its domain.</exception>
-    /// <example><code>capacity.WithPermittedPreload(AssemblyStress.PermittedPreload(model, strength, utilisation: 0.9))</code></example>
+    /// <example><code>capacity.WithPermittedPreload(AssemblyStress.PermittedPreload(model, strength, utilisation: Ratio.FromPercent(90)))</code></example>
     public JointCapacity WithPermittedPreload(Force preload) => new(this) { PermittedPreloadSi = Guard.Check(preload, Domains.Force) };
 
     /// <summary>The same with the bolt, for its stress in service.</summary>
@@ -63,7 +63,7 @@ public sealed class JointCapacity
     /// </param>
     /// <param name="strength">Strength of the bolt.</param>
     /// <param name="residualTorsion">
-    /// Share k_τ of the torsion of tightening that stays, 0 to 1: 0.5 by VDI 2230-1:2015 (from memory), 1 while tightening, 0 when tensioned.
+    /// Share k_τ of the torsion of tightening that stays: 50 % by VDI 2230-1:2015 (from memory), 100 % while tightening, 0 % when tensioned.
     /// </param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
@@ -71,9 +71,9 @@ public sealed class JointCapacity
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The strength was looked up for another size.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>capacity.WithBolt(model, strength, residualTorsion: 0.5)</code></example>
+    /// <example><code>capacity.WithBolt(model, strength, residualTorsion: Ratio.FromPercent(50))</code></example>
     public JointCapacity WithBolt(
-        FrictionTorqueModel tightening, BoltStrength strength, double residualTorsion,
+        FrictionTorqueModel tightening, BoltStrength strength, Ratio residualTorsion,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null) => new(this)
         {
             Bolt = new BoltInService(

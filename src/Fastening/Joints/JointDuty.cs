@@ -35,7 +35,7 @@ public sealed class JointDuty
         AxialHigh = Guard.Check(greatestAxialLoad, Domains.AxialLoad);
         if (AxialHigh < AxialLow)
         {
-            Guard.RefuseAgainst(nameof(greatestAxialLoad), greatestAxialLoad, $"at least leastAxialLoad, {Guard.Show(leastAxialLoad)}");
+            Guard.RefuseAgainst(nameof(greatestAxialLoad), greatestAxialLoad, $"at least leastAxialLoad, {Guard.ShowToCompare(leastAxialLoad)}");
         }
 
         Introduction = Guard.NotNull(introduction);
@@ -92,11 +92,13 @@ public sealed class JointDuty
     /// <param name="lowestFriction">Lowest coefficient of static friction of the interface, 0.0001 to 2; there is no default.</param>
     /// <returns>A new duty.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <exception cref="ArgumentException">The embedding of the duty is that of a load along the bolt (<see cref="EmbeddingLoad.Axial"/>).</exception>
     /// <example><code>duty.WithTransverseLoad(Force.FromKilonewtons(2), slipFaces: 1, lowestFriction: 0.12)</code></example>
     public JointDuty WithTransverseLoad(Force load, int slipFaces, double lowestFriction)
     {
         var transverse = new Transverse(
             Guard.Check(load, Domains.Force), Guard.Check(slipFaces, Domains.CountFromOne), Guard.Check(lowestFriction, Domains.FrictionAboveZero));
+        if (transverse.Load > 0) RefuseAxialEmbedding(nameof(load));
         return new JointDuty(this, transverse, _twist, RequiredClampSi, Temperatures);
     }
 
@@ -107,12 +109,14 @@ public sealed class JointDuty
     /// <param name="lowestFriction">Lowest coefficient of static friction of the interface, 0.0001 to 2; there is no default.</param>
     /// <returns>A new duty.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <exception cref="ArgumentException">The embedding of the duty is that of a load along the bolt (<see cref="EmbeddingLoad.Axial"/>).</exception>
     /// <example><code>duty.WithInterfaceTorque(Torque.FromNewtonMeters(35), frictionRadius: Length.FromMillimeters(18), slipFaces: 1, lowestFriction: 0.12)</code></example>
     public JointDuty WithInterfaceTorque(Torque torque, Length frictionRadius, int slipFaces, double lowestFriction)
     {
         var twist = new Twist(
             Guard.Check(torque, Domains.Torque), Guard.Check(frictionRadius, Domains.Length),
             Guard.Check(slipFaces, Domains.CountFromOne), Guard.Check(lowestFriction, Domains.FrictionAboveZero));
+        if (twist.Torque > 0) RefuseAxialEmbedding(nameof(torque));
         return new JointDuty(this, _transverse, twist, RequiredClampSi, Temperatures);
     }
 
@@ -152,6 +156,12 @@ public sealed class JointDuty
     /// <summary>Clamp force required, for whatever reason.</summary>
     internal double ClampRequired(Derivation? work) =>
         SlipEquations.RequiredClampEquation.Step(work, RequiredClampSi ?? 0, ClampAgainstSlip(work));
+
+    private void RefuseAxialEmbedding(string name)
+    {
+        if (Embedding.Load != EmbeddingLoad.Axial) return;
+        throw new ArgumentException($"The embedding of the duty ({Embedding}) is that of a load along the bolt; beside a load across it take EmbeddingLoad.Shear, which embeds more.", name);
+    }
 
     private sealed record Transverse(double Load, double Faces, double Friction);
 

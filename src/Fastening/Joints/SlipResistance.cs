@@ -14,6 +14,8 @@ namespace Fastening;
 /// SlipResistance.OfEn1993(holeFactor: 1, frictionPlanes: 1, slipFactor: 0.5, Force.FromKilonewtons(171.5), Force.Zero, partialFactor: 1.25).Resistance</code></example>
 public sealed class SlipResistance
 {
+    private static readonly double[] Tabulated = [0.5, 0.4, 0.3, 0.2];
+
     private readonly double _holeFactor, _slipFactor, _pretension, _tension, _partialFactor;
     private readonly int _planes;
 
@@ -31,13 +33,19 @@ public sealed class SlipResistance
     /// <summary>Design slip resistance of one bolt, F_s,Rd; zero when the tension has used up the preload.</summary>
     public Force Resistance { get; }
 
+    /// <summary>
+    /// Whether the slip factor is that of a class of surface, A 0.5 to D 0.2 (EN 1993-1-8:2005 Table 3.7, from memory); any other needs the test of
+    /// EN 1090-2.
+    /// </summary>
+    public bool HasTabulatedSlipFactor => Array.IndexOf(Tabulated, _slipFactor) >= 0;
+
     /// <summary>Resistance of one bolt.</summary>
     /// <param name="holeFactor">k_s: 1.0 for normal holes, less for oversize and slotted ones.</param>
     /// <param name="frictionPlanes">Friction planes, 1 to 100.</param>
-    /// <param name="slipFactor">µ of the faces, above 0 to 2.</param>
+    /// <param name="slipFactor">µ of the faces, above 0 to 1: 0.5, 0.4, 0.3 or 0.2 by class of surface, any other by a test of your own.</param>
     /// <param name="pretension">Design preload F_p,C.</param>
     /// <param name="appliedTension">Tension in the bolt F_t,Ed that acts at the same time; zero when there is none.</param>
-    /// <param name="partialFactor">γ_M3; 1.25 is the recommended value, national annexes decide.</param>
+    /// <param name="partialFactor">γ_M3, 1 or more; 1.25 is the recommended value, national annexes decide.</param>
     /// <returns>The resistance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>SlipResistance.OfEn1993(
@@ -45,9 +53,9 @@ public sealed class SlipResistance
     ///     partialFactor: 1.25).Resistance.Kilonewtons   // 94.72</code></example>
     public static SlipResistance OfEn1993(
         double holeFactor, int frictionPlanes, double slipFactor, Force pretension, Force appliedTension, double partialFactor) => new(
-            Guard.Check(holeFactor, Domains.Utilisation),
+            Guard.Check(holeFactor, Domains.HoleFactor),
             (int)Guard.Check(frictionPlanes, Domains.CountFromOne),
-            Guard.Check(slipFactor, Domains.FrictionAboveZero),
+            Guard.Check(slipFactor, Domains.SlipFactor),
             Guard.Check(pretension, Domains.Force),
             Guard.Check(appliedTension, Domains.Force),
             Guard.Check(partialFactor, Domains.PartialFactor));
@@ -63,7 +71,8 @@ public sealed class SlipResistance
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"slip resistance {Resistance.Kilonewtons:0.###} kN (EN 1993-1-8)");
+    public override string ToString() => FormattableString.Invariant($"slip resistance {Resistance.Kilonewtons:0.###} kN (EN 1993-1-8)")
+        + (HasTabulatedSlipFactor ? "" : FormattableString.Invariant($"; slip factor {_slipFactor:0.####} is of no class, it rests on a test"));
 
     private double Compute(Derivation? work)
     {

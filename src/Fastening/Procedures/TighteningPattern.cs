@@ -71,32 +71,29 @@ public sealed class TighteningPattern
     /// <summary>The whole work: every pass over every fastener, with its torque.</summary>
     /// <param name="fasteners">The names by place, as many as the pattern has places.</param>
     /// <param name="target">The torque of 100 %.</param>
-    /// <param name="percentages">The passes in percent of the target, each from 1 to 1000, none below the one before: 30 is three tenths, and 0.3 is refused.</param>
+    /// <param name="shares">The passes as shares of the target, each from 1 to 1000 %, none below the one before.</param>
     /// <returns>The strokes in their order.</returns>
     /// <exception cref="ArgumentNullException">A list or a name is null.</exception>
     /// <exception cref="ArgumentException">The names do not fit the pattern, there is no pass, or a pass is below the one before.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>foreach (TighteningStroke stroke in TighteningPattern.Cross(4).Strokes(bolts, Torque.FromNewtonMeters(120), [30, 70, 100]))
+    /// <example><code>Ratio[] passes = [Ratio.FromPercent(30), Ratio.FromPercent(70), Ratio.FromPercent(100)];
+    /// foreach (TighteningStroke stroke in TighteningPattern.Cross(4).Strokes(bolts, Torque.FromNewtonMeters(120), passes))
     ///     Console.WriteLine(stroke);       // pass 1: B1, 36 N·m …</code></example>
-    public IReadOnlyList<TighteningStroke> Strokes(IReadOnlyList<string> fasteners, Torque target, IReadOnlyList<double> percentages)
+    public IReadOnlyList<TighteningStroke> Strokes(IReadOnlyList<string> fasteners, Torque target, IReadOnlyList<Ratio> shares)
     {
         string[] names = CheckNames(fasteners);
         double full = Guard.Check(target, Domains.PositiveTorque);
-        if (Guard.NotNull(percentages).Count == 0) throw new ArgumentException("percentages is empty; there is at least one pass.", nameof(percentages));
-        var strokes = new List<TighteningStroke>(names.Length * percentages.Count);
-        for (int i = 0; i < percentages.Count; i++)
+        if (Guard.NotNull(shares).Count == 0) throw new ArgumentException("shares is empty; there is at least one pass.", nameof(shares));
+        var strokes = new List<TighteningStroke>(names.Length * shares.Count);
+        for (int i = 0; i < shares.Count; i++)
         {
-            double percent = percentages[i];
-            if (!Domains.PercentOfTarget.Contains(percent))
-            {
-                Guard.RefuseAgainst($"percentages[{i}]", percent, $"{Domains.PercentOfTarget.Describe(1, "%")} of the target, in percent and not as a fraction");
-            }
-
-            if (i > 0 && percent < percentages[i - 1])
+            Guard.Check(shares[i], Domains.ShareOfTarget, $"shares[{i}]");
+            double percent = shares[i].Percent;
+            if (i > 0 && percent < shares[i - 1].Percent)
             {
                 throw new ArgumentException(
-                    $"percentages[{i}] is {Interval.Format(percent, "%")}; it must be at least the pass before it, {Interval.Format(percentages[i - 1], "%")}: a tightened fastener takes no lower torque.",
-                    nameof(percentages));
+                    $"shares[{i}] is {Interval.Format(percent, "%")}; it must be at least the pass before it, {Interval.Format(shares[i - 1].Percent, "%")}: a tightened fastener takes no lower torque.",
+                    nameof(shares));
             }
 
             foreach (int place in Order) strokes.Add(new TighteningStroke(i + 1, place, names[place - 1], full * percent / 100));

@@ -10,7 +10,7 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>IReadOnlyList&lt;string&gt; bolts = ["B1", "B2", "B3", "B4"];
 /// IReadOnlyList&lt;string&gt; crosswise = TighteningPattern.Cross(4).Arrange(bolts);
-/// var final = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(120), 5, 5);
+/// var final = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(120), Ratio.FromPercent(5), Ratio.FromPercent(5));
 /// var program = new TighteningProgram(bolts,
 ///     [TighteningStep.ByTorque("half", final.Scale(0.5)).WithFasteners(crosswise), TighteningStep.ByTorque("full", final).WithFasteners(crosswise)],
 ///     TighteningOrder.InSequence);</code></example>

@@ -10,7 +10,8 @@ namespace Fastening;
 /// acceptance: where the uncertainty of the readings counts, build the step with the acceptance window of the agreed rule
 /// (<see cref="DecisionRule.GuardBandFor"/>, <see cref="ToleranceWindow{TQuantity}.AcceptanceWindow"/>).
 /// </remarks>
-/// <example><code>TighteningStep snug = TighteningStep.ByTorque("snug", ToleranceWindow.FromPercent(Torque.FromNewtonMeters(60), 5, 5));
+/// <example><code>var window = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(60), Ratio.FromPercent(5), Ratio.FromPercent(5));
+/// TighteningStep snug = TighteningStep.ByTorque("snug", window);
 /// TighteningStep turn = TighteningStep.ByRotation("turn", threshold: Torque.FromNewtonMeters(60),
 ///     ToleranceWindow.FromDeviations(Angle.FromDegrees(90), minus: Angle.FromDegrees(5), plus: Angle.FromDegrees(5)));</code></example>
 public sealed class TighteningStep
@@ -73,7 +74,8 @@ public sealed class TighteningStep
     /// <returns>The step.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The name is empty, no reading can meet the window, or its lower limit is not greater than 0.</exception>
-    /// <example><code>TighteningStep snug = TighteningStep.ByTorque("snug", ToleranceWindow.FromPercent(Torque.FromNewtonMeters(60), minusPercent: 5, plusPercent: 8));</code></example>
+    /// <example><code>TighteningStep snug = TighteningStep.ByTorque(
+    ///     "snug", ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(60), minus: Ratio.FromPercent(5), plus: Ratio.FromPercent(8)));</code></example>
     public static TighteningStep ByTorque(string name, ToleranceWindow<Torque> torque) =>
         new(Naming.Check(name), TighteningControl.Torque, 0) { TorqueWindow = Deciding(Reachable(torque, nameof(torque)), Si.Of(torque.Lower), nameof(torque)) };
 

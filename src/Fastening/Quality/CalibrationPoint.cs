@@ -79,7 +79,7 @@ public sealed class CalibrationPoint
             si[i] = Guard.Check(references[i], Domains.PositiveTorque, $"references[{i}]");
             if (si[i] < set / FurthestOff || si[i] > set * FurthestOff)
             {
-                Guard.RefuseAgainst($"references[{i}]", references[i], $"between a tenth of the torque of the tool, {Guard.Show(torque)}, and ten times it (is its unit right?)");
+                Guard.RefuseAgainst($"references[{i}]", references[i], $"between a tenth of the torque of the tool, {Guard.ShowToCompare(torque)}, and ten times it (is its unit right?)");
             }
         }
 

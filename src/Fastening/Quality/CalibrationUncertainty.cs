@@ -169,7 +169,7 @@ public sealed class CalibrationUncertainty
     {
         double width = Guard.Check(range, Domains.Torque);
         double reference = Guard.Check(at, Domains.PositiveTorque);
-        if (width > reference) Guard.RefuseAgainst(nameof(range), range, $"at most the torque it was found at, {Guard.Show(at)}");
+        if (width > reference) Guard.RefuseAgainst(nameof(range), range, $"at most the torque it was found at, {Guard.ShowToCompare(at)}");
         return CalibrationEquations.RangeComponentEquation.Step(null, width, reference);
     }
 }

@@ -6,8 +6,8 @@ namespace Fastening;
 
 /// <summary>The scatter of a gauge study and where it comes from, each as a standard deviation.</summary>
 /// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
-/// <remarks>Percentages of the study are of its total variation and do not add up to 100: variances do. Equations gauge.*.</remarks>
-/// <example><code>if (study.GaugePercentOf(window) > 30) { /* the wrench cannot judge this window */ }</code></example>
+/// <remarks>Shares are of the total variation of the study and do not add up to 100 %: variances do. Equations gauge.*.</remarks>
+/// <example><code>if (study.GaugeShareOf(window).Percent > 30) { /* the wrench cannot judge this window */ }</code></example>
 public sealed class GaugeStudy<TQuantity>
     where TQuantity : struct, IQuantity
 {
@@ -58,36 +58,36 @@ public sealed class GaugeStudy<TQuantity>
     /// <summary>Probability that chance alone brings so large an interaction (F test); null for average and range, which does not see it.</summary>
     public double? ChanceOfInteraction { get; }
 
-    /// <summary>Repeatability in percent of the total variation.</summary>
-    public double RepeatabilityPercent => 100 * _repeatability / _total;
+    /// <summary>Repeatability as a share of the total variation.</summary>
+    public Ratio RepeatabilityShare => Si.Ratio(_repeatability / _total);
 
-    /// <summary>Reproducibility in percent of the total variation.</summary>
-    public double ReproducibilityPercent => 100 * _reproducibility / _total;
+    /// <summary>Reproducibility as a share of the total variation.</summary>
+    public Ratio ReproducibilityShare => Si.Ratio(_reproducibility / _total);
 
-    /// <summary>The gauge in percent of the total variation.</summary>
-    public double GaugePercent => 100 * _gauge / _total;
+    /// <summary>The gauge as a share of the total variation.</summary>
+    public Ratio GaugeShare => Si.Ratio(_gauge / _total);
 
-    /// <summary>Part variation in percent of the total variation.</summary>
-    public double PartPercent => 100 * _parts / _total;
+    /// <summary>Part variation as a share of the total variation.</summary>
+    public Ratio PartShare => Si.Ratio(_parts / _total);
 
     /// <summary>Number of distinct categories: 1.41 times part variation over gauge, cut to a whole number, at least 1.</summary>
     public int DistinctCategories => (int)Math.Min(int.MaxValue, Math.Max(1, Math.Floor(GaugeEquations.DistinctCategories(_parts, _gauge))));
 
-    /// <summary>Six standard deviations of the gauge in percent of the width of a window.</summary>
+    /// <summary>Six standard deviations of the gauge as a share of the width of a window.</summary>
     /// <param name="window">The window, with limits that differ.</param>
-    /// <returns>The percentage.</returns>
+    /// <returns>The share.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="window"/> is null.</exception>
     /// <exception cref="ArgumentException">The limits are equal.</exception>
-    /// <example><code>double percent = study.GaugePercentOf(window);</code></example>
-    public double GaugePercentOf(ToleranceWindow<TQuantity> window)
+    /// <example><code>double percent = study.GaugeShareOf(window).Percent;</code></example>
+    public Ratio GaugeShareOf(ToleranceWindow<TQuantity> window)
     {
         WindowLimits limits = Guard.NotNull(window).Limits;
         double width = limits.Upper - limits.Lower;
         if (width < Domains.StandardDeviation.Low) throw new ArgumentException("window has no width; its limits must differ.", nameof(window));
-        return 100 * 6 * _gauge / width;
+        return Si.Ratio(6 * _gauge / width);
     }
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
-        $"gauge {GaugePercent:0.#} % of the study (repeatability {RepeatabilityPercent:0.#} %, reproducibility {ReproducibilityPercent:0.#} %), {DistinctCategories} categories");
+        $"gauge {GaugeShare.Percent:0.#} % of the study (repeatability {RepeatabilityShare.Percent:0.#} %, reproducibility {ReproducibilityShare.Percent:0.#} %), {DistinctCategories} categories");
 }

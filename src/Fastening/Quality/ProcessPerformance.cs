@@ -7,7 +7,7 @@ namespace Fastening;
 /// <summary>Performance of a process: what the overall scatter, from time to time included, leaves between the limits.</summary>
 /// <remarks>ISO 22514-2 (from memory); equations capability.*, with the standard deviation of all readings. Normal readings.</remarks>
 /// <example><code>ProcessPerformance performance = ProcessPerformance.Of(window, SampleStatistics.Of(readings));
-/// double ppk = performance.Ppk.Value, outside = performance.ShareOutside;</code></example>
+/// double ppk = performance.Ppk.Value, outside = performance.ShareOutside.DecimalFractions;</code></example>
 public sealed class ProcessPerformance
 {
     private readonly IndexSet _indices;
@@ -27,13 +27,13 @@ public sealed class ProcessPerformance
     public CapabilityIndex? Ppu => _indices.AgainstUpper;
 
     /// <summary>Share of a normal population with this mean and standard deviation below the lower limit.</summary>
-    public double ShareBelow => _indices.ShareBelow;
+    public Ratio ShareBelow => Si.Ratio(_indices.ShareBelow);
 
     /// <summary>Share of a normal population with this mean and standard deviation above the upper limit.</summary>
-    public double ShareAbove => _indices.ShareAbove;
+    public Ratio ShareAbove => Si.Ratio(_indices.ShareAbove);
 
     /// <summary>Share of a normal population with this mean and standard deviation outside the limits.</summary>
-    public double ShareOutside => ShareBelow + ShareAbove;
+    public Ratio ShareOutside => Si.Ratio(_indices.ShareBelow + _indices.ShareAbove);
 
     /// <summary>Against a window.</summary>
     /// <typeparam name="TQuantity">The quantity.</typeparam>

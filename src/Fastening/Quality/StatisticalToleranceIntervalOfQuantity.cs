@@ -5,19 +5,20 @@ namespace Fastening;
 
 /// <summary>Limits that hold a share of the population with a confidence.</summary>
 /// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
-/// <example><code>Force least = StatisticalToleranceInterval.Above(sample, populationShare: 0.99, confidence: 0.95).Lower!.Value;</code></example>
+/// <example><code>Force least = StatisticalToleranceInterval.Above(sample, populationShare: Ratio.FromPercent(99), confidence: 0.95).Lower!.Value;</code></example>
 public sealed class StatisticalToleranceInterval<TQuantity>
     where TQuantity : struct, IQuantity
 {
     private readonly double? _factorBelow;
     private readonly double? _factorAbove;
+    private readonly double _share;
 
     internal StatisticalToleranceInterval(
         SampleStatistics<TQuantity> sample, double? factorBelow, double? factorAbove, double populationShare, double confidence)
     {
         ReadingColumn.Scattering<TQuantity>(sample.DeviationSi, nameof(sample));
         Sample = sample;
-        (_factorBelow, _factorAbove, PopulationShare, Confidence) = (factorBelow, factorAbove, populationShare, confidence);
+        (_factorBelow, _factorAbove, _share, Confidence) = (factorBelow, factorAbove, populationShare, confidence);
     }
 
     /// <summary>Mean minus the factor times the standard deviation; null when the interval is open below.</summary>
@@ -30,7 +31,7 @@ public sealed class StatisticalToleranceInterval<TQuantity>
     public double Factor => _factorBelow ?? _factorAbove!.Value;
 
     /// <summary>Share p of the population inside.</summary>
-    public double PopulationShare { get; }
+    public Ratio PopulationShare => Si.Ratio(_share);
 
     /// <summary>Confidence γ.</summary>
     public double Confidence { get; }
@@ -48,6 +49,6 @@ public sealed class StatisticalToleranceInterval<TQuantity>
             (double below, null) => FormattableString.Invariant($"above {Sample.MeanSi - below * Sample.DeviationSi:G6}{unit}"),
             _ => FormattableString.Invariant($"below {Sample.MeanSi + Factor * Sample.DeviationSi:G6}{unit}"),
         };
-        return FormattableString.Invariant($"{limits} holds {PopulationShare * 100:0.##} % with {Confidence * 100:0.##} % confidence");
+        return FormattableString.Invariant($"{limits} holds {_share * 100:0.##} % with {Confidence * 100:0.##} % confidence");
     }
 }

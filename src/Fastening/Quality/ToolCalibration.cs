@@ -48,7 +48,7 @@ public sealed class ToolCalibration
         CalibrationPoint last = _points[_points.Length - 1];
         if (last.SiTorque > tool.SiMaximum && !CalibrationPlan.IsSameTorque(tool, last.SiTorque, tool.SiMaximum))
         {
-            Guard.RefuseAgainst(nameof(points), last.Torque, $"at most the tool's maximum, {Guard.Show(tool.Maximum)}");
+            Guard.RefuseAgainst(nameof(points), last.Torque, $"at most the tool's maximum, {Guard.ShowToCompare(tool.Maximum)}");
         }
     }
 

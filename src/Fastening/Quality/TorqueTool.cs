@@ -53,7 +53,7 @@ public sealed class TorqueTool
         Guard.NotNull(toolClass);
         double low = Guard.Check(minimum, Domains.PositiveTorque);
         double high = Guard.Check(maximum, Domains.PositiveTorque);
-        if (low >= high) Guard.RefuseAgainst(nameof(minimum), minimum, $"less than maximum, {Guard.Show(maximum)}");
+        if (low >= high) Guard.RefuseAgainst(nameof(minimum), minimum, $"less than maximum, {Guard.ShowToCompare(maximum)}");
         return toolClass.IsSetToOneValue
             ? throw new ArgumentException($"a tool of class {toolClass.Designation} is calibrated at the value it is set to; use TorqueTool.SetTo.", nameof(toolClass))
             : new TorqueTool(name, toolClass, low, high, toolClass.Permitted(high));
@@ -88,7 +88,7 @@ public sealed class TorqueTool
     {
         double value = Guard.Check(setting, Domains.PositiveTorque);
         double greatest = Guard.Check(maximum, Domains.PositiveTorque);
-        if (value > greatest) Guard.RefuseAgainst(nameof(setting), setting, $"at most maximum, {Guard.Show(maximum)}");
+        if (value > greatest) Guard.RefuseAgainst(nameof(setting), setting, $"at most maximum, {Guard.ShowToCompare(maximum)}");
         return Set(name, setClass, value, Guard.NotNull(setClass).Permitted(greatest));
     }
 

@@ -90,7 +90,7 @@ public sealed class PublishedRotation
 
     /// <summary>The nut rotation of RCSC in the editions from 2014 on: tolerance −30°, +60° (from memory; AASHTO 2018 prints the same).</summary>
     /// <param name="boltLength">Length of the bolt under its head, to the end of its point; not the grip.</param>
-    /// <param name="diameter">Nominal diameter.</param>
+    /// <param name="diameter">Nominal diameter of a structural bolt: 1/2 to 1 1/2 in, M16 to M36 (the sizes of AISC 360 Table J3.1).</param>
     /// <param name="slopedFaces">How many faces are sloped 1:20; steeper ones need a bevelled washer.</param>
     /// <returns>120° up to 4 diameters, 180° up to 8, 240° up to 12; 60° more for each sloped face.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the bolt is longer than 12 diameters: its rotation is found by test.</exception>
@@ -100,7 +100,7 @@ public sealed class PublishedRotation
 
     /// <summary>The nut rotation of RCSC in the editions before 2014: ±30° up to half a turn, ±45° from two thirds of a turn.</summary>
     /// <param name="boltLength">Length of the bolt under its head, to the end of its point; not the grip.</param>
-    /// <param name="diameter">Nominal diameter.</param>
+    /// <param name="diameter">Nominal diameter of a structural bolt: 1/2 to 1 1/2 in, M16 to M36 (the sizes of AISC 360 Table J3.1).</param>
     /// <param name="slopedFaces">How many faces are sloped 1:20; steeper ones need a bevelled washer.</param>
     /// <returns>120° up to 4 diameters, 180° up to 8, 240° up to 12; 60° more for each sloped face.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the bolt is longer than 12 diameters: its rotation is found by test.</exception>
@@ -110,13 +110,14 @@ public sealed class PublishedRotation
 
     /// <summary>The second step of the combined method of EN 1090-2:2018 (Table 21), for property class 8.8 and 10.9.</summary>
     /// <param name="clampedThickness">Total thickness of the clamped parts, packs and washers included; not the length of the bolt.</param>
-    /// <param name="diameter">Nominal diameter.</param>
+    /// <param name="diameter">Nominal diameter of a structural bolt: M12, M16, M20, M22, M24, M27, M30 or M36.</param>
     /// <returns>60° below 2 diameters, 90° below 6, 120° to 10 (the first two from memory); no tolerance is stated.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or thicker than 10 diameters: there the table has no recommendation.</exception>
     /// <example><code>PublishedRotation.En1090Part2(Length.FromMillimeters(60), Length.FromMillimeters(20)).Rotation   // 90°</code></example>
     public static PublishedRotation En1090Part2(Length clampedThickness, Length diameter)
     {
         double ratio = Guard.Check(clampedThickness, Domains.Length) / Guard.Check(diameter, Domains.Length);
+        StructuralPreloadTable.CheckDiameter(StructuralPreloadTable.Europe, diameter, nameof(diameter));
         return Find("EN 1090-2:2018", SlopedFaces.None, ratio)
             ?? throw Beyond(nameof(clampedThickness), clampedThickness, "10 diameters; beyond, EN 1090-2 has no recommendation");
     }
@@ -133,6 +134,7 @@ public sealed class PublishedRotation
     private static PublishedRotation Rcsc(string table, Length boltLength, Length diameter, SlopedFaces slopedFaces)
     {
         double ratio = Guard.Check(boltLength, Domains.Length) / Guard.Check(diameter, Domains.Length);
+        StructuralPreloadTable.CheckDiameter(StructuralPreloadTable.America, diameter, nameof(diameter));
         if (slopedFaces is < SlopedFaces.None or > SlopedFaces.Both) Guard.RefuseAgainst(nameof(slopedFaces), (int)slopedFaces, "None, One or Both");
         return Find(table, slopedFaces, ratio)
             ?? throw Beyond(nameof(boltLength), boltLength, "12 diameters; for longer bolts RCSC wants the rotation found by test");

@@ -9,8 +9,8 @@ namespace Fastening;
 /// The limit comes from the maker of the measuring tool or the procedure; there is none by default. On a trace the rate is the mean over
 /// a window that the caller states, rotation linear between samples, so the answer does not depend on the sampling step.
 /// </remarks>
-/// <example><code>RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(180), Duration.FromSeconds(6));
-/// bool slowEnough = limit.Check(Angle.FromDegrees(90), Duration.FromSeconds(3.5)).Conforms;   // true</code></example>
+/// <example><code>RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(100), Duration.FromSeconds(4));
+/// bool slowEnough = limit.Check(Angle.FromDegrees(60), Duration.FromSeconds(2.5)).Conforms;   // true</code></example>
 public sealed class RotationRateLimit
 {
     private const double LeastClockSteps = 1000;
@@ -27,7 +27,7 @@ public sealed class RotationRateLimit
     /// <param name="shortestTime">The shortest time for it.</param>
     /// <returns>The limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>RotationRateLimit.FromTravel(Angle.FromDegrees(180), shortestTime: Duration.FromSeconds(6))</code></example>
+    /// <example><code>RotationRateLimit.FromTravel(Angle.FromDegrees(120), shortestTime: Duration.FromSeconds(5))</code></example>
     public static RotationRateLimit FromTravel(Angle travel, Duration shortestTime) =>
         new(RotationEquations.Rate(Guard.Check(travel, Domains.PositiveRotation), Guard.Check(shortestTime, Domains.Duration)));
 
@@ -35,7 +35,7 @@ public sealed class RotationRateLimit
     /// <param name="rate">The highest rate, greater than 0.</param>
     /// <returns>The limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rate"/> is outside its domain.</exception>
-    /// <example><code>RotationRateLimit.FromRate(RotationalSpeed.FromRevolutionsPerMinute(5))</code></example>
+    /// <example><code>RotationRateLimit.FromRate(RotationalSpeed.FromRevolutionsPerMinute(3))</code></example>
     public static RotationRateLimit FromRate(RotationalSpeed rate) => new(Guard.Check(rate, Domains.RotationRate));
 
     /// <summary>The verdict on a single stroke.</summary>
@@ -43,7 +43,7 @@ public sealed class RotationRateLimit
     /// <param name="duration">The time it took.</param>
     /// <returns>Mean rate and verdict.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>RotationRateLimit.FromTravel(Angle.FromDegrees(180), Duration.FromSeconds(6)).Check(Angle.FromDegrees(90), Duration.FromSeconds(2.4))
+    /// <example><code>RotationRateLimit.FromTravel(Angle.FromDegrees(50), Duration.FromSeconds(2)).Check(Angle.FromDegrees(90), Duration.FromSeconds(2.4))
     ///     .Conforms   // false</code></example>
     public RotationRateCheck Check(Angle travel, Duration duration)
     {

@@ -153,7 +153,7 @@ public sealed partial class RotationTightening
         double ofSnug = Guard.Check(snugPreloadUncertainty, Domains.Force);
         double ofReading = Si.ToRadians(Guard.Check(rotationUncertainty, Domains.Rotation));
         double ofCompliance = Guard.Check(complianceUncertainty, Domains.RelativeUncertainty);
-        if (!PreloadAt(rotation).IsElastic) Guard.RefuseAgainst(nameof(rotation), rotation, $"at most {Guard.Show(ElasticRotation)}, where the elastic limit is reached");
+        if (!PreloadAt(rotation).IsElastic) Guard.RefuseAgainst(nameof(rotation), rotation, $"at most {Guard.ShowToCompare(ElasticRotation)}, where the elastic limit is reached");
         double perPreload = AtTool(work, ArmsOf(work));
         double gain = RotationTighteningEquations.PreloadGainEquation.Step(work, angle, perPreload);
         double relative = RotationTighteningEquations.RelativeUncertaintyEquation.Step(work, _stretch, perPreload, ofCompliance);

@@ -12,11 +12,11 @@ namespace Fastening;
 /// and bolt against each other; what the held part turns along is subtracted first. Embedding during tightening is not covered.
 /// <para>
 /// With rotation it is the <em>highest</em> thread friction that twists the bolt most at a preload, so take the elastic limit there
-/// (with <see cref="AssemblyStress.PermittedPreload"/>, utilisation 1 or less), and never above what thread and bearing surface bear.
+/// (with <see cref="AssemblyStress.PermittedPreload"/>, utilisation 100 % or less), and never above what thread and bearing surface bear.
 /// </para>
 /// </remarks>
 /// <example><code>FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, range.Low);
-/// Force limit = AssemblyStress.PermittedPreload(model.WithFriction(range.High), strength, utilisation: 1);
+/// Force limit = AssemblyStress.PermittedPreload(model.WithFriction(range.High), strength, utilisation: Ratio.FromPercent(100));
 /// var tightening = new RotationTightening(joint, model, Torque.FromNewtonMeters(60), limit);
 /// Console.WriteLine(tightening.PreloadAt(Angle.FromDegrees(60)));</code></example>
 public sealed partial class RotationTightening
@@ -64,10 +64,10 @@ public sealed partial class RotationTightening
         _snug = Snug(null, arms);
         if (_snug <= 0)
         {
-            Guard.RefuseAgainst(nameof(snugTorque), snugTorque, $"more than the prevailing torque, {Guard.Show(model.PrevailingTorque)}: up to there nothing is clamped");
+            Guard.RefuseAgainst(nameof(snugTorque), snugTorque, $"more than the prevailing torque, {Guard.ShowToCompare(model.PrevailingTorque)}: up to there nothing is clamped");
         }
 
-        if (_limit <= _snug) Guard.RefuseAgainst(nameof(elasticLimit), elasticLimit, $"more than the preload at the snug torque, {Guard.Show(Si.Force(_snug).ToUnit(UnitsNet.Units.ForceUnit.Kilonewton))}");
+        if (_limit <= _snug) Guard.RefuseAgainst(nameof(elasticLimit), elasticLimit, $"more than the preload at the snug torque, {Guard.ShowToCompare(Si.Force(_snug).ToUnit(UnitsNet.Units.ForceUnit.Kilonewton))}");
         _stretch = Stretch(null);
         _atFastener = AtFastener(null, arms);
         _atTool = AtTool(null, arms);
@@ -189,7 +189,7 @@ public sealed partial class RotationTightening
     public Angle HardnessAngleFromSnug(Torque targetTorque)
     {
         double target = Guard.Check(targetTorque, Domains.Torque);
-        if (target <= _snugTorque) Guard.RefuseAgainst(nameof(targetTorque), targetTorque, $"more than the snug torque, {Guard.Show(SnugTorque)}");
+        if (target <= _snugTorque) Guard.RefuseAgainst(nameof(targetTorque), targetTorque, $"more than the snug torque, {Guard.ShowToCompare(SnugTorque)}");
         return HardnessAngle(target, _snugTorque);
     }
 
@@ -199,15 +199,15 @@ public sealed partial class RotationTightening
     /// joint turns further than this elastic line.
     /// </remarks>
     /// <param name="targetTorque">The target torque.</param>
-    /// <param name="share">Share of the target at which the angle begins, above 0 and below 1.</param>
+    /// <param name="share">Share of the target at which the angle begins, above 0 % and below 100 %.</param>
     /// <returns>The rotation along the elastic line.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the angle would begin below the prevailing torque.</exception>
-    /// <example><code>tightening.HardnessAngleFromShare(Torque.FromNewtonMeters(200), share: 0.5)</code></example>
-    public Angle HardnessAngleFromShare(Torque targetTorque, double share)
+    /// <example><code>tightening.HardnessAngleFromShare(Torque.FromNewtonMeters(200), share: Ratio.FromPercent(50))</code></example>
+    public Angle HardnessAngleFromShare(Torque targetTorque, Ratio share)
     {
         double target = Guard.Check(targetTorque, Domains.PositiveTorque);
         double start = Guard.Check(share, Domains.ShareBelowOne) * target;
-        if (start < Model.Prevailing) Guard.RefuseAgainst(nameof(share), share, $"large enough that the angle begins above the prevailing torque, {Guard.Show(Model.PrevailingTorque)}");
+        if (start < Model.Prevailing) Guard.RefuseAgainst(nameof(share), share, $"large enough that the angle begins above the prevailing torque, {Guard.ShowToCompare(Model.PrevailingTorque)}");
         return HardnessAngle(target, start);
     }
 

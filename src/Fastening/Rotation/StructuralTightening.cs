@@ -21,16 +21,16 @@ public sealed class StructuralTightening
     private readonly double _diameter;
     private readonly double? _meanNutFactor;
 
-    private StructuralTightening(PropertyClass propertyClass, ScrewThread thread, double? meanNutFactor, PublishedRotation? furtherRotation)
+    private StructuralTightening(PropertyClass propertyClass, ScrewThread thread, double? meanNutFactor, Length? clampedThickness)
     {
         _rule = PublishedPreload.StructuralEurope(propertyClass, thread, StressAreaBasis.NominalTable);
         _diameter = thread.Diameter;
         _meanNutFactor = meanNutFactor;
-        FurtherRotation = furtherRotation;
+        FurtherRotation = clampedThickness is Length thickness ? PublishedRotation.En1090Part2(thickness, thread.NominalDiameter) : null;
         double reference = Reference(null);
         ReferenceTorque = Si.Torque(reference);
         FirstTorque = Si.Torque(StructuralTighteningEquations.FirstTorqueEquation.Step(null, reference));
-        FinalTorque = furtherRotation is null ? Si.Torque(StructuralTighteningEquations.FinalTorqueEquation.Step(null, reference)) : null;
+        FinalTorque = FurtherRotation is null ? Si.Torque(StructuralTighteningEquations.FinalTorqueEquation.Step(null, reference)) : null;
     }
 
     /// <summary>Minimum preload F_p,C that the tightening is to reach.</summary>
@@ -50,11 +50,11 @@ public sealed class StructuralTightening
 
     /// <summary>The torque method, for assemblies of class K2.</summary>
     /// <param name="propertyClass">8.8 or 10.9.</param>
-    /// <param name="thread">A thread of that class with a tabulated stress area.</param>
+    /// <param name="thread">M12, M16, M20, M22, M24, M27, M30 or M36, coarse.</param>
     /// <param name="meanNutFactor">Mean k-value k_m that the maker declares, 0.10 to 0.23 with a coefficient of variation of at most 0.06.</param>
     /// <returns>0.75 M_r,2, then 1.10 M_r,2.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9, or does not cover the thread.</exception>
+    /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9 or does not cover the thread, or EN 1090-2 has no bolt of that size.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="meanNutFactor"/> is outside class K2.</exception>
     /// <example><code>StructuralTightening.TorqueMethod(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), 0.119).FinalTorque   // 449 N·m</code></example>
     public static StructuralTightening TorqueMethod(PropertyClass propertyClass, ScrewThread thread, double meanNutFactor) =>
@@ -62,33 +62,31 @@ public sealed class StructuralTightening
 
     /// <summary>The combined method for assemblies of class K1, whose k-values lie between 0.10 and 0.16 and are not averaged.</summary>
     /// <param name="propertyClass">8.8 or 10.9.</param>
-    /// <param name="thread">A thread of that class with a tabulated stress area.</param>
+    /// <param name="thread">M12, M16, M20, M22, M24, M27, M30 or M36, coarse.</param>
     /// <param name="clampedThickness">Total thickness of the clamped parts, packs and washers included.</param>
     /// <returns>0.75 M_r,1 with M_r,1 = 0.13 d F_p,C (edition of 2008, from memory), then the rotation of Table 21.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9, or does not cover the thread.</exception>
+    /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9 or does not cover the thread, or EN 1090-2 has no bolt of that size.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="clampedThickness"/> is outside its domain or above 10 diameters.</exception>
     /// <example><code>StructuralTightening.CombinedMethodK1(
     ///     PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), clampedThickness: Length.FromMillimeters(60)).FirstTorque.NewtonMeters   // 334.4</code></example>
     public static StructuralTightening CombinedMethodK1(PropertyClass propertyClass, ScrewThread thread, Length clampedThickness) =>
-        new(Guard.NotNull(propertyClass), Guard.NotNull(thread), null, PublishedRotation.En1090Part2(clampedThickness, thread.NominalDiameter));
+        new(Guard.NotNull(propertyClass), Guard.NotNull(thread), null, clampedThickness);
 
     /// <summary>The combined method for assemblies of class K2.</summary>
     /// <param name="propertyClass">8.8 or 10.9.</param>
-    /// <param name="thread">A thread of that class with a tabulated stress area.</param>
+    /// <param name="thread">M12, M16, M20, M22, M24, M27, M30 or M36, coarse.</param>
     /// <param name="meanNutFactor">Mean k-value k_m that the maker declares, 0.10 to 0.23.</param>
     /// <param name="clampedThickness">Total thickness of the clamped parts, packs and washers included.</param>
     /// <returns>0.75 M_r,2, then the rotation of Table 21.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9, or does not cover the thread.</exception>
+    /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9 or does not cover the thread, or EN 1090-2 has no bolt of that size.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the parts are thicker than 10 diameters.</exception>
     /// <example><code>StructuralTightening.CombinedMethodK2(
     ///     PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), meanNutFactor: 0.119, clampedThickness: Length.FromMillimeters(60)).FurtherRotation</code></example>
     public static StructuralTightening CombinedMethodK2(
         PropertyClass propertyClass, ScrewThread thread, double meanNutFactor, Length clampedThickness) =>
-        new(
-            Guard.NotNull(propertyClass), Guard.NotNull(thread), Guard.Check(meanNutFactor, ClassK2),
-            PublishedRotation.En1090Part2(clampedThickness, thread.NominalDiameter));
+        new(Guard.NotNull(propertyClass), Guard.NotNull(thread), Guard.Check(meanNutFactor, ClassK2), clampedThickness);
 
     /// <summary>The work behind <see cref="FirstTorque"/>; its last step is that torque, bit for bit.</summary>
     /// <returns>The steps.</returns>

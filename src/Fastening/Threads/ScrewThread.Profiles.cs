@@ -69,9 +69,9 @@ public sealed partial class ScrewThread
         Guard.Check((double)starts, StartsDomain, name: nameof(starts));
         double d2 = Guard.Check(pitchDiameter, DiameterDomain);
         double d3 = Guard.Check(rootDiameter, DiameterDomain);
-        if (p >= d) Guard.RefuseAgainst(nameof(pitch), pitch, $"less than the nominal diameter, {Guard.Show(diameter)}");
-        if (d2 >= d) Guard.RefuseAgainst(nameof(pitchDiameter), pitchDiameter, $"less than the nominal diameter, {Guard.Show(diameter)}");
-        if (d3 >= d2) Guard.RefuseAgainst(nameof(rootDiameter), rootDiameter, $"less than the pitch diameter, {Guard.Show(pitchDiameter)}");
+        if (p >= d) Guard.RefuseAgainst(nameof(pitch), pitch, $"less than the nominal diameter, {Guard.ShowToCompare(diameter)}");
+        if (d2 >= d) Guard.RefuseAgainst(nameof(pitchDiameter), pitchDiameter, $"less than the nominal diameter, {Guard.ShowToCompare(diameter)}");
+        if (d3 >= d2) Guard.RefuseAgainst(nameof(rootDiameter), rootDiameter, $"less than the pitch diameter, {Guard.ShowToCompare(pitchDiameter)}");
         string designation = $"custom {Millimeters(diameter)}x{Millimeters(pitch)} mm, {Count(starts)}";
         return new ScrewThread(ThreadProfile.Custom, designation, d, p, alpha, starts, ThreadGeometry.OfProfile(null, d, p, starts, d2, d3));
     }

@@ -89,7 +89,7 @@ public sealed class ThreadEngagement
         double external = Guard.Check(externalShearStrength, Domains.Stress);
         if (external > tensile)
         {
-            Guard.RefuseAgainst(nameof(externalShearStrength), externalShearStrength, $"at most the tensile strength of the bolt, {Guard.Show(boltTensileStrength)}");
+            Guard.RefuseAgainst(nameof(externalShearStrength), externalShearStrength, $"at most the tensile strength of the bolt, {Guard.ShowToCompare(boltTensileStrength)}");
         }
 
         return new EngagementStrength(this, tensile, external, Guard.Check(internalShearStrength, Domains.Stress), StripReduction.None);

@@ -111,18 +111,18 @@ public sealed class ThreadLimits
         double height = HeightPerPitch * thread.PitchSi;
         if (internalMinor >= externalMajor)
         {
-            Guard.RefuseAgainst(nameof(internalMinorMaximum), internalMinorMaximum, $"less than externalMajorMinimum, {Guard.Show(externalMajorMinimum)}");
+            Guard.RefuseAgainst(nameof(internalMinorMaximum), internalMinorMaximum, $"less than externalMajorMinimum, {Guard.ShowToCompare(externalMajorMinimum)}");
         }
 
         // Swapped limits would promise more metal than there is.
         if (externalPitch > internalPitch)
         {
-            Guard.RefuseAgainst(nameof(externalPitchMinimum), externalPitchMinimum, $"at most internalPitchMaximum, {Guard.Show(internalPitchMaximum)}");
+            Guard.RefuseAgainst(nameof(externalPitchMinimum), externalPitchMinimum, $"at most internalPitchMaximum, {Guard.ShowToCompare(internalPitchMaximum)}");
         }
 
         if (externalPitch >= externalMajor)
         {
-            Guard.RefuseAgainst(nameof(externalPitchMinimum), externalPitchMinimum, $"less than externalMajorMinimum, {Guard.Show(externalMajorMinimum)}");
+            Guard.RefuseAgainst(nameof(externalPitchMinimum), externalPitchMinimum, $"less than externalMajorMinimum, {Guard.ShowToCompare(externalMajorMinimum)}");
         }
 
         if (Math.Abs(externalPitch - internalMinor) >= height) RefuseTip(nameof(externalPitchMinimum), externalPitchMinimum, internalMinor, height);

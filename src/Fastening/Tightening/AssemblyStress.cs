@@ -12,7 +12,7 @@ namespace Fastening;
 /// stress the bolt more than the lowest. <see cref="HighestAt"/> looks at both.
 /// </remarks>
 /// <example><code>Force permitted = AssemblyStress.PermittedPreload(
-///     model.WithFriction(range.Low), PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: 0.9);</code></example>
+///     model.WithFriction(range.Low), PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));</code></example>
 public sealed class AssemblyStress
 {
     private AssemblyStress(double tension, double torsion, double equivalent)
@@ -93,16 +93,16 @@ public sealed class AssemblyStress
     /// <summary>The preload at which the equivalent stress reaches a share of the yield strength: F_Mzul of VDI 2230.</summary>
     /// <param name="model">Thread, convention, prevailing torque, and the friction at which the torque is to be chosen: the lowest.</param>
     /// <param name="strength">Strength of the bolt.</param>
-    /// <param name="utilisation">Share ν of the yield strength, above 0 to 1; 0.9 is usual and never assumed.</param>
+    /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %; 90 % is usual and never assumed.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The permitted preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="ArgumentException">The prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
-    /// <example><code>AssemblyStress.PermittedPreload(model, strength, utilisation: 0.9)</code></example>
+    /// <example><code>AssemblyStress.PermittedPreload(model, strength, utilisation: Ratio.FromPercent(90))</code></example>
     public static Force PermittedPreload(
-        FrictionTorqueModel model, BoltStrength strength, double utilisation,
+        FrictionTorqueModel model, BoltStrength strength, Ratio utilisation,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
@@ -112,16 +112,16 @@ public sealed class AssemblyStress
     /// <summary>The work behind <see cref="PermittedPreload"/>; its last step is that preload, bit for bit.</summary>
     /// <param name="model">Thread, convention, prevailing torque, and the friction at which the torque is to be chosen: the lowest.</param>
     /// <param name="strength">Strength of the bolt.</param>
-    /// <param name="utilisation">Share ν of the yield strength, above 0 to 1.</param>
+    /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="ArgumentException">The prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
-    /// <example><code>Console.WriteLine(AssemblyStress.DerivePermittedPreload(model, strength, utilisation: 0.9));</code></example>
+    /// <example><code>Console.WriteLine(AssemblyStress.DerivePermittedPreload(model, strength, utilisation: Ratio.FromPercent(90)));</code></example>
     public static Derivation DerivePermittedPreload(
-        FrictionTorqueModel model, BoltStrength strength, double utilisation,
+        FrictionTorqueModel model, BoltStrength strength, Ratio utilisation,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         var work = new Derivation("Permitted preload");
@@ -149,12 +149,12 @@ public sealed class AssemblyStress
     }
 
     private static double Permitted(
-        Derivation? work, in StressedSection section, double threadArm, FrictionTorqueModel model, BoltStrength strength, double utilisation)
+        Derivation? work, in StressedSection section, double threadArm, FrictionTorqueModel model, BoltStrength strength, Ratio utilisation)
     {
         double prevailing = model.PrevailingSi;
-        Guard.Check(utilisation, Domains.Utilisation);
+        double share = Guard.Check(utilisation, Domains.Utilisation);
         double yield = Guard.NotNull(strength).RequireFor(model.Thread, nameof(strength)).Yield;
-        double limit = StressEquations.PermittedStressEquation.Step(work, utilisation, yield);
+        double limit = StressEquations.PermittedStressEquation.Step(work, share, yield);
         double prevailingStress = StressEquations.PrevailingStressEquation.Step(work, prevailing, section.Modulus);
         if (prevailingStress >= limit)
         {

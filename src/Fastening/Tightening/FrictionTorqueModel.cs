@@ -111,7 +111,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <param name="torque">Torque at the fastener; below the prevailing torque all of it is prevailing.</param>
     /// <returns>The parts; their sum is the torque to rounding.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
-    /// <example><code>double efficiency = model.BreakdownAt(Torque.FromNewtonMeters(150)).PitchShare;</code></example>
+    /// <example><code>Ratio stretching = model.BreakdownAt(Torque.FromNewtonMeters(150)).PitchShare;</code></example>
     public TorqueBreakdown BreakdownAt(Torque torque) => Breakdown(null, _arms, Guard.Check(torque, Domains.Torque));
 
     /// <summary>The work behind <see cref="BreakdownAt"/>; its last step is the total, bit for bit.</summary>

@@ -28,7 +28,7 @@ public sealed class PreloadRange
     public static PreloadRange Between(Force minimum, Force maximum)
     {
         double low = Guard.Check(minimum, Domains.Force), high = Guard.Check(maximum, Domains.Force);
-        if (high < low) Guard.RefuseAgainst(nameof(maximum), maximum, $"at least minimum, {Guard.Show(minimum)}");
+        if (high < low) Guard.RefuseAgainst(nameof(maximum), maximum, $"at least minimum, {Guard.ShowToCompare(minimum)}");
         return new PreloadRange(low, high);
     }
 

@@ -4,46 +4,47 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>Scatter of the preload of a tightening method: ± so many percent of the mean, or highest over lowest as the tightening factor α_A.</summary>
+/// <summary>Scatter of the preload of a tightening method: ± a share of the mean, or highest over lowest as the tightening factor α_A.</summary>
 /// <remarks>α_A = (1 + s)/(1 − s), equation scatter.tightening-factor (VDI 2230-1:2015 §5.4.3). Both readings are kept; the one that was stated stays exact.</remarks>
-/// <example><code>PreloadScatter.FromTighteningFactor(1.6).PlusMinusPercent      // about 23.1
-/// PreloadScatter.FromPercent(17).RangeAround(Force.FromKilonewtons(60))</code></example>
+/// <example><code>PreloadScatter.FromTighteningFactor(1.6).PlusMinus.Percent     // about 23.1
+/// PreloadScatter.FromPlusMinus(Ratio.FromPercent(17)).RangeAround(Force.FromKilonewtons(60))</code></example>
 public sealed class PreloadScatter
 {
-    private static readonly Interval PercentDomain = new(0, 99.9);
+    private static readonly Interval ShareDomain = new(0, 0.999);
     private static readonly Interval FactorDomain = new(1, 1999);
 
+    private readonly double _percent;
     private readonly double _share;
 
     private PreloadScatter(double percent, double share, double factor)
     {
-        PlusMinusPercent = percent;
+        _percent = percent;
         _share = share;
         TighteningFactor = factor;
     }
 
-    /// <summary>Scatter s about the mean, in percent.</summary>
-    public double PlusMinusPercent { get; }
+    /// <summary>Scatter s about the mean.</summary>
+    public Ratio PlusMinus => Ratio.FromPercent(_percent);
 
     /// <summary>Tightening factor α_A = F_max/F_min.</summary>
     public double TighteningFactor { get; }
 
-    /// <summary>A scatter of plus and minus so many percent of the mean preload.</summary>
-    /// <param name="plusMinusPercent">0 to 99.9.</param>
+    /// <summary>A scatter of plus and minus a share of the mean preload.</summary>
+    /// <param name="plusMinus">0 to 99.9 %.</param>
     /// <returns>The scatter.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The percentage is outside its domain.</exception>
-    /// <example><code>PreloadScatter.FromPercent(17).TighteningFactor   // 1.41</code></example>
-    public static PreloadScatter FromPercent(double plusMinusPercent)
+    /// <exception cref="ArgumentOutOfRangeException">The share is outside its domain.</exception>
+    /// <example><code>PreloadScatter.FromPlusMinus(Ratio.FromPercent(17)).TighteningFactor   // 1.41</code></example>
+    public static PreloadScatter FromPlusMinus(Ratio plusMinus)
     {
-        double share = Guard.Check(plusMinusPercent, PercentDomain, "%") / 100;
-        return new PreloadScatter(plusMinusPercent, share, ScatterEquations.TighteningFactor(share));
+        double share = Guard.Check(plusMinus, ShareDomain);
+        return new PreloadScatter(plusMinus.Percent, share, ScatterEquations.TighteningFactor(share));
     }
 
     /// <summary>A scatter from the tightening factor α_A.</summary>
     /// <param name="tighteningFactor">Highest over lowest preload, 1 to 1999.</param>
     /// <returns>The scatter.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The factor is outside its domain.</exception>
-    /// <example><code>PreloadScatter.FromTighteningFactor(1.6).PlusMinusPercent   // 23.1</code></example>
+    /// <example><code>PreloadScatter.FromTighteningFactor(1.6).PlusMinus.Percent   // 23.1</code></example>
     public static PreloadScatter FromTighteningFactor(double tighteningFactor)
     {
         double share = ScatterEquations.Scatter(Guard.Check(tighteningFactor, FactorDomain));
@@ -54,7 +55,7 @@ public sealed class PreloadScatter
     /// <param name="mean">The preload aimed at.</param>
     /// <returns>(1 − s) to (1 + s) of it.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="mean"/> is negative or beyond its domain.</exception>
-    /// <example><code>PreloadScatter.FromPercent(17).RangeAround(Force.FromKilonewtons(60))   // 49.8 … 70.2 kN</code></example>
+    /// <example><code>PreloadScatter.FromPlusMinus(Ratio.FromPercent(17)).RangeAround(Force.FromKilonewtons(60))   // 49.8 … 70.2 kN</code></example>
     public PreloadRange RangeAround(Force mean)
     {
         double force = Guard.Check(mean, Domains.Force);
@@ -73,5 +74,5 @@ public sealed class PreloadScatter
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"±{PlusMinusPercent:0.##} %, α_A {TighteningFactor:0.###}");
+    public override string ToString() => FormattableString.Invariant($"±{_percent:0.##} %, α_A {TighteningFactor:0.###}");
 }

@@ -42,7 +42,7 @@ public sealed class PublishedPreload
     public Force Preload { get; }
 
     /// <summary>
-    /// The preload as the source's own table prints it, where it has this size; otherwise null.
+    /// The preload as the source's own table prints it; null where it prints none.
     /// </summary>
     /// <remarks>
     /// Tables round the formula: EN 1090-2 and AISC to the kilonewton with the tabulated stress area, AISC in inches to the kip with the area in
@@ -80,56 +80,55 @@ public sealed class PublishedPreload
     /// <summary>F_p,C = 0.7 f_ub A_s, the minimum preloading force of EN 1090-2, with the <em>nominal</em> tensile strength: 800 or 1000 MPa.</summary>
     /// <remarks>EN 1090-2:2008+A1:2011 §8.5.1 and Table 19; equation <c>preload.structural-europe</c>.</remarks>
     /// <param name="propertyClass">8.8 or 10.9.</param>
-    /// <param name="thread">A thread of that class.</param>
+    /// <param name="thread">A thread of that class, in a size that the table has.</param>
     /// <param name="basis">Exact unless the tabulated stress area is asked for; Table 19 is computed with the tabulated one.</param>
     /// <returns>The rule's preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9, or does not cover the thread.</exception>
+    /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9 or does not cover the thread, or the standard has no bolt of that size.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
     /// <example><code>PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20")).Tabulated   // 172 kN</code></example>
     public static PublishedPreload StructuralEurope(PropertyClass propertyClass, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         RequireStructural(propertyClass, thread);
+        var row = StructuralPreloadTable.Of(StructuralPreloadTable.Europe, thread);
         double nominal = Si.Of(propertyClass.NominalTensileStrength);
         return new PublishedPreload(
             "F_p,C, 70 % of the nominal tensile strength",
-            Marked(
-                "EN 1090-2:2008+A1:2011 §8.5.1", StructuralPreloadTable.Find(StructuralPreloadTable.Europe, thread),
-                columnFromMemory: propertyClass.Designation == "8.8"),
+            Marked("EN 1090-2:2008+A1:2011 §8.5.1", row, columnFromMemory: propertyClass.Designation == "8.8"),
             work => PublishedPreloadEquations.StructuralEuropeEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
-            Rounded(StructuralPreloadTable.Europe, thread, area => PublishedPreloadEquations.StructuralEurope(nominal, area)), isMinimum: true);
+            Rounded(thread, area => PublishedPreloadEquations.StructuralEurope(nominal, area)), isMinimum: true);
     }
 
     /// <summary>F_p,C* = 0.7 f_yb A_s, the regular preloading force of the German annex, with the <em>nominal</em> yield strength: 640 or 900 MPa.</summary>
     /// <remarks>DIN EN 1993-1-8/NA:2010, for 10.9 with Table NA.A.2; equation <c>preload.structural-germany</c>. Not to be confused with F_p,C.</remarks>
     /// <param name="propertyClass">8.8 or 10.9.</param>
-    /// <param name="thread">A thread of that class.</param>
+    /// <param name="thread">A thread of that class, in a size that the table has.</param>
     /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
     /// <returns>The rule's preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9, or does not cover the thread.</exception>
+    /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9 or does not cover the thread, or the standard has no bolt of that size.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
     /// <example><code>PublishedPreload.StructuralGermany(PropertyClass.Parse("10.9"), ScrewThread.Parse("M16")).Tabulated   // 100 kN</code></example>
     public static PublishedPreload StructuralGermany(PropertyClass propertyClass, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         RequireStructural(propertyClass, thread);
         double nominal = Si.Of(propertyClass.NominalYieldStrength!.Value);
-        StructuralPreloadTable? row = propertyClass.Designation == "10.9" ? StructuralPreloadTable.Find(StructuralPreloadTable.Germany, thread) : null;
+        var row = StructuralPreloadTable.Of(StructuralPreloadTable.Germany, thread);
         return new PublishedPreload(
             "F_p,C*, 70 % of the nominal yield strength",
-            Marked("DIN EN 1993-1-8/NA:2010", StructuralPreloadTable.Find(StructuralPreloadTable.Germany, thread)),
+            Marked("DIN EN 1993-1-8/NA:2010", row),
             work => PublishedPreloadEquations.StructuralGermanyEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
-            row?.Printed, isMinimum: true);
+            propertyClass.Designation == "10.9" ? row.Printed : null, isMinimum: true);
     }
 
     /// <summary>70 % of the minimum tensile strength, the minimum pretension of a structural bolt after AISC and RCSC.</summary>
     /// <remarks>AISC 360-05 Table J3.1 and J3.1M; F3125 as in AISC 360-16; equation <c>preload.structural-america</c>.</remarks>
     /// <param name="grade">A325, A490 or their F3125 grades, inch or metric.</param>
-    /// <param name="thread">A thread of that grade.</param>
+    /// <param name="thread">A thread of that grade, in a size that the table has.</param>
     /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
     /// <returns>The rule's preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The grade is no structural bolt, or does not cover the thread.</exception>
+    /// <exception cref="ArgumentException">The grade is no structural bolt or does not cover the thread, or the table has no bolt of that size.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
     /// <example><code>PublishedPreload.StructuralAmerica(BoltGrade.Parse("ASTM F3125 A325"), ScrewThread.Parse("3/4-10 UNC")).Tabulated   // 28 kip</code></example>
     public static PublishedPreload StructuralAmerica(BoltGrade grade, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
@@ -139,7 +138,7 @@ public sealed class PublishedPreload
             "minimum pretension, 70 % of the minimum tensile strength",
             Marked(
                 grade.Designation.Contains("F3125") ? "AISC 360-16 Table J3.1" : "AISC 360-05 Table J3.1",
-                StructuralPreloadTable.Find(StructuralPreloadTable.America, thread, grade.Designation)),
+                StructuralPreloadTable.Of(StructuralPreloadTable.America, thread, grade.Designation)),
             work => Pretension(work, tensile, StressAreas.Of(work, thread, basis)),
             TabulatedPretension(grade, tensile, thread), isMinimum: true);
     }
@@ -147,11 +146,11 @@ public sealed class PublishedPreload
     /// <summary>1.05 times the minimum pretension: what a sample of bolts must reach in the pre-installation verification test.</summary>
     /// <remarks>RCSC 2014 §7, from memory; equation <c>preload.pre-installation-verification</c>. Its table multiplies the rounded pretension and rounds again.</remarks>
     /// <param name="grade">A325, A490 or their F3125 grades, inch or metric.</param>
-    /// <param name="thread">A thread of that grade.</param>
+    /// <param name="thread">A thread of that grade, in a size that the table has.</param>
     /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
     /// <returns>The rule's preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">The grade is no structural bolt, or does not cover the thread.</exception>
+    /// <exception cref="ArgumentException">The grade is no structural bolt or does not cover the thread, or the table has no bolt of that size.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
     /// <example><code>PublishedPreload.PreInstallationVerification(BoltGrade.Parse("ASTM F3125 A325"), ScrewThread.Parse("3/4-10 UNC")).Tabulated   // 29 kip</code></example>
     public static PublishedPreload PreInstallationVerification(BoltGrade grade, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
@@ -161,10 +160,7 @@ public sealed class PublishedPreload
             "pre-installation verification, 1.05 times the minimum pretension", "RCSC 2014 §7 (from memory)",
             work => PublishedPreloadEquations.PreInstallationVerificationEquation.Step(
                 work, Pretension(work, tensile, StressAreas.Of(work, thread, basis))),
-            TabulatedPretension(grade, tensile, thread) is double minimum
-                ? PrintedLoad.ToThousand(thread, PublishedPreloadEquations.PreInstallationVerification(minimum))
-                : null,
-            isMinimum: true);
+            PrintedLoad.ToThousand(thread, PublishedPreloadEquations.PreInstallationVerification(TabulatedPretension(grade, tensile, thread))), isMinimum: true);
     }
 
     /// <summary>The work behind <see cref="Preload"/>; its last step is that preload, bit for bit.</summary>
@@ -209,18 +205,16 @@ public sealed class PublishedPreload
     private static double Pretension(Derivation? work, double tensile, double area) =>
         PublishedPreloadEquations.StructuralAmericaEquation.Step(work, tensile, area);
 
-    private static double? TabulatedPretension(BoltGrade grade, double tensile, ScrewThread thread) =>
-        StructuralPreloadTable.Find(StructuralPreloadTable.America, thread, grade.Designation)?.Printed
-            ?? Rounded(StructuralPreloadTable.America, thread, area => Pretension(null, tensile, area));
+    private static double TabulatedPretension(BoltGrade grade, double tensile, ScrewThread thread) =>
+        StructuralPreloadTable.Of(StructuralPreloadTable.America, thread, grade.Designation).Printed ?? Rounded(thread, area => Pretension(null, tensile, area));
 
     /// <summary>A tabulated value that was recalled and not read says so.</summary>
-    private static string Marked(string source, StructuralPreloadTable? row, bool columnFromMemory = false) =>
-        row is not null && (columnFromMemory || row.IsFromMemory) ? source + "; tabulated value from memory" : source;
+    private static string Marked(string source, StructuralPreloadTable row, bool columnFromMemory = false) =>
+        columnFromMemory || row.IsFromMemory ? source + "; tabulated value from memory" : source;
 
-    /// <summary>To the whole kilonewton or kip, where the table has the size.</summary>
-    private static double? Rounded(string table, ScrewThread thread, Func<double, double> preloadOfArea)
+    /// <summary>To the whole kilonewton or kip.</summary>
+    private static double Rounded(ScrewThread thread, Func<double, double> preloadOfArea)
     {
-        if (StructuralPreloadTable.Find(table, thread) is null) return null;
         double area = thread.Profile == ThreadProfile.Unified
             ? StressAreas.InThousandthsOfSquareInch(thread)
             : StressAreas.Of(null, thread, StressAreaBasis.NominalTable);

@@ -1,4 +1,5 @@
 using Fastening.Internals;
+using UnitsNet;
 
 namespace Fastening;
 
@@ -85,7 +86,7 @@ public sealed class PublishedPreloadScatter
     }
 
     private string Printed(PreloadScatter scatter) =>
-        FormattableString.Invariant($"{(IsTighteningFactor ? scatter.TighteningFactor : scatter.PlusMinusPercent):0.##}");
+        FormattableString.Invariant($"{(IsTighteningFactor ? scatter.TighteningFactor : scatter.PlusMinus.Percent):0.##}");
 
-    private PreloadScatter Scatter(double value) => IsTighteningFactor ? PreloadScatter.FromTighteningFactor(value) : PreloadScatter.FromPercent(value);
+    private PreloadScatter Scatter(double value) => IsTighteningFactor ? PreloadScatter.FromTighteningFactor(value) : PreloadScatter.FromPlusMinus(Ratio.FromPercent(value));
 }

@@ -8,8 +8,10 @@ internal sealed class StructuralPreloadTable
 {
     public const string Europe = "EN 1090-2", Germany = "DIN EN 1993-1-8/NA", America = "AISC 360 Table J3.1";
 
-    private static readonly Lazy<ILookup<string, DataRow>> Rows = new(
-        () => DataFile.Read("structural-preload-tables.csv").ToLookup(row => Key(row["table"], row["thread"])));
+    private static readonly Lazy<DataRow[]> Rows = new(() => [.. DataFile.Read("structural-preload-tables.csv")]);
+
+    private static readonly Lazy<ILookup<string, double>> Diameters = new(
+        () => Rows.Value.ToLookup(row => row["table"], row => ScrewThread.Parse(row["thread"]).Diameter));
 
     private readonly DataRow _row;
 
@@ -20,14 +22,23 @@ internal sealed class StructuralPreloadTable
     /// <summary>The printed preload in newtons, where the table has one of its own.</summary>
     public double? Printed => _row["printed_kn"].Length == 0 ? null : Si.Of(Force.FromKilonewtons(_row.Number("printed_kn")));
 
-    /// <summary>The row of a thread, and of a grade that has one of its own; null when the table does not have the size.</summary>
-    public static StructuralPreloadTable? Find(string table, ScrewThread thread, string grade = "")
+    /// <summary>The row of a thread, which the table must have, and of a grade that has one of its own.</summary>
+    public static StructuralPreloadTable Of(string table, ScrewThread thread, string grade = "")
     {
-        IEnumerable<DataRow> rows = Rows.Value[Key(table, thread.Designation)];
-        return (rows.FirstOrDefault(row => row["grade"] == grade) ?? rows.FirstOrDefault(row => row["grade"].Length == 0)) is DataRow found
+        DataRow[] rows = Array.FindAll(Rows.Value, row => row["table"] == table && row["thread"] == thread.Designation);
+        return (Array.Find(rows, row => row["grade"] == grade) ?? Array.Find(rows, row => row["grade"].Length == 0)) is DataRow found
             ? new StructuralPreloadTable(found)
-            : null;
+            : throw new ArgumentException($"{table} has no structural bolt of {thread.Designation}; it has {SizesOf(table)}.", nameof(thread));
     }
 
-    private static string Key(string table, string thread) => $"{table}: {thread}";
+    /// <summary>Refuses a nominal diameter that no size of the table has.</summary>
+    public static void CheckDiameter(string table, Length diameter, string name)
+    {
+        double d = Guard.Check(diameter, Domains.Length, name);
+        if (Diameters.Value[table].Any(known => Math.Abs(d - known) <= 1e-9 * known)) return;
+        Guard.RefuseAgainst(name, diameter, $"that of a structural bolt of {table}: {SizesOf(table)}");
+    }
+
+    private static string SizesOf(string table) =>
+        string.Join(", ", Rows.Value.Where(row => row["table"] == table).Select(row => row["thread"]).Distinct());
 }

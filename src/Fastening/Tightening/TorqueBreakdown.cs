@@ -5,7 +5,7 @@ namespace Fastening;
 
 /// <summary>Where a tightening torque goes: only the pitch torque stretches the bolt.</summary>
 /// <example><code>TorqueBreakdown parts = model.BreakdownAt(Torque.FromNewtonMeters(150));
-/// Console.WriteLine(parts.PitchShare);      // 0.136… for M16 with µ_th 0.12 and µ_b 0.10</code></example>
+/// Console.WriteLine(parts.PitchShare.Percent);      // 13.6… for M16 with µ_th 0.12 and µ_b 0.10</code></example>
 public sealed class TorqueBreakdown
 {
     private readonly double _pitch;
@@ -36,8 +36,8 @@ public sealed class TorqueBreakdown
     /// <summary>The sum of the four parts, in the order above.</summary>
     public Torque Total => Si.Torque(_total);
 
-    /// <summary>Pitch torque over total torque, 0 to 1: the efficiency of the tightening. Zero when there is no torque.</summary>
-    public double PitchShare => _total > 0 ? _pitch / _total : 0;
+    /// <summary>Pitch torque over total torque: the efficiency of the tightening. Zero when there is no torque.</summary>
+    public Ratio PitchShare => Si.Ratio(_total > 0 ? _pitch / _total : 0);
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(

@@ -9,7 +9,7 @@ namespace Fastening;
 /// VDI 2230-1:2015 §5.5.1 (R8): σ = F_S/A_0, τ_B = k_τ τ with the torsion τ of tightening, σ_red = √(σ² + 3τ_B²). The share k_τ is the user's: 0.5
 /// by VDI 2230 (from memory), 0 for a bolt that was tensioned or heated. Not covered: bending, fatigue, preload beyond yield.
 /// </remarks>
-/// <example><code>WorkingStress stress = WorkingStress.At(model, assemblyPreload, joint.At(assemblyPreload, load, introduction).BoltForce, residualTorsion: 0.5);
+/// <example><code>WorkingStress stress = WorkingStress.At(model, assemblyPreload, joint.At(assemblyPreload, load, introduction).BoltForce, residualTorsion: Ratio.FromPercent(50));
 /// bool holds = stress.VonMises &lt;= strength.YieldStrength;</code></example>
 public sealed class WorkingStress
 {
@@ -33,15 +33,15 @@ public sealed class WorkingStress
     /// <param name="model">The model by which the bolt was tightened.</param>
     /// <param name="assemblyPreload">The preload at which tightening ended, which sets the torsion.</param>
     /// <param name="boltForce">The force in the bolt in service.</param>
-    /// <param name="residualTorsion">Share k_τ of the torsion that stays, 0 to 1; there is no default.</param>
+    /// <param name="residualTorsion">Share k_τ of the torsion that stays, 0 to 100 %; there is no default.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The three stresses.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>WorkingStress.At(model, assemblyPreload: Force.FromKilonewtons(70), boltForce: Force.FromKilonewtons(74.5), residualTorsion: 0.5).VonMises</code></example>
+    /// <example><code>WorkingStress.At(model, assemblyPreload: Force.FromKilonewtons(70), boltForce: Force.FromKilonewtons(74.5), residualTorsion: Ratio.FromPercent(50)).VonMises</code></example>
     public static WorkingStress At(
-        FrictionTorqueModel model, Force assemblyPreload, Force boltForce, double residualTorsion,
+        FrictionTorqueModel model, Force assemblyPreload, Force boltForce, Ratio residualTorsion,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         double preload = Guard.Check(assemblyPreload, Domains.Force), force = Guard.Check(boltForce, Domains.Force);
@@ -55,15 +55,15 @@ public sealed class WorkingStress
     /// <param name="model">The model by which the bolt was tightened.</param>
     /// <param name="assemblyPreload">The preload at which tightening ended, which sets the torsion.</param>
     /// <param name="boltForce">The force in the bolt in service.</param>
-    /// <param name="residualTorsion">Share k_τ of the torsion that stays, 0 to 1.</param>
+    /// <param name="residualTorsion">Share k_τ of the torsion that stays, 0 to 100 %.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>Console.WriteLine(WorkingStress.DeriveAt(model, Force.FromKilonewtons(70), Force.FromKilonewtons(74.5), residualTorsion: 0.5));</code></example>
+    /// <example><code>Console.WriteLine(WorkingStress.DeriveAt(model, Force.FromKilonewtons(70), Force.FromKilonewtons(74.5), residualTorsion: Ratio.FromPercent(50)));</code></example>
     public static Derivation DeriveAt(
-        FrictionTorqueModel model, Force assemblyPreload, Force boltForce, double residualTorsion,
+        FrictionTorqueModel model, Force assemblyPreload, Force boltForce, Ratio residualTorsion,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         double preload = Guard.Check(assemblyPreload, Domains.Force), force = Guard.Check(boltForce, Domains.Force);

@@ -56,7 +56,7 @@ public sealed class DecisionRule
     /// <summary>Guard band w = −U: a reading is rejected only beyond the limit by more than U; false rejection below 2.5 % (ILAC-G8:03/2009 Table 1, from memory). It protects the producer only: not for anything on which people depend.</summary>
     public static DecisionRule Uncritical { get; } = OfFactor("ILAC-G8 uncritical, guard band −1 U", -1);
 
-    /// <summary>Acceptance window √(1 − 1/TUR²) of the tolerance window, TUR = half its width over U; nothing is accepted below TUR = 1 (Deaver).</summary>
+    /// <summary>Acceptance window √(1 − 1/TUR²) of the tolerance window, TUR = half its width over U; nothing is accepted below TUR = 1 (D. Deaver, papers on guard banding for NCSL, 1990s).</summary>
     public static DecisionRule RootSumSquare { get; } = OfRatio("root sum square, √(1 − 1/TUR²)", DecisionEquations.RootSumSquareFactor);
 
     /// <summary>Acceptance window 1 − 1/TUR of the tolerance window: the guard band of <see cref="IlacG8"/>, written by the ratio.</summary>
@@ -65,7 +65,7 @@ public sealed class DecisionRule
     /// <summary>Acceptance window 1.25 − 1/TUR of the tolerance window, at most all of it: no guard band from TUR = 4 on (NCSL RP-10).</summary>
     public static DecisionRule NcslRp10 { get; } = OfRatio("NCSL RP-10, 1.25 − 1/TUR", DecisionEquations.NcslRp10Factor);
 
-    /// <summary>Guard band M U with M = 1.04 − e^(0.38 ln TUR − 0.54), at least 0: false acceptance of about 2 % at most whatever the process (Dobbert).</summary>
+    /// <summary>Guard band M U with M = 1.04 − e^(0.38 ln TUR − 0.54), at least 0: false acceptance of about 2 % at most whatever the process (M. Dobbert, A guard-band strategy for managing false-accept risk, NCSL International 2008).</summary>
     public static DecisionRule ManagedRisk { get; } = OfRatio("Dobbert, managed risk of 2 %", DecisionEquations.ManagedRiskFactor);
 
     /// <summary>Name of the rule, as it goes into the record.</summary>

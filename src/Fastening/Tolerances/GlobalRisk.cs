@@ -15,10 +15,10 @@ public sealed class GlobalRisk
 {
     private GlobalRisk(double conforming, double acceptedInside, double acceptedOutside)
     {
-        ConformingShare = conforming;
+        ProbabilityOfConformity = conforming;
         Consumer = acceptedOutside;
         Producer = Math.Max(0, conforming - acceptedInside);
-        AcceptedShare = acceptedInside + acceptedOutside;
+        ProbabilityOfAcceptance = acceptedInside + acceptedOutside;
     }
 
     /// <summary>Global consumer's risk: the share of all items that does not conform and is accepted.</summary>
@@ -27,14 +27,14 @@ public sealed class GlobalRisk
     /// <summary>Global producer's risk: the share of all items that conforms and is rejected.</summary>
     public double Producer { get; }
 
-    /// <summary>Share of the process within the limits.</summary>
-    public double ConformingShare { get; }
+    /// <summary>Probability that an item of the process conforms.</summary>
+    public double ProbabilityOfConformity { get; }
 
-    /// <summary>Share of all items that is accepted.</summary>
-    public double AcceptedShare { get; }
+    /// <summary>Probability that an item is accepted.</summary>
+    public double ProbabilityOfAcceptance { get; }
 
     /// <summary>Share of the accepted items that does not conform: another figure often called consumer's risk; null when nothing is accepted.</summary>
-    public double? NonconformingAmongAccepted => AcceptedShare > 0 ? Consumer / AcceptedShare : null;
+    public double? NonconformingAmongAccepted => ProbabilityOfAcceptance > 0 ? Consumer / ProbabilityOfAcceptance : null;
 
     /// <summary>The risk of a test of a process.</summary>
     /// <typeparam name="TQuantity">The quantity.</typeparam>

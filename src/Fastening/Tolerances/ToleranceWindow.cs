@@ -5,24 +5,26 @@ namespace Fastening;
 
 /// <summary>Creates tolerance windows; the quantity is inferred.</summary>
 /// <remarks>Quantities: Torque, Angle, Force, RotationalSpeed, Length. There is no usual tolerance here: it comes from the drawing or the procedure.</remarks>
-/// <example><code>ToleranceWindow&lt;Torque&gt; window = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(50), minusPercent: 4, plusPercent: 4);</code></example>
+/// <example><code>ToleranceWindow&lt;Torque&gt; window = ToleranceWindow.FromDeviations(
+///     Torque.FromNewtonMeters(50), minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4));</code></example>
 public static class ToleranceWindow
 {
-    /// <summary>Limits as percentages below and above a target.</summary>
+    /// <summary>Limits as shares of a target below and above it.</summary>
     /// <typeparam name="TQuantity">The quantity.</typeparam>
     /// <param name="target">The target, 0 or more.</param>
-    /// <param name="minusPercent">Percent below, 0 to 100.</param>
-    /// <param name="plusPercent">Percent above, 0 to 1 000 000.</param>
+    /// <param name="minus">Share of the target below it, 0 to 100 %.</param>
+    /// <param name="plus">Share of the target above it, 0 to 100 %; a wider window is stated by its limits.</param>
     /// <returns>The window.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
-    /// <example><code>ToleranceWindow.FromPercent(Torque.FromNewtonMeters(120), minusPercent: 0, plusPercent: 6)</code></example>
-    public static ToleranceWindow<TQuantity> FromPercent<TQuantity>(TQuantity target, double minusPercent, double plusPercent)
+    /// <example><code>ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(120), minus: Ratio.Zero, plus: Ratio.FromPercent(6))</code></example>
+    public static ToleranceWindow<TQuantity> FromDeviations<TQuantity>(TQuantity target, Ratio minus, Ratio plus)
         where TQuantity : struct, IQuantity
     {
         double value = ToleranceWindow<TQuantity>.Check(target, fromZero: true, nameof(target));
-        Guard.Check(minusPercent, Domains.PercentBelow, "%");
-        Guard.Check(plusPercent, Domains.Percent, "%");
+        Guard.Check(minus, Domains.Share);
+        Guard.Check(plus, Domains.Share);
+        double minusPercent = minus.Percent, plusPercent = plus.Percent;
 
         // Multiply before dividing: a decimal percentage of a decimal target then mostly meets the decimal limit.
         return new(new WindowLimits(
@@ -62,7 +64,7 @@ public static class ToleranceWindow
     {
         double low = ToleranceWindow<TQuantity>.Check(lower, fromZero: false, nameof(lower));
         double high = ToleranceWindow<TQuantity>.Check(upper, fromZero: false, nameof(upper));
-        if (high < low) Guard.RefuseAgainst(nameof(upper), upper, $"at least the lower limit, {Guard.Show(lower)}");
+        if (high < low) Guard.RefuseAgainst(nameof(upper), upper, $"at least the lower limit, {Guard.ShowToCompare(lower)}");
         return new(new WindowLimits(low, low + (high - low) / 2, high));
     }
 
@@ -81,8 +83,8 @@ public static class ToleranceWindow
         double low = ToleranceWindow<TQuantity>.Check(lower, fromZero: false, nameof(lower));
         double value = ToleranceWindow<TQuantity>.Check(target, fromZero: false, nameof(target));
         double high = ToleranceWindow<TQuantity>.Check(upper, fromZero: false, nameof(upper));
-        if (value < low) Guard.RefuseAgainst(nameof(target), target, $"at least the lower limit, {Guard.Show(lower)}");
-        if (high < value) Guard.RefuseAgainst(nameof(upper), upper, $"at least the target, {Guard.Show(target)}");
+        if (value < low) Guard.RefuseAgainst(nameof(target), target, $"at least the lower limit, {Guard.ShowToCompare(lower)}");
+        if (high < value) Guard.RefuseAgainst(nameof(upper), upper, $"at least the target, {Guard.ShowToCompare(target)}");
         return new(new WindowLimits(low, value, high));
     }
 }

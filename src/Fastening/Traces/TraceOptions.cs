@@ -25,7 +25,7 @@ public sealed class TraceOptions
     private TraceOptions(TraceOptions other)
         : this(other.SnugTorque, other.Window)
     {
-        SlopeFraction = other.SlopeFraction;
+        SlopeShare = other.SlopeShare;
         YieldOffset = other.YieldOffset;
         RunningTorque = other.RunningTorque;
         StickSlip = other.StickSlip;
@@ -37,7 +37,9 @@ public sealed class TraceOptions
     public Angle SmoothingWindow { get; }
 
     /// <summary>Yield is where the local slope falls below this share of the greatest slope so far.</summary>
-    public double SlopeFraction { get; private init; } = HalfTheGreatestSlope;
+    public Ratio SlopeFraction => Si.Ratio(SlopeShare);
+
+    internal double SlopeShare { get; private init; } = HalfTheGreatestSlope;
 
     internal double? SnugTorque { get; }
 
@@ -77,11 +79,11 @@ public sealed class TraceOptions
     public TraceOptions WithRunningTorque(Torque runningTorque) => new(this) { RunningTorque = Guard.Check(runningTorque, Domains.Torque) };
 
     /// <summary>Another share of the greatest slope for yield.</summary>
-    /// <param name="slopeFraction">Greater than 0, less than 1; from 1/3 to 2/3 in print (from memory: Boys and Wallace, SAE 770572; VDI 2230).</param>
+    /// <param name="slopeFraction">1 to 99 %; from 1/3 to 2/3 in print (from memory: Boys and Wallace, SAE 770572; VDI 2230).</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="slopeFraction"/> is outside its domain.</exception>
-    /// <example><code>options.WithSlopeFraction(1.0 / 3)</code></example>
-    public TraceOptions WithSlopeFraction(double slopeFraction) => new(this) { SlopeFraction = Guard.Check(slopeFraction, Domains.SlopeFraction) };
+    /// <example><code>options.WithSlopeFraction(Ratio.FromPercent(60))</code></example>
+    public TraceOptions WithSlopeFraction(Ratio slopeFraction) => new(this) { SlopeShare = Guard.Check(slopeFraction, Domains.SlopeFraction) };
 
     /// <summary>Yield by an offset line too: where the smoothed torque falls below the elastic line moved along by an angle.</summary>
     /// <param name="offset">The angle by which the elastic line is moved.</param>
@@ -113,5 +115,5 @@ public sealed class TraceOptions
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
-        $"snug {(SnugTorque is double torque ? FormattableString.Invariant($"at {torque:0.###} N·m") : "by projection")}, smoothed over {Window:0.###}°, yield below {SlopeFraction:0.###} of the greatest slope");
+        $"snug {(SnugTorque is double torque ? FormattableString.Invariant($"at {torque:0.###} N·m") : "by projection")}, smoothed over {Window:0.###}°, yield below {SlopeShare:0.###} of the greatest slope");
 }

@@ -63,7 +63,7 @@ internal readonly ref struct TraceSearch
         }
 
         if (_options.SnugTorque is null && (_options.RunningTorque ?? found.RunDown?.TorqueSi) is double torque) found.Snug = Projected(curve, elastic.Line, torque);
-        if (YieldSearch.BySlope(curve, elastic, _options.SlopeFraction) is double onset) found.YieldOnset = OnCurve(curve, onset);
+        if (YieldSearch.BySlope(curve, elastic, _options.SlopeShare) is double onset) found.YieldOnset = OnCurve(curve, onset);
         if (_options.YieldOffset is double offset && YieldSearch.ByOffset(curve, elastic, offset) is double past) found.OffsetYield = OnCurve(curve, past);
     }
 

@@ -19,6 +19,7 @@ public sealed class PreloadBand
     private const double Coverage = 0.95;
 
     private readonly double _nominal;
+    private readonly double _armUncertainty;
 
     private PreloadBand(PreloadChain chain, MonteCarloResult draws)
     {
@@ -29,7 +30,7 @@ public sealed class PreloadBand
         WorstCase = new PreloadRange(low, high);
         Statistical = Range(draws.SymmetricInterval(Coverage));
         ShortestStatistical = Range(draws.ShortestInterval(Coverage));
-        RelativeArmUncertainty = chain.RelativeArmUncertainty;
+        _armUncertainty = chain.RelativeArmUncertainty;
         Influences = Array.AsReadOnly(Budget.Rows.Select(row => new PreloadInfluence(row.Input.Name, row.Weight, chain.Swing(row.Input.Name))).ToArray());
     }
 
@@ -55,10 +56,10 @@ public sealed class PreloadBand
     public Force StandardDeviation => Kilonewtons(Draws.StandardUncertainty);
 
     /// <summary>Relative standard uncertainty of torque per preload, u_κ/κ.</summary>
-    public double RelativeArmUncertainty { get; }
+    public Ratio RelativeArmUncertainty => Si.Ratio(_armUncertainty);
 
     /// <summary>Whether the first-order figures of <see cref="Budget"/> would have been good enough: u_κ/κ is at most 0.05.</summary>
-    public bool IsFirstOrderEnough => RelativeArmUncertainty <= FirstOrderLimit;
+    public bool IsFirstOrderEnough => _armUncertainty <= FirstOrderLimit;
 
     /// <summary>The inputs by their share of the variance, the dominating one first.</summary>
     public IReadOnlyList<PreloadInfluence> Influences { get; }

@@ -24,7 +24,7 @@ public sealed class PreloadBandInputs
     /// <param name="friction">The friction to reckon with.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain.</exception>
-    /// <example><code>var inputs = new PreloadBandInputs(model, ToleranceWindow.FromPercent(Torque.FromNewtonMeters(137), 4, 6), friction);</code></example>
+    /// <example><code>var inputs = new PreloadBandInputs(model, ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(137), Ratio.FromPercent(4), Ratio.FromPercent(6)), friction);</code></example>
     public PreloadBandInputs(FrictionTorqueModel model, ToleranceWindow<Torque> torqueAtFastener, FrictionRange friction)
         : this(Guard.NotNull(model), Window(torqueAtFastener), null, Coefficients(model, friction))
     {
@@ -152,7 +152,7 @@ public sealed class PreloadBandInputs
     public PreloadBandInputs WithPrevailingRange(Torque lower, Torque upper)
     {
         double low = Guard.Check(lower, Domains.Torque), high = Guard.Check(upper, Domains.Torque);
-        if (high < low) Guard.RefuseAgainst(nameof(upper), upper, $"at least the lower prevailing torque, {Guard.Show(lower)}");
+        if (high < low) Guard.RefuseAgainst(nameof(upper), upper, $"at least the lower prevailing torque, {Guard.ShowToCompare(lower)}");
         return new(this) { PrevailingLow = low, PrevailingHigh = high };
     }
 
@@ -274,7 +274,7 @@ public sealed class PreloadBandInputs
 
     private static double Below(Length error, Length whole, string of, string name = "error")
     {
-        if (Si.Of(error) >= Si.Of(whole) && Si.Of(error) > 0) Guard.RefuseAgainst(name, error, $"less than {of}, {Guard.Show(whole)}");
+        if (Si.Of(error) >= Si.Of(whole) && Si.Of(error) > 0) Guard.RefuseAgainst(name, error, $"less than {of}, {Guard.ShowToCompare(whole)}");
         return Si.Millimeters(error);
     }
 

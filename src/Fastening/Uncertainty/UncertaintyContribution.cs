@@ -1,4 +1,5 @@
 using Fastening.Internals;
+using UnitsNet;
 
 namespace Fastening;
 
@@ -126,13 +127,13 @@ public sealed class UncertaintyContribution
     /// <param name="name">The name.</param>
     /// <param name="value">Middle of the interval.</param>
     /// <param name="halfWidth">Half its width a, 0 or more.</param>
-    /// <param name="flatShare">β: width of the flat top over the width of the whole, 0 (triangular) to 1 (rectangular).</param>
+    /// <param name="flatShare">β: width of the flat top over the width of the whole, 0 % (triangular) to 100 % (rectangular).</param>
     /// <returns>The input.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
-    /// <example><code>UncertaintyContribution lever = UncertaintyContribution.Trapezoidal("lever (mm)", 400, halfWidth: 12, flatShare: 0.4);     // u = 5.28 mm</code></example>
-    public static UncertaintyContribution Trapezoidal(string name, double value, double halfWidth, double flatShare) => Bounded(
+    /// <example><code>UncertaintyContribution lever = UncertaintyContribution.Trapezoidal("lever (mm)", 400, halfWidth: 12, flatShare: Ratio.FromPercent(40));     // u = 5.28 mm</code></example>
+    public static UncertaintyContribution Trapezoidal(string name, double value, double halfWidth, Ratio flatShare) => Bounded(
         name,
         UncertaintyDistribution.Trapezoidal,
         Guard.Check(value, Domains.Number),
@@ -192,15 +193,15 @@ public sealed class UncertaintyContribution
     }
 
     /// <summary>The same input when its standard uncertainty is itself doubtful: ν = ½(Δu/u)⁻² (JCGM 100:2008 G.4.2).</summary>
-    /// <param name="relativeDoubt">Δu/u, 0.0001 to 0.7: 0.25 says that u may be a quarter off.</param>
+    /// <param name="relativeDoubt">Δu/u, 0.01 to 70 %: 25 % says that u may be a quarter off.</param>
     /// <returns>A new input.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="relativeDoubt"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The input comes from readings, which have their own degrees of freedom.</exception>
-    /// <example><code>UncertaintyContribution guess = UncertaintyContribution.Rectangular("K", 0.17, halfWidth: 0.02).WithDoubt(0.25);     // ν = 8</code></example>
-    public UncertaintyContribution WithDoubt(double relativeDoubt)
+    /// <example><code>UncertaintyContribution guess = UncertaintyContribution.Rectangular("K", 0.17, halfWidth: 0.02).WithDoubt(Ratio.FromPercent(25));     // ν = 8</code></example>
+    public UncertaintyContribution WithDoubt(Ratio relativeDoubt)
     {
-        Guard.Check(relativeDoubt, Domains.RelativeDoubt);
-        return WithDegreesOfFreedom(0.5 / (relativeDoubt * relativeDoubt));
+        double doubt = Guard.Check(relativeDoubt, Domains.RelativeDoubt);
+        return WithDegreesOfFreedom(0.5 / (doubt * doubt));
     }
 
     /// <summary>The same input with its sensitivity coefficient, when a model offers it.</summary>

@@ -50,7 +50,7 @@ public sealed class CoaxialExtension
     {
         double outer = Guard.Check(outerDiameter, Domains.Length);
         double inner = Guard.Check(bore, Domains.LengthOrZero);
-        if (inner > 0.999 * outer) Guard.RefuseAgainst(nameof(bore), bore, $"at most 0.999 of the outer diameter, {Guard.Show(outerDiameter)}");
+        if (inner > 0.999 * outer) Guard.RefuseAgainst(nameof(bore), bore, $"at most 0.999 of the outer diameter, {Guard.ShowToCompare(outerDiameter)}");
         return new(length, shearModulus, work => WrenchEquations.RoundTorsionConstantEquation.Step(work, outer, inner));
     }
 

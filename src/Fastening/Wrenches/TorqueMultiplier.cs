@@ -57,7 +57,8 @@ public sealed class TorqueMultiplier
     /// <param name="output">The window wanted at the fastener.</param>
     /// <returns>Limits and target over i η; the uncertainty of η is not in it.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="output"/> is null.</exception>
-    /// <example><code>multiplier.InputWindowFor(ToleranceWindow.FromPercent(Torque.FromNewtonMeters(1150), minusPercent: 4, plusPercent: 6))</code></example>
+    /// <example><code>multiplier.InputWindowFor(ToleranceWindow.FromDeviations(
+    ///     Torque.FromNewtonMeters(1150), minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(6)))</code></example>
     public ToleranceWindow<Torque> InputWindowFor(ToleranceWindow<Torque> output) => Guard.NotNull(output).Scale(1 / TorqueRatio);
 
     /// <summary>The torque with which the reaction arm presses against its support, opposite to the output: output less input.</summary>

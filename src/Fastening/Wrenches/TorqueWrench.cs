@@ -89,7 +89,7 @@ public sealed partial class TorqueWrench
         double low = Guard.Check(minimum, Domains.Torque);
         if (Guard.Check(maximum, Domains.PositiveTorque) <= low)
         {
-            Guard.RefuseAgainst(nameof(maximum), maximum, $"greater than the minimum, {Guard.Show(minimum)}");
+            Guard.RefuseAgainst(nameof(maximum), maximum, $"greater than the minimum, {Guard.ShowToCompare(minimum)}");
         }
 
         return new TorqueWrench(_lever, _pullOffSquare, _adapters, _extensions, this) { Minimum = minimum, Maximum = maximum };

@@ -16,6 +16,6 @@ internal static class ShippedScatter
         PublishedPreloadScatter? row = PublishedPreloadScatter.Of(method)
             .SingleOrDefault(row => row.Source == source && row.Condition == condition);
         PreloadScatter? scatter = end == 0 ? row?.Low : row?.High;
-        return (scatter?.PlusMinusPercent ?? double.NaN, scatter?.TighteningFactor ?? double.NaN);
+        return (scatter?.PlusMinus.Percent ?? double.NaN, scatter?.TighteningFactor ?? double.NaN);
     }
 }

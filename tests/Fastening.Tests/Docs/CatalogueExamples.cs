@@ -78,7 +78,7 @@ public class CatalogueExamples
     public void Scatter_example()
     {
         #region scatter
-        PreloadScatter scatter = PreloadScatter.FromPercent(23);                // ±23 %
+        PreloadScatter scatter = PreloadScatter.FromPlusMinus(Ratio.FromPercent(23));                // ±23 %
         double factor = scatter.TighteningFactor;                               // 1.6
         IReadOnlyList<PublishedPreloadScatter> published = PublishedPreloadScatter.Of(TighteningMethod.TorqueWrench);
         #endregion

@@ -87,7 +87,7 @@ public class HowSureExamples
     {
         #region skew-of-friction
         NutFactorModel dry = TorquePreloadModel.FromNutFactor(0.19, Length.FromMillimeters(16));
-        ToleranceWindow<Torque> torque = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(150), minusPercent: 4, plusPercent: 4);
+        ToleranceWindow<Torque> torque = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(150), minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4));
         PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(dry, torque, lowNutFactor: 0.12, highNutFactor: 0.26));
 
         bool enough = band.IsFirstOrderEnough;                                  // false: u_κ/κ is 0.21
@@ -103,7 +103,7 @@ public class HowSureExamples
         double firstOrderSays = 1 - Normal.CDF(band.Budget.Estimate, band.Budget.StandardUncertainty, 72);
         Assert.InRange(firstOrderSays, 0.01, 0.02);
         Assert.False(enough);
-        Assert.Equal(0.04 / 0.19, band.RelativeArmUncertainty, 0.003);
+        Assert.Equal(0.04 / 0.19, band.RelativeArmUncertainty.DecimalFractions, 0.003);
         Assert.InRange(firstOrderLow, 28.2, 29.1);
         Assert.InRange(firstOrderHigh, 69.5, 70.6);
         Assert.Equal(144 / 16.0 / 0.26, band.WorstCase.Minimum.Kilonewtons, 1e-9);
@@ -124,16 +124,16 @@ public class HowSureExamples
             [new ClampedLayer(Length.FromMillimeters(51), ElasticMaterial.GreyCastIron), new ClampedLayer(Length.FromMillimeters(30), ElasticMaterial.Steel)],
             Length.FromMillimeters(28.2), Length.FromMillimeters(22), Length.FromMillimeters(64), JointForm.ThroughBolt);
         var tightening = new RotationTightening(new Joint(bolt, parts), model, Torque.FromNewtonMeters(80), AssemblyStress.PermittedPreload(
-            model.WithFriction(friction.High), PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: 0.9));
+            model.WithFriction(friction.High), PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90)));
 
         #region band-by-rotation
-        ToleranceWindow<Torque> snug = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(80), minusPercent: 15, plusPercent: 15);
+        ToleranceWindow<Torque> snug = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(80), minus: Ratio.FromPercent(15), plus: Ratio.FromPercent(15));
         ToleranceWindow<Angle> rotation = ToleranceWindow.FromDeviations(Angle.FromDegrees(28), Angle.FromDegrees(3), Angle.FromDegrees(3));
         PreloadBand turned = PreloadBand.Evaluate(new PreloadBandInputs(model, snug, friction)
             .WithRotation(tightening, rotation, complianceError: Ratio.FromPercent(10), ScatterShape.Rectangular));
 
         FrictionTorqueModel middle = model.WithFriction(new FrictionCoefficients(thread: 0.13, bearing: 0.12));
-        ToleranceWindow<Torque> sameGoal = ToleranceWindow.FromPercent(middle.TorqueFor(turned.Nominal), minusPercent: 5, plusPercent: 5);
+        ToleranceWindow<Torque> sameGoal = ToleranceWindow.FromDeviations(middle.TorqueFor(turned.Nominal), minus: Ratio.FromPercent(5), plus: Ratio.FromPercent(5));
         PreloadBand torqued = PreloadBand.Evaluate(new PreloadBandInputs(model, sameGoal, friction));
 
         double? byRotation = turned.Statistical.TighteningFactor;               // 1.31

@@ -19,7 +19,7 @@ public class JointExamples
         BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(thread);
 
         #region joint-assessment
-        Force permitted = AssemblyStress.PermittedPreload(model, strength, utilisation: 0.9);
+        Force permitted = AssemblyStress.PermittedPreload(model, strength, utilisation: Ratio.FromPercent(90));
         JointDuty duty = new JointDuty(
                 leastAxialLoad: Force.Zero, greatestAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Between(0.3, 0.7),
                 Embedding.ForRoughness(SurfaceRoughness.Rz10To40, EmbeddingLoad.Shear, threads: 1, bearingFaces: 2, interfaces: 1))
@@ -27,7 +27,7 @@ public class JointExamples
             .WithTemperatures(new JointTemperatures(bolt: TemperatureDelta.FromKelvins(40), parts: TemperatureDelta.FromKelvins(60)));
         JointCapacity capacity = JointCapacity.NothingStated
             .WithPermittedPreload(permitted)
-            .WithBolt(model, strength, residualTorsion: 0.5)
+            .WithBolt(model, strength, residualTorsion: Ratio.FromPercent(50))
             .WithHeadBearing(BearingSurface.ForHexagonHead(thread), Pressure.FromMegapascals(490));
         PreloadRange assembly = PreloadScatter.FromTighteningFactor(1.6).RangeBelow(permitted);
         JointAssessment assessment = joint.Assess(duty, assembly, capacity);

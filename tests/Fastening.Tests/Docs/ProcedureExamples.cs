@@ -15,7 +15,7 @@ public class ProcedureExamples
         #region tightening-pattern
         TighteningPattern cross = TighteningPattern.Cross(bolts.Length);        // 1, 5, 3, 7, 2, 6, 4, 8
         IReadOnlyList<string> crosswise = cross.Arrange(bolts);                 // B1, B5, B3, ...
-        IReadOnlyList<TighteningStroke> strokes = cross.Strokes(bolts, target: Torque.FromNewtonMeters(120), percentages: [30, 70, 100]);
+        IReadOnlyList<TighteningStroke> strokes = cross.Strokes(bolts, target: Torque.FromNewtonMeters(120), shares: [Ratio.FromPercent(30), Ratio.FromPercent(70), Ratio.FromPercent(100)]);
         string first = strokes[0].ToString();                                   // "pass 1: B1, 36 N·m"
         TighteningPattern splice = TighteningPattern.Rectangle(rows: 4, columns: 6);    // from the centre outwards
         #endregion
@@ -33,7 +33,7 @@ public class ProcedureExamples
         IReadOnlyList<string> crosswise = TighteningPattern.Cross(8).Arrange(bolts);
 
         #region tightening-program
-        var snugWindow = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(60), minusPercent: 5, plusPercent: 5);
+        var snugWindow = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(60), minus: Ratio.FromPercent(5), plus: Ratio.FromPercent(5));
         var turnWindow = ToleranceWindow.FromDeviations(Angle.FromDegrees(90), minus: Angle.FromDegrees(5), plus: Angle.FromDegrees(10));
         TighteningStep snug = TighteningStep.ByTorque("snug", snugWindow).WithFasteners(crosswise);
         TighteningStep turn = TighteningStep.ByRotation("turn", threshold: Torque.FromNewtonMeters(55), turnWindow)
@@ -51,7 +51,7 @@ public class ProcedureExamples
     [Fact]
     public void Job_example()
     {
-        var window = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(60), 5, 5);
+        var window = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(60), Ratio.FromPercent(5), Ratio.FromPercent(5));
         TighteningStep step = TighteningStep.ByTorque("snug", window).WithFasteners(TighteningPattern.Cross(8).Arrange(Eight));
         var program = new TighteningProgram(Eight, [step], TighteningOrder.InSequence);
         var time = new DateTimeOffset(2025, 10, 25, 7, 12, 0, TimeSpan.FromHours(2));
@@ -79,7 +79,7 @@ public class ProcedureExamples
     public void Replay_example()
     {
         var program = new TighteningProgram(
-            Eight, [TighteningStep.ByTorque("snug", ToleranceWindow.FromPercent(Torque.FromNewtonMeters(60), 5, 5))], TighteningOrder.Free);
+            Eight, [TighteningStep.ByTorque("snug", ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(60), Ratio.FromPercent(5), Ratio.FromPercent(5)))], TighteningOrder.Free);
         List<JobEntry> log = [.. Eight.Select((bolt, i) => JobEntry.Tightened("wrench 7", i, DateTimeOffset.UnixEpoch, bolt).WithTorque(Torque.FromNewtonMeters(60)))];
 
         #region replay-a-log
@@ -97,7 +97,7 @@ public class ProcedureExamples
     {
         static Torque[] Five(double newtonMeters) => [.. Enumerable.Repeat(Torque.FromNewtonMeters(newtonMeters), 5)];
         DateTimeOffset lastGood = new(2025, 4, 14, 9, 30, 0, TimeSpan.FromHours(2)), performed = lastGood.AddMonths(6), at = performed.AddDays(-1);
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(150), 5, 5);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(150), Ratio.FromPercent(5), Ratio.FromPercent(5));
         DateTimeOffset firstUse = lastGood.AddDays(2), now = performed;
 
         #region recall-work

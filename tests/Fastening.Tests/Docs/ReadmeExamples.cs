@@ -16,8 +16,8 @@ public class ReadmeExamples
         FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, range.Low);
 
         // The most the bolt may carry while it is tightened, and the torque that reaches it at the lowest friction.
-        Force permitted = AssemblyStress.PermittedPreload(model, PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: 0.9);
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(model.TorqueFor(permitted) / 1.04, minusPercent: 4, plusPercent: 4);
+        Force permitted = AssemblyStress.PermittedPreload(model, PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(model.TorqueFor(permitted) / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4));
         PreloadRange worst = model.PreloadRangeAt(window.Lower, range);
 
         // The same torque through an adapter that points 45° away from the handle.
@@ -55,11 +55,11 @@ public class ReadmeExamples
             .ForHexagonBolt(ScrewThread.Parse("M16"), new FrictionCoefficients(thread: 0.12, bearing: 0.10))
             .WithPrevailing(Torque.FromNewtonMeters(5));
         TorqueBreakdown parts = model.BreakdownAt(Torque.FromNewtonMeters(170));
-        double stretching = parts.PitchShare;                                   // 0.13: the rest is friction
+        Ratio stretching = parts.PitchShare;                                    // 13 %: the rest is friction
         Torque toLoosen = model.LooseningTorqueAt(model.PreloadAt(parts.Total));
         #endregion
 
-        Assert.InRange(stretching, 0.125, 0.14);
+        Assert.InRange(stretching.DecimalFractions, 0.125, 0.14);
         Assert.InRange(toLoosen.NewtonMeters, 100, 170);
     }
 
@@ -102,7 +102,7 @@ public class ReadmeExamples
     public void Window_example()
     {
         #region windows
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(50), minusPercent: 0, plusPercent: 4);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(50), minus: Ratio.Zero, plus: Ratio.FromPercent(4));
         Conformity atTheLimit = window.Classify(Torque.FromNewtonMeters(52));   // Within: a reading equal to a limit conforms
         ToleranceWindow<Torque>? onTheDisplay = window.RoundInward(Torque.FromNewtonMeters(0.5));
         ToleranceWindow<Torque>? guarded = window.AcceptanceWindow(guardBand: Torque.FromNewtonMeters(1.5));    // null: nothing is left
@@ -119,14 +119,14 @@ public class ReadmeExamples
         double[] seconds = [0, 1, 2, 3], degrees = [0, 20, 90, 100], newtonMeters = [10, 30, 90, 120];
 
         #region rate
-        RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(180), Duration.FromSeconds(6));
-        bool stroke = limit.Check(Angle.FromDegrees(90), Duration.FromSeconds(3.5)).Conforms;
+        RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(100), Duration.FromSeconds(4));
+        bool stroke = limit.Check(Angle.FromDegrees(90), Duration.FromSeconds(3.7)).Conforms;
         TighteningTrace trace = TighteningTrace.FromSamples(seconds, degrees, newtonMeters);
         RotationRateCheck check = limit.Check(trace, window: Duration.FromSeconds(0.5));
         #endregion
 
         Assert.True(stroke);
-        Assert.Equal("70°/s, limit 30°/s: too fast", check.ToString());
+        Assert.Equal("70°/s, limit 25°/s: too fast", check.ToString());
     }
 
     [Fact]
@@ -136,13 +136,13 @@ public class ReadmeExamples
         Entered<Torque> reading = Entered.Parse<Torque>("118 ft-lb");
         Torque torque = reading.Quantity;                                       // 160 N·m
         string record = reading.ToString();                                     // "118 lbf·ft": kept as entered
-        string sheet = ShopUnit.DecinewtonMeter.Format(torque, decimals: 0);    // "1600 dN·m"
+        string sheet = ShopUnit.KilogramForceMeter.Format(torque, decimals: 1); // "16.3 kgf·m"
         bool ambiguous = Entered.TryParse<Torque>("118 lb", out _);             // false: lb is no torque
         #endregion
 
         Close.To(118 * 1.3558179483314004, torque.NewtonMeters);
         Assert.Equal("118 lbf·ft", record);
-        Assert.Equal("1600 dN·m", sheet);
+        Assert.Equal("16.3 kgf·m", sheet);
         Assert.False(ambiguous);
     }
 

@@ -23,7 +23,7 @@ public class RotationExamples
 
     private static RotationTightening ExampleTightening => new(
         ExampleJoint, TorquePreloadModel.ForHexagonBolt(Thread, Friction.Low), Torque.FromNewtonMeters(80),
-        AssemblyStress.PermittedPreload(TorquePreloadModel.ForHexagonBolt(Thread, Friction.High), Strength, utilisation: 0.9));
+        AssemblyStress.PermittedPreload(TorquePreloadModel.ForHexagonBolt(Thread, Friction.High), Strength, utilisation: Ratio.FromPercent(90)));
 
     [Fact]
     public void Snug_then_rotation_example()
@@ -44,7 +44,7 @@ public class RotationExamples
             bearingDiameter: Length.FromMillimeters(28.2), hole: Length.FromMillimeters(22), outerDiameter: Length.FromMillimeters(64), JointForm.ThroughBolt);
 
         FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, friction.Low);
-        Force limit = AssemblyStress.PermittedPreload(model.WithFriction(friction.High), strength, utilisation: 0.9);
+        Force limit = AssemblyStress.PermittedPreload(model.WithFriction(friction.High), strength, utilisation: Ratio.FromPercent(90));
         var tightening = new RotationTightening(new Joint(bolt, parts), model, snugTorque: Torque.FromNewtonMeters(80), elasticLimit: limit);
 
         Angle toSet = tightening.RotationFor(Force.FromKilonewtons(100));       // refused below snug and past the limit
@@ -66,7 +66,7 @@ public class RotationExamples
 
         #region rotation-range
         ToleranceWindow<Angle> rotation = ToleranceWindow.FromDeviations(Angle.FromDegrees(28), Angle.FromDegrees(3), Angle.FromDegrees(3));
-        ToleranceWindow<Torque> snug = ToleranceWindow.FromPercent(Torque.FromNewtonMeters(80), minusPercent: 6, plusPercent: 6);
+        ToleranceWindow<Torque> snug = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(80), minus: Ratio.FromPercent(6), plus: Ratio.FromPercent(6));
         PreloadRangeAfterRotation range = tightening
             .WithStiffnessError(Ratio.FromPercent(16))                          // limit of error of the calculated stiffness
             .PreloadRangeAt(rotation, snug, friction);                          // before embedding and neighbours

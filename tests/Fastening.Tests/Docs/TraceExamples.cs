@@ -32,7 +32,7 @@ public class TraceExamples
 
         #region trace-options
         TraceOptions options = TraceOptions.SnugAtTorque(Torque.FromNewtonMeters(20), smoothingWindow: Angle.FromDegrees(8))
-            .WithSlopeFraction(2.0 / 3)
+            .WithSlopeFraction(Ratio.FromDecimalFractions(2.0 / 3))
             .WithYieldOffset(Angle.FromDegrees(3))
             .WithStickSlip(peakToPeak: Torque.FromNewtonMeters(5))
             .WithReversal(Angle.FromDegrees(1))

@@ -9,7 +9,7 @@ internal static partial class Samples
     {
         JointDuty duty = new JointDuty(Force.Zero, Force.FromKilonewtons(20), LoadIntroduction.WorstCase, Embedding.None)
             .WithRequiredClamp(Force.FromKilonewtons(3));
-        PreloadRange assembly = PreloadScatter.FromPercent(25).RangeAround(Force.FromKilonewtons(60));
+        PreloadRange assembly = PreloadScatter.FromPlusMinus(Ratio.FromPercent(25)).RangeAround(Force.FromKilonewtons(60));
         var rises = new JointTemperatures(TemperatureDelta.FromKelvins(40), TemperatureDelta.FromKelvins(30));
         JointAssessment assessment = joint.Assess(duty, assembly, JointCapacity.NothingStated);
         return
@@ -31,6 +31,7 @@ internal static partial class Samples
         new((typeof(double), "high"), 0.7),
         new((typeof(double), "low"), 0.3),
         new((typeof(double), "safety"), 1.2),
+        new((typeof(double), "partialFactor"), 1.25),
         new((typeof(Force), "leastAxialLoad"), Force.FromKilonewtons(-5)),
         new((typeof(Force), "greatestAxialLoad"), Force.FromKilonewtons(20)),
         new((typeof(Force), "minimum"), Force.FromKilonewtons(10)),

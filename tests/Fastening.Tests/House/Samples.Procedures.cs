@@ -29,7 +29,7 @@ internal static partial class Samples
     {
         yield return new((typeof(ToleranceWindow<Angle>), "rotation"), Rotation60);
         yield return new((typeof(IReadOnlyList<string>), "fasteners"), TwoBolts);
-        yield return new((typeof(IReadOnlyList<double>), "percentages"), new[] { 30.0, 100.0 });
+        yield return new((typeof(IReadOnlyList<Ratio>), "shares"), new[] { Ratio.FromPercent(30), Ratio.FromPercent(100) });
         yield return new((typeof(Torque), "threshold"), Torque.FromNewtonMeters(30));
         yield return new((typeof(string), "source"), "wrench");
         yield return new((typeof(string), "tool"), "W-17");

@@ -21,7 +21,7 @@ internal static partial class Samples
             new(typeof(CapabilityIndex), capability.Cpk),
             new(typeof(ProcessCapability), capability),
             new(typeof(ProcessPerformance), capability.Performance),
-            new(typeof(StatisticalToleranceInterval<Torque>), StatisticalToleranceInterval.TwoSided(sample, 0.9, 0.95)),
+            new(typeof(StatisticalToleranceInterval<Torque>), StatisticalToleranceInterval.TwoSided(sample, Ratio.FromPercent(90), 0.95)),
             new(typeof(GaugeStudy<Torque>), GaugeStudy.Anova(study)),
             new(typeof(GaugeReading<Torque>), study[0]),
             new(typeof(IReadOnlyList<Torque>), readings),
@@ -32,7 +32,7 @@ internal static partial class Samples
 
     private static IEnumerable<KeyValuePair<(Type, string), object>> QualityNames() =>
     [
-        new((typeof(double), "populationShare"), 0.9),
+        new((typeof(Ratio), "populationShare"), Ratio.FromPercent(90)),
         new((typeof(double), "confidence"), 0.95),
         new((typeof(int), "count"), 20),
         new((typeof(string), "part"), "joint 3"),

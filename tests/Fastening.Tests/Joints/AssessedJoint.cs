@@ -29,7 +29,7 @@ internal static class AssessedJoint
 
     public static JointCapacity Capacity { get; } = JointCapacity.NothingStated
         .WithPermittedPreload(Force.FromKilonewtons(41))
-        .WithBolt(Model, Strength, residualTorsion: 0.5)
+        .WithBolt(Model, Strength, residualTorsion: Ratio.FromPercent(50))
         .WithPermittedAmplitude(Pressure.FromMegapascals(50))
         .WithHeadBearing(BearingSurface.Annulus(Length.FromMillimeters(HeadOuter), Length.FromMillimeters(HeadInner)), Pressure.FromMegapascals(700))
         .WithNutBearing(BearingSurface.Annulus(Length.FromMillimeters(NutOuter), Length.FromMillimeters(NutInner)), Pressure.FromMegapascals(600))

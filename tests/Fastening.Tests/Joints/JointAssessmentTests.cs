@@ -256,7 +256,7 @@ public class JointAssessmentTests
     {
         FrictionTorqueModel m16 = TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M16"), new FrictionCoefficients(0.11, 0.13));
         ArgumentException refusal = Assert.Throws<ArgumentException>(() => AssessedJoint.Joint.Assess(
-            AssessedJoint.Duty(0, 4, Range), AssessedJoint.Assembly, AssessedJoint.Capacity.WithBolt(m16, PropertyClass.Parse("8.8").StrengthFor(m16.Thread), 0.5)));
+            AssessedJoint.Duty(0, 4, Range), AssessedJoint.Assembly, AssessedJoint.Capacity.WithBolt(m16, PropertyClass.Parse("8.8").StrengthFor(m16.Thread), Ratio.FromPercent(50))));
         Assert.Equal("capacity", refusal.ParamName);
         Assert.Contains("M16", refusal.Message, StringComparison.Ordinal);
     }

@@ -17,6 +17,16 @@ public class SlipResistanceTests
     public void Tension_beyond_the_preload_leaves_nothing() => Assert.Equal(
         0, SlipResistance.OfEn1993(1, 1, 0.5, Force.FromKilonewtons(100), Force.FromKilonewtons(130), 1.25).Resistance.Newtons);
 
+    [Theory]
+    [InlineData("slipFactor", 1.0, 1.9, 1.25)]
+    [InlineData("slipFactor", 1.0, 1.01, 1.25)]
+    [InlineData("holeFactor", 1.1, 0.5, 1.25)]
+    [InlineData("partialFactor", 1.0, 0.5, 0.99)]
+    public void What_the_standard_does_not_have_is_refused(string parameter, double hole, double slip, double partial) => Assert.Equal(
+        parameter,
+        Assert.Throws<ArgumentOutOfRangeException>(
+            () => SlipResistance.OfEn1993(hole, 1, slip, Force.FromKilonewtons(100), Force.Zero, partial)).ParamName);
+
     [Fact]
     public void A_slip_factor_is_never_assumed() => Assert.Equal(
         "slipFactor",

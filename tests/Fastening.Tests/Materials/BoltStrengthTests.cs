@@ -171,8 +171,8 @@ public class BoltStrengthTests
             () => strength.UltimateLoad(other), () => strength.ProofLoad(other), () => strength.PublishedUltimateLoad(other), () => strength.PublishedProofLoad(other),
             () => strength.DeriveUltimateLoad(other), () => strength.DeriveProofLoad(other, StressAreaBasis.NominalTable),
             () => PublishedPreload.ReusableJoint(strength, other), () => PublishedPreload.PermanentJoint(strength, other),
-            () => AssemblyStress.PermittedPreload(model, strength, 0.9), () => AssemblyStress.DerivePermittedPreload(model, strength, 0.9),
-            () => JointCapacity.NothingStated.WithBolt(model, strength, 0.5),
+            () => AssemblyStress.PermittedPreload(model, strength, Ratio.FromPercent(90)), () => AssemblyStress.DerivePermittedPreload(model, strength, Ratio.FromPercent(90)),
+            () => JointCapacity.NothingStated.WithBolt(model, strength, Ratio.FromPercent(50)),
         })
         {
             ArgumentException refusal = Assert.Throws<ArgumentException>(use);

@@ -81,5 +81,5 @@ public class PublishedProcedureTests
         return new TighteningProgram(Bolts, [.. steps.Select(step => step.WithFasteners(order))], TighteningOrder.StepByStep);
     }
 
-    private static ToleranceWindow<Torque> Around(Torque torque) => ToleranceWindow.FromPercent(torque, minusPercent: 4, plusPercent: 4);
+    private static ToleranceWindow<Torque> Around(Torque torque) => ToleranceWindow.FromDeviations(torque, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4));
 }

@@ -100,7 +100,7 @@ public class TighteningPatternTests
     public void Passes_are_ordered_pass_fastener_torque()
     {
         // PCC-1's legacy passes, from memory: 20–30 %, 50–70 %, 100 %.
-        IReadOnlyList<TighteningStroke> strokes = TighteningPattern.Cross(4).Strokes(["N", "E", "S", "W"], Torque.FromNewtonMeters(120), [30, 70, 100]);
+        IReadOnlyList<TighteningStroke> strokes = TighteningPattern.Cross(4).Strokes(["N", "E", "S", "W"], Torque.FromNewtonMeters(120), Percent(30, 70, 100));
         Assert.Equal("N S E W N S E W N S E W", string.Join(" ", strokes.Select(s => s.Fastener)));
         Assert.Equal([1, 1, 1, 1, 2, 2, 2, 2, 3, 3, 3, 3], strokes.Select(s => s.Pass));
         Assert.Equal([36.0, 84.0, 120.0], strokes.Select(s => s.Torque.NewtonMeters).Distinct());
@@ -115,23 +115,24 @@ public class TighteningPatternTests
         Assert.Contains("4 places", Assert.Throws<ArgumentException>(() => cross.Arrange(["a", "b", "c"])).Message, StringComparison.Ordinal);
         Assert.Contains("'a' twice", Assert.Throws<ArgumentException>(() => cross.Arrange(["a", "b", "a", "d"])).Message, StringComparison.Ordinal);
         Assert.Contains("at least the pass before it, 70%", Assert.Throws<ArgumentException>(
-            () => cross.Strokes(["a", "b", "c", "d"], Torque.FromNewtonMeters(1), [70, 30])).Message, StringComparison.Ordinal);
+            () => cross.Strokes(["a", "b", "c", "d"], Torque.FromNewtonMeters(1), Percent(70, 30))).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => cross.Strokes(["a", "b", "c", "d"], Torque.FromNewtonMeters(1), []));
-        Assert.Equal("percentages[1]", Assert.Throws<ArgumentOutOfRangeException>(
-            () => cross.Strokes(["a", "b", "c", "d"], Torque.FromNewtonMeters(1), [70, double.NaN])).ParamName);
+        Assert.Equal("shares[1]", Assert.Throws<ArgumentOutOfRangeException>(
+            () => cross.Strokes(["a", "b", "c", "d"], Torque.FromNewtonMeters(1), Percent(70, 1001))).ParamName);
     }
 
     [Fact]
-    public void Passes_in_fractions_of_the_target_are_refused()
+    public void Passes_below_a_hundredth_or_above_ten_times_the_target_are_refused()
     {
-        IReadOnlyList<TighteningStroke> Passes(params double[] percentages) => TighteningPattern.Row(1).Strokes(["a"], Torque.FromNewtonMeters(120), percentages);
+        IReadOnlyList<TighteningStroke> Passes(params double[] percent) => TighteningPattern.Row(1).Strokes(["a"], Torque.FromNewtonMeters(120), Percent(percent));
 
         ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(() => Passes(0.3, 0.7, 1));
-        Assert.Equal("percentages[0]", refused.ParamName);
-        Assert.StartsWith(
-            "percentages[0] is 0.3; it must be at least 1% and at most 1000% of the target, in percent and not as a fraction.", refused.Message, StringComparison.Ordinal);
+        Assert.Equal("shares[0]", refused.ParamName);
+        Assert.StartsWith("shares[0] is 0.3%; it must be at least 1% and at most 1000%.", refused.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => Passes(0.999));
         Assert.Throws<ArgumentOutOfRangeException>(() => Passes(1000.1));
         Assert.Equal([1.2, 1200.0], Passes(1, 1000).Select(stroke => stroke.Torque.NewtonMeters));
     }
+
+    private static Ratio[] Percent(params double[] values) => [.. values.Select(value => Ratio.FromPercent(value))];
 }

@@ -38,10 +38,10 @@ public class GaugeStudyTests
         Assert.Equal(0.30575, study.Gauge.NewtonMeters, 1e-4);
         Assert.Equal(1.10456, study.PartVariation.NewtonMeters, 2e-4);
         Assert.Equal(1.14610, study.TotalVariation.NewtonMeters, 2e-4);
-        Assert.Equal(17.62, study.RepeatabilityPercent, 0.01);
-        Assert.Equal(20.04, study.ReproducibilityPercent, 0.01);
-        Assert.Equal(26.68, study.GaugePercent, 0.01);
-        Assert.Equal(96.38, study.PartPercent, 0.01);
+        Assert.Equal(17.62, study.RepeatabilityShare.Percent, 0.01);
+        Assert.Equal(20.04, study.ReproducibilityShare.Percent, 0.01);
+        Assert.Equal(26.68, study.GaugeShare.Percent, 0.01);
+        Assert.Equal(96.38, study.PartShare.Percent, 0.01);
         Assert.Equal(5, study.DistinctCategories);
         Assert.Null(study.ChanceOfInteraction);
 
@@ -60,7 +60,7 @@ public class GaugeStudyTests
         Assert.Equal(0.226838, study.Reproducibility.NewtonMeters, 1e-6);
         Assert.Equal(0.302373, study.Gauge.NewtonMeters, 2e-6);
         Assert.Equal(1.042327, study.PartVariation.NewtonMeters, 1e-6);
-        Assert.Equal(27.9, study.GaugePercent, 0.05);
+        Assert.Equal(27.9, study.GaugeShare.Percent, 0.05);
         Assert.Equal(4, study.DistinctCategories);
         Assert.InRange(study.ChanceOfInteraction!.Value, 0.97, 0.98);
     }
@@ -134,8 +134,8 @@ public class GaugeStudyTests
     {
         GaugeStudy<Torque> study = GaugeStudy.AverageAndRange(Example());
         ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(-3), Torque.FromNewtonMeters(5));
-        Close.To(100 * 6 * study.Gauge.NewtonMeters / 8, study.GaugePercentOf(window));
-        Assert.Throws<ArgumentException>(() => study.GaugePercentOf(ToleranceWindow.FromLimits(Torque.Zero, Torque.Zero)));
+        Close.To(100 * 6 * study.Gauge.NewtonMeters / 8, study.GaugeShareOf(window).Percent);
+        Assert.Throws<ArgumentException>(() => study.GaugeShareOf(ToleranceWindow.FromLimits(Torque.Zero, Torque.Zero)));
         CommaCulture.Run(() => Assert.Equal("gauge 26.7 % of the study (repeatability 17.6 %, reproducibility 20 %), 5 categories", study.ToString()));
         Assert.Equal("2, A: -0.56 N·m", Example()[1].ToString());
     }

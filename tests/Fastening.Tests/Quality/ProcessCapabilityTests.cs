@@ -30,7 +30,7 @@ public class ProcessCapabilityTests
         Close.To((mean - 47) / (3 * overall), capability.Performance.Ppl!.Value);
         Close.To((52 - mean) / (3 * overall), capability.Performance.Ppu!.Value);
         Assert.Equal(11, capability.Performance.Ppk.DegreesOfFreedom);
-        Close.To(Normal.CDF(mean, overall, 47) + 1 - Normal.CDF(mean, overall, 52), capability.Performance.ShareOutside, 1e-9);
+        Close.To(Normal.CDF(mean, overall, 47) + 1 - Normal.CDF(mean, overall, 52), capability.Performance.ShareOutside.DecimalFractions, 1e-9);
     }
 
     [Fact]
@@ -120,10 +120,10 @@ public class ProcessCapabilityTests
         double scale = 3 * Math.Sqrt(12);
         Close.To(0.95, NoncentralT.Below(scale * performance.Ppk.Value, 11, scale * performance.Ppk.LowerBound(0.95)), 1e-11);
         Close.To(0.05, NoncentralT.Below(scale * performance.Ppk.Value, 11, scale * performance.Ppk.UpperBound(0.95)), 1e-10);
-        Assert.Equal(0, performance.ShareAbove);
+        Assert.Equal(0, performance.ShareAbove.DecimalFractions);
         ProcessPerformance mirrored = ProcessPerformance.AtMost(Torque.FromNewtonMeters(-47), Sample(12, -50.3, 1.1));
         Close.To(performance.Ppk.LowerBound(0.9), mirrored.Ppk.LowerBound(0.9), 1e-10);
-        Close.To(performance.ShareBelow, mirrored.ShareAbove);
+        Close.To(performance.ShareBelow.DecimalFractions, mirrored.ShareAbove.DecimalFractions);
     }
 
     [Fact]
@@ -233,7 +233,7 @@ public class ProcessCapabilityTests
                     Assert.True(index.LowerBound(0.9) <= index.UpperBound(0.9));
                 }
 
-                Assert.InRange(performance.ShareOutside, 0, 1);
+                Assert.InRange(performance.ShareOutside.DecimalFractions, 0, 1);
             }
         }
     }

@@ -13,7 +13,7 @@ public class StatisticalToleranceIntervalTests
     public void Two_sided_factor_by_quadrature_over_the_deviation(int count, double share, double confidence)
     {
         // The other order: for each standard deviation, the means whose interval k s still holds the share; midpoints instead of Gauss.
-        double k = StatisticalToleranceInterval.TwoSidedFactor(count, share, confidence);
+        double k = StatisticalToleranceInterval.TwoSidedFactor(count, Ratio.FromDecimalFractions(share), confidence);
         const int Steps = 40_000;
         double probability = 0, top = 1 + 9 / Math.Sqrt(2.0 * (count - 1));
         for (int i = 0; i < Steps; i++)
@@ -32,8 +32,8 @@ public class StatisticalToleranceIntervalTests
     public void Both_factors_hold_what_they_promise_in_a_simulation(int count, double share, double confidence, int seed)
     {
         const int Draws = 100_000;
-        double one = StatisticalToleranceInterval.OneSidedFactor(count, share, confidence);
-        double two = StatisticalToleranceInterval.TwoSidedFactor(count, share, confidence);
+        double one = StatisticalToleranceInterval.OneSidedFactor(count, Ratio.FromDecimalFractions(share), confidence);
+        double two = StatisticalToleranceInterval.TwoSidedFactor(count, Ratio.FromDecimalFractions(share), confidence);
         var random = new Random(seed);
         double[] mean = new double[Draws], chi = new double[Draws];
         Normal.Samples(random, mean, 0, 1 / Math.Sqrt(count));
@@ -55,8 +55,8 @@ public class StatisticalToleranceIntervalTests
     public void One_sided_factor_of_two_readings_has_a_closed_form_at_the_median()
     {
         // p = 0.5: the factor is that of a confidence limit of the mean, Student's t over √n; for n = 2, tan(π(γ − ½))/√2.
-        Close.To(Math.Tan(Math.PI * 0.45) / Math.Sqrt(2), StatisticalToleranceInterval.OneSidedFactor(2, 0.5, 0.95), 1e-11);
-        Close.To(StudentT.InvCDF(0, 1, 11, 0.9) / Math.Sqrt(12), StatisticalToleranceInterval.OneSidedFactor(12, 0.5, 0.9), 1e-10);
+        Close.To(Math.Tan(Math.PI * 0.45) / Math.Sqrt(2), StatisticalToleranceInterval.OneSidedFactor(2, Ratio.FromPercent(50), 0.95), 1e-11);
+        Close.To(StudentT.InvCDF(0, 1, 11, 0.9) / Math.Sqrt(12), StatisticalToleranceInterval.OneSidedFactor(12, Ratio.FromPercent(50), 0.9), 1e-10);
     }
 
     [Theory]
@@ -65,8 +65,8 @@ public class StatisticalToleranceIntervalTests
     [InlineData(100, 0.99, 0.99)]
     public void Howe_stays_within_a_percent(int count, double share, double confidence)
     {
-        double exact = StatisticalToleranceInterval.TwoSidedFactor(count, share, confidence);
-        double howe = StatisticalToleranceInterval.HoweFactor(count, share, confidence);
+        double exact = StatisticalToleranceInterval.TwoSidedFactor(count, Ratio.FromDecimalFractions(share), confidence);
+        double howe = StatisticalToleranceInterval.HoweFactor(count, Ratio.FromDecimalFractions(share), confidence);
         Assert.NotEqual(exact, howe);
         Assert.InRange(howe / exact, 0.99, 1.01);
     }
@@ -74,15 +74,16 @@ public class StatisticalToleranceIntervalTests
     [Fact]
     public void Factors_grow_with_share_and_confidence_and_shrink_with_readings_to_the_normal_quantile()
     {
-        foreach (Func<int, double, double, double> factor in new Func<int, double, double, double>[]
+        foreach (Func<int, Ratio, double, double> factorOf in new Func<int, Ratio, double, double>[]
             { StatisticalToleranceInterval.OneSidedFactor, StatisticalToleranceInterval.TwoSidedFactor, StatisticalToleranceInterval.HoweFactor })
         {
+            double factor(int count, double share, double confidence) => factorOf(count, Ratio.FromDecimalFractions(share), confidence);
             Assert.True(factor(8, 0.9, 0.95) < factor(8, 0.95, 0.95) && factor(8, 0.9, 0.95) < factor(8, 0.9, 0.99));
             Assert.True(factor(8, 0.9, 0.95) > factor(9, 0.9, 0.95) && factor(9, 0.9, 0.95) > factor(2000, 0.9, 0.95));
         }
 
-        Close.To(Normal.InvCDF(0, 1, 0.9), StatisticalToleranceInterval.OneSidedFactor(100_000, 0.9, 0.5), 1e-5);
-        Close.To(Normal.InvCDF(0, 1, 0.95), StatisticalToleranceInterval.TwoSidedFactor(100_000, 0.9, 0.5), 1e-5);
+        Close.To(Normal.InvCDF(0, 1, 0.9), StatisticalToleranceInterval.OneSidedFactor(100_000, Ratio.FromPercent(90), 0.5), 1e-5);
+        Close.To(Normal.InvCDF(0, 1, 0.95), StatisticalToleranceInterval.TwoSidedFactor(100_000, Ratio.FromPercent(90), 0.5), 1e-5);
     }
 
     [Fact]
@@ -94,9 +95,9 @@ public class StatisticalToleranceIntervalTests
             {
                 foreach (double confidence in new[] { 0.5, 0.9999 })
                 {
-                    double one = StatisticalToleranceInterval.OneSidedFactor(count, share, confidence);
-                    double two = StatisticalToleranceInterval.TwoSidedFactor(count, share, confidence);
-                    double howe = StatisticalToleranceInterval.HoweFactor(count, share, confidence);
+                    double one = StatisticalToleranceInterval.OneSidedFactor(count, Ratio.FromDecimalFractions(share), confidence);
+                    double two = StatisticalToleranceInterval.TwoSidedFactor(count, Ratio.FromDecimalFractions(share), confidence);
+                    double howe = StatisticalToleranceInterval.HoweFactor(count, Ratio.FromDecimalFractions(share), confidence);
                     Assert.True(one is >= -1e-9 and < 1e9 && two is > 0 and < 1e9 && howe is > 0 and < 1e9, $"{count}, {share}, {confidence}: {one}, {two}, {howe}");
                     Assert.True(two > one);
                     Assert.Equal(confidence, NoncentralT.Below(one * Math.Sqrt(count), count - 1, Normal.InvCDF(0, 1, share) * Math.Sqrt(count)), 1e-9);
@@ -109,17 +110,17 @@ public class StatisticalToleranceIntervalTests
     public void Intervals_stand_around_the_mean()
     {
         SampleStatistics<Force> sample = SampleStatistics.FromSummary(10, Force.FromKilonewtons(34.18), Force.FromKilonewtons(2.88));
-        StatisticalToleranceInterval<Force> both = StatisticalToleranceInterval.TwoSided(sample, 0.9, 0.95);
-        double k = StatisticalToleranceInterval.TwoSidedFactor(10, 0.9, 0.95);
+        StatisticalToleranceInterval<Force> both = StatisticalToleranceInterval.TwoSided(sample, Ratio.FromPercent(90), 0.95);
+        double k = StatisticalToleranceInterval.TwoSidedFactor(10, Ratio.FromPercent(90), 0.95);
         Close.To(34.18 - k * 2.88, both.Lower!.Value.Kilonewtons);
         Close.To(34.18 + k * 2.88, both.Upper!.Value.Kilonewtons);
-        StatisticalToleranceInterval<Force> above = StatisticalToleranceInterval.Above(sample, 0.99, 0.9);
-        StatisticalToleranceInterval<Force> below = StatisticalToleranceInterval.Below(sample, 0.99, 0.9);
+        StatisticalToleranceInterval<Force> above = StatisticalToleranceInterval.Above(sample, Ratio.FromPercent(99), 0.9);
+        StatisticalToleranceInterval<Force> below = StatisticalToleranceInterval.Below(sample, Ratio.FromPercent(99), 0.9);
         Assert.Null(above.Upper);
         Assert.Null(below.Lower);
         Close.To(34.18 * 2, above.Lower!.Value.Kilonewtons + below.Upper!.Value.Kilonewtons);
-        Close.To(StatisticalToleranceInterval.OneSidedFactor(10, 0.99, 0.9), (34.18 - above.Lower!.Value.Kilonewtons) / 2.88);
-        Close.To(StatisticalToleranceInterval.HoweFactor(10, 0.9, 0.95), StatisticalToleranceInterval.TwoSidedByHowe(sample, 0.9, 0.95).Factor);
+        Close.To(StatisticalToleranceInterval.OneSidedFactor(10, Ratio.FromPercent(99), 0.9), (34.18 - above.Lower!.Value.Kilonewtons) / 2.88);
+        Close.To(StatisticalToleranceInterval.HoweFactor(10, Ratio.FromPercent(90), 0.95), StatisticalToleranceInterval.TwoSidedByHowe(sample, Ratio.FromPercent(90), 0.95).Factor);
         CommaCulture.Run(() => Assert.Matches(@"^2595\d\.\d … 4240\d\.\d N holds 90 % with 95 % confidence$", both.ToString()));
         CommaCulture.Run(() => Assert.Matches(@"^above \d+\.\d N holds 99 % with 90 % confidence$", above.ToString()));
         CommaCulture.Run(() => Assert.Matches(@"^below \d+\.\d N holds 99 % with 90 % confidence$", below.ToString()));
@@ -131,7 +132,8 @@ public class StatisticalToleranceIntervalTests
     {
         double[] shares = [0.5, 0.9, 0.99, 0.9999];
         double Off(int count, double share, double confidence) =>
-            StatisticalToleranceInterval.NatrellaFactor(count, share, confidence) / StatisticalToleranceInterval.OneSidedFactor(count, share, confidence) - 1;
+            StatisticalToleranceInterval.NatrellaFactor(count, Ratio.FromDecimalFractions(share), confidence)
+                / StatisticalToleranceInterval.OneSidedFactor(count, Ratio.FromDecimalFractions(share), confidence) - 1;
         foreach ((int count, double small) in new[] { (2, 0.385), (3, 0.187), (4, 0.12) })
         {
             Assert.InRange(shares.Min(share => Off(count, share, 0.75)), -small, -small + 0.01);
@@ -146,15 +148,15 @@ public class StatisticalToleranceIntervalTests
     public void Near_its_pole_the_approximation_is_refused()
     {
         double z = 2 * Math.Sqrt(1 - 1e-6);
-        Assert.Throws<ArgumentOutOfRangeException>(() => StatisticalToleranceInterval.NatrellaFactor(3, 0.9, Fastening.Internals.NormalCurve.Below(z)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => StatisticalToleranceInterval.NatrellaFactor(3, 0.9, Fastening.Internals.NormalCurve.Below(1.91)));
-        Assert.InRange(StatisticalToleranceInterval.NatrellaFactor(3, 0.9, Fastening.Internals.NormalCurve.Below(1.89)), 5, 30);
+        Assert.Throws<ArgumentOutOfRangeException>(() => StatisticalToleranceInterval.NatrellaFactor(3, Ratio.FromPercent(90), Fastening.Internals.NormalCurve.Below(z)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => StatisticalToleranceInterval.NatrellaFactor(3, Ratio.FromPercent(90), Fastening.Internals.NormalCurve.Below(1.91)));
+        Assert.InRange(StatisticalToleranceInterval.NatrellaFactor(3, Ratio.FromPercent(90), Fastening.Internals.NormalCurve.Below(1.89)), 5, 30);
     }
 
     [Fact]
     public void The_median_lies_in_the_middle_and_not_below_nothing()
     {
-        double factor = StatisticalToleranceInterval.OneSidedFactor(2, 0.5, 0.5);
+        double factor = StatisticalToleranceInterval.OneSidedFactor(2, Ratio.FromPercent(50), 0.5);
         Assert.Equal(0, factor);
         Assert.False(double.IsNegative(factor));
     }
@@ -163,10 +165,10 @@ public class StatisticalToleranceIntervalTests
     public void Readings_without_scatter_are_refused()
     {
         SampleStatistics<Torque> sample = SampleStatistics.FromSummary(10, Torque.FromNewtonMeters(50), Torque.Zero);
-        ArgumentOutOfRangeException refusal = Assert.Throws<ArgumentOutOfRangeException>(() => StatisticalToleranceInterval.TwoSided(sample, 0.9, 0.95));
+        ArgumentOutOfRangeException refusal = Assert.Throws<ArgumentOutOfRangeException>(() => StatisticalToleranceInterval.TwoSided(sample, Ratio.FromPercent(90), 0.95));
         Assert.Equal("sample", refusal.ParamName);
-        Assert.Throws<ArgumentOutOfRangeException>(() => StatisticalToleranceInterval.Above(sample, 0.9, 0.95));
-        Assert.Throws<ArgumentOutOfRangeException>(() => StatisticalToleranceInterval.NatrellaFactor(3, 0.9, 0.999));
+        Assert.Throws<ArgumentOutOfRangeException>(() => StatisticalToleranceInterval.Above(sample, Ratio.FromPercent(90), 0.95));
+        Assert.Throws<ArgumentOutOfRangeException>(() => StatisticalToleranceInterval.NatrellaFactor(3, Ratio.FromPercent(90), 0.999));
     }
 
     /// <summary>How far off the mean may be for mean ± half to hold the share; 0 when it never does. By bisection.</summary>

@@ -55,8 +55,20 @@ public class PublishedRotationTests
         {
             Assert.Equal(120, PublishedRotation.Rcsc2014(Length.FromInches(4 * inches), diameter, SlopedFaces.None).Rotation.Degrees);
             Assert.Equal(240, PublishedRotation.Rcsc2014(Length.FromMillimeters(12 * 25.4 * inches), diameter, SlopedFaces.None).Rotation.Degrees);
-            Assert.Equal(90, PublishedRotation.En1090Part2(Length.FromInches(2 * inches), diameter).Rotation.Degrees);
-            Assert.Equal(120, PublishedRotation.En1090Part2(Length.FromInches(10 * inches), diameter).Rotation.Degrees);
+        }
+    }
+
+    [Theory]
+    [InlineData(12)]
+    [InlineData(22)]
+    [InlineData(27)]
+    [InlineData(36)]
+    public void A_whole_number_of_metric_diameters_is_one_in_any_unit(double millimeters)
+    {
+        foreach (Length diameter in new[] { Length.FromMillimeters(millimeters), Length.FromMeters(millimeters / 1000), Length.FromInches(millimeters / 25.4) })
+        {
+            Assert.Equal(90, PublishedRotation.En1090Part2(Length.FromInches(2 * millimeters / 25.4), diameter).Rotation.Degrees);
+            Assert.Equal(120, PublishedRotation.En1090Part2(Length.FromInches(10 * millimeters / 25.4), diameter).Rotation.Degrees);
         }
     }
 
@@ -69,6 +81,26 @@ public class PublishedRotationTests
         ArgumentOutOfRangeException thick = Assert.Throws<ArgumentOutOfRangeException>(
             () => PublishedRotation.En1090Part2(Length.FromMillimeters(201), Length.FromMillimeters(20)));
         Assert.Equal("clampedThickness", thick.ParamName);
+    }
+
+    [Theory]
+    [InlineData(8)]
+    [InlineData(21)]
+    [InlineData(33)]
+    [InlineData(25.4)]
+    public void En1090_has_no_rotation_for_other_diameters(double millimeters) => Assert.Equal("diameter", Assert.Throws<ArgumentOutOfRangeException>(
+        () => PublishedRotation.En1090Part2(Length.FromMillimeters(3 * millimeters), Length.FromMillimeters(millimeters))).ParamName);
+
+    [Theory]
+    [InlineData(0.375)]
+    [InlineData(2)]
+    [InlineData(8 / 25.4)]
+    [InlineData(12 / 25.4)]
+    public void Rcsc_has_no_rotation_for_other_diameters(double inches)
+    {
+        Length diameter = Length.FromInches(inches);
+        Assert.Equal("diameter", Assert.Throws<ArgumentOutOfRangeException>(() => PublishedRotation.Rcsc2014(3 * diameter, diameter, SlopedFaces.None)).ParamName);
+        Assert.Equal("diameter", Assert.Throws<ArgumentOutOfRangeException>(() => PublishedRotation.RcscBefore2014(3 * diameter, diameter, SlopedFaces.None)).ParamName);
     }
 
     [Fact]

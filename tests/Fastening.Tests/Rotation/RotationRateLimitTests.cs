@@ -7,15 +7,18 @@ public class RotationRateLimitTests
     private static RotationRateLimit Limit(double degreesPerSecond) => RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(degreesPerSecond));
 
     [Theory]
-    [InlineData(6.0, true)]
-    [InlineData(6.5, true)]
-    [InlineData(5.9, false)]
-    public void Half_a_turn_in_no_less_than_six_seconds(double seconds, bool conforms)
+    [InlineData(180, 6, 1, true)]
+    [InlineData(180, 6, 1.08, true)]
+    [InlineData(180, 6, 0.98, false)]
+    [InlineData(100, 4, 1, true)]
+    [InlineData(100, 4, 0.99, false)]
+    [InlineData(90, 1.5, 1.01, true)]
+    [InlineData(90, 1.5, 0.99, false)]
+    public void A_travel_in_no_less_than_its_shortest_time(double degrees, double shortest, double share, bool conforms)
     {
-        // Common practice, no source.
-        RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(180), Duration.FromSeconds(6));
-        Assert.Equal(conforms, limit.Check(Angle.FromDegrees(180), Duration.FromSeconds(seconds)).Conforms);
-        Assert.Equal(conforms, limit.Check(Angle.FromDegrees(90), Duration.FromSeconds(seconds / 2)).Conforms);
+        RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(degrees), Duration.FromSeconds(shortest));
+        Assert.Equal(conforms, limit.Check(Angle.FromDegrees(degrees), Duration.FromSeconds(share * shortest)).Conforms);
+        Assert.Equal(conforms, limit.Check(Angle.FromDegrees(degrees / 2), Duration.FromSeconds(share * shortest / 2)).Conforms);
     }
 
     [Fact]

@@ -33,8 +33,8 @@ public class RotationScatterTests
     {
         var friction = new FrictionRange(new FrictionCoefficients(any.ThreadFriction, any.BearingFriction), new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction * 1.3));
         RotationTightening tightening = any.Tightening.WithBoltTwist().WithToolWindUp(Angle.FromDegrees(4), any.Model.TorqueFor(any.Limit));
-        ToleranceWindow<Angle> turn = ToleranceWindow.FromPercent(tightening.ElasticRotation * 0.7, 5, 6);
-        ToleranceWindow<Torque> snug = ToleranceWindow.FromPercent(tightening.SnugTorque, 4, 3);
+        ToleranceWindow<Angle> turn = ToleranceWindow.FromDeviations(tightening.ElasticRotation * 0.7, Ratio.FromPercent(5), Ratio.FromPercent(6));
+        ToleranceWindow<Torque> snug = ToleranceWindow.FromDeviations(tightening.SnugTorque, Ratio.FromPercent(4), Ratio.FromPercent(3));
         PreloadRange band = tightening.PreloadRangeAt(turn, snug, friction).Range;
         double p = Share(a), q = Share(b);
         FrictionTorqueModel model = any.Model.WithFriction(new FrictionCoefficients(any.ThreadFriction * (1 + 0.5 * p), any.BearingFriction * (1 + 0.3 * q)));
@@ -50,8 +50,8 @@ public class RotationScatterTests
     {
         var low = new FrictionCoefficients(any.ThreadFriction, any.BearingFriction);
         var high = new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction * 1.3);
-        ToleranceWindow<Angle> turn = ToleranceWindow.FromPercent(any.Tightening.ElasticRotation * 0.7, 5, 6);
-        ToleranceWindow<Torque> snug = ToleranceWindow.FromPercent(any.Tightening.SnugTorque, 4, 3);
+        ToleranceWindow<Angle> turn = ToleranceWindow.FromDeviations(any.Tightening.ElasticRotation * 0.7, Ratio.FromPercent(5), Ratio.FromPercent(6));
+        ToleranceWindow<Torque> snug = ToleranceWindow.FromDeviations(any.Tightening.SnugTorque, Ratio.FromPercent(4), Ratio.FromPercent(3));
         PreloadRange band = any.Tightening.PreloadRangeAt(turn, snug, new FrictionRange(low, high)).Range;
         double gainPerRadian = any.Lead / (2 * Math.PI * (any.BoltCompliancePerEal + any.SleeveCompliancePerEal));
         Close.To(
@@ -143,8 +143,8 @@ public class RotationScatterTests
     public void At_a_preload_the_highest_thread_friction_twists_the_bolt_most(AnyTurnedJoint any)
     {
         var strength = new BoltStrength(Pressure.FromMegapascals(800), Pressure.FromMegapascals(640));
-        Force low = AssemblyStress.PermittedPreload(any.Model, strength, 1);
-        Force high = AssemblyStress.PermittedPreload(any.Model.WithFriction(new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction)), strength, 1);
+        Force low = AssemblyStress.PermittedPreload(any.Model, strength, Ratio.FromPercent(100));
+        Force high = AssemblyStress.PermittedPreload(any.Model.WithFriction(new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction)), strength, Ratio.FromPercent(100));
         Assert.True(high < low);
     }
 

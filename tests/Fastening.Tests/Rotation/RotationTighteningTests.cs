@@ -120,7 +120,7 @@ public class RotationTighteningTests
         Close.To(rise.NewtonMeters / (end - start).Radians, tightening.ElasticSlope.NewtonMetersPerRadian, 1e-11);
         Torque target = any.Model.TorqueFor(any.Limit);
         Close.To(tightening.ElasticRotation.Degrees, tightening.HardnessAngleFromSnug(target).Degrees, 1e-11);
-        Close.To(0.35 * target.NewtonMeters / tightening.ElasticSlope.NewtonMetersPerDegree, tightening.HardnessAngleFromShare(target, 0.65).Degrees, 1e-11);
+        Close.To(0.35 * target.NewtonMeters / tightening.ElasticSlope.NewtonMetersPerDegree, tightening.HardnessAngleFromShare(target, Ratio.FromPercent(65)).Degrees, 1e-11);
     }
 
     [Property]

@@ -49,6 +49,29 @@ public class StructuralTighteningTests
     public void A_k_outside_class_K2_is_refused(double k) =>
         Assert.Equal("meanNutFactor", Assert.Throws<ArgumentOutOfRangeException>(() => StructuralTightening.TorqueMethod(Class109, M24, k)).ParamName);
 
+    [Theory]
+    [InlineData("M8")]
+    [InlineData("M10")]
+    [InlineData("M18")]
+    [InlineData("M33")]
+    [InlineData("M20x1.5")]
+    public void Sizes_that_the_standard_does_not_have_are_refused(string designation)
+    {
+        ScrewThread thread = ScrewThread.Parse(designation);
+        Length thickness = thread.NominalDiameter * 3;
+        foreach (Func<StructuralTightening> method in new Func<StructuralTightening>[]
+        {
+            () => StructuralTightening.TorqueMethod(Class109, thread, 0.123),
+            () => StructuralTightening.CombinedMethodK1(Class109, thread, thickness),
+            () => StructuralTightening.CombinedMethodK2(Class109, thread, 0.123, thickness),
+        })
+        {
+            ArgumentException refusal = Assert.Throws<ArgumentException>(method);
+            Assert.Equal("thread", refusal.ParamName);
+            Assert.Contains("M12, M16, M20, M22, M24, M27, M30, M36", refusal.Message, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void Other_classes_are_refused() =>
         Assert.Throws<ArgumentException>(() => StructuralTightening.CombinedMethodK1(PropertyClass.Parse("12.9"), M24, Length.FromMillimeters(60)));

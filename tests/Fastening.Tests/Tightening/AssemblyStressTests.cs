@@ -15,7 +15,7 @@ public class AssemblyStressTests
         foreach (TorsionDistribution torsion in new[] { TorsionDistribution.Plastic, TorsionDistribution.Elastic })
         {
             FrictionTorqueModel model = joint.Model.WithPrevailing(Torque.FromNewtonMeters(Math.Pow(joint.DiameterMm, 3) * 0.005));
-            Force permitted = AssemblyStress.PermittedPreload(model, Strength, 0.85, torsion);
+            Force permitted = AssemblyStress.PermittedPreload(model, Strength, Ratio.FromPercent(85), torsion);
             Close.To(0.85 * 940e6, AssemblyStress.At(model, permitted, torsion).VonMises.Pascals, 1e-11);
         }
     }
@@ -27,18 +27,18 @@ public class AssemblyStressTests
         double d2 = joint.Thread.PitchDiameter.Meters, d0 = joint.Thread.StressDiameter.Meters;
         double bracket = 1.5 * d2 / d0 * (joint.PitchMm / 1000 / (Math.PI * d2) + joint.ThreadFriction / Math.Cos(Math.PI / 6));
         double published = 0.9 * 940e6 * Math.PI / 4 * d0 * d0 / Math.Sqrt(1 + 3 * bracket * bracket);
-        Close.To(published, AssemblyStress.PermittedPreload(joint.Model, Strength, 0.9).Newtons);
+        Close.To(published, AssemblyStress.PermittedPreload(joint.Model, Strength, Ratio.FromPercent(90)).Newtons);
     }
 
     [Property]
     public void Elastic_torsion_waist_and_friction_all_lower_the_permitted_preload(AnyJoint joint)
     {
-        Force permitted = AssemblyStress.PermittedPreload(joint.Model, Strength, 0.9);
-        Assert.True(AssemblyStress.PermittedPreload(joint.Model, Strength, 0.9, TorsionDistribution.Elastic) < permitted);
-        Assert.True(AssemblyStress.PermittedPreload(joint.Model, Strength, 0.9, waistDiameter: joint.Thread.StressDiameter * 0.9) < permitted);
-        Assert.Equal(permitted.Newtons, AssemblyStress.PermittedPreload(joint.Model, Strength, 0.9, waistDiameter: joint.Thread.StressDiameter * 1.1).Newtons);
-        Assert.True(AssemblyStress.PermittedPreload(joint.Model.WithFriction(new FrictionCoefficients(joint.ThreadFriction * 1.1, 0)), Strength, 0.9) < permitted);
-        Assert.True(AssemblyStress.PermittedPreload(joint.Model.WithPrevailing(Torque.FromNewtonMeters(Math.Pow(joint.DiameterMm, 3) * 0.001)), Strength, 0.9) < permitted);
+        Force permitted = AssemblyStress.PermittedPreload(joint.Model, Strength, Ratio.FromPercent(90));
+        Assert.True(AssemblyStress.PermittedPreload(joint.Model, Strength, Ratio.FromPercent(90), TorsionDistribution.Elastic) < permitted);
+        Assert.True(AssemblyStress.PermittedPreload(joint.Model, Strength, Ratio.FromPercent(90), waistDiameter: joint.Thread.StressDiameter * 0.9) < permitted);
+        Assert.Equal(permitted.Newtons, AssemblyStress.PermittedPreload(joint.Model, Strength, Ratio.FromPercent(90), waistDiameter: joint.Thread.StressDiameter * 1.1).Newtons);
+        Assert.True(AssemblyStress.PermittedPreload(joint.Model.WithFriction(new FrictionCoefficients(joint.ThreadFriction * 1.1, 0)), Strength, Ratio.FromPercent(90)) < permitted);
+        Assert.True(AssemblyStress.PermittedPreload(joint.Model.WithPrevailing(Torque.FromNewtonMeters(Math.Pow(joint.DiameterMm, 3) * 0.001)), Strength, Ratio.FromPercent(90)) < permitted);
     }
 
     [Property]
@@ -75,7 +75,7 @@ public class AssemblyStressTests
         // M16, µ_b 0.30, µ_th 0.30…0.50: at the torque that reaches 576 MPa at the low end, 601 MPa at the high end (found in review by hand).
         FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M16"), new FrictionCoefficients(0.30, 0.30));
         BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(model.Thread);
-        Torque torque = model.TorqueFor(AssemblyStress.PermittedPreload(model, strength, 0.9));
+        Torque torque = model.TorqueFor(AssemblyStress.PermittedPreload(model, strength, Ratio.FromPercent(90)));
         var range = new FrictionRange(new FrictionCoefficients(0.30, 0.30), new FrictionCoefficients(0.50, 0.40));
         FrictionTorqueModel corner = model.WithFriction(new FrictionCoefficients(0.50, 0.30));
         Assert.Equal(
@@ -90,6 +90,6 @@ public class AssemblyStressTests
             ScrewThread.IsoMetric(Length.FromMillimeters(6), Length.FromMillimeters(1)),
             BearingSurface.Annulus(Length.FromMillimeters(9), Length.FromMillimeters(6.6)),
             new FrictionCoefficients(0.12, 0.1)).WithPrevailing(Torque.FromNewtonMeters(40));
-        Assert.Contains("40 N·m", Assert.Throws<ArgumentException>(() => AssemblyStress.PermittedPreload(model, Strength, 0.9)).Message, StringComparison.Ordinal);
+        Assert.Contains("40 N·m", Assert.Throws<ArgumentException>(() => AssemblyStress.PermittedPreload(model, Strength, Ratio.FromPercent(90))).Message, StringComparison.Ordinal);
     }
 }

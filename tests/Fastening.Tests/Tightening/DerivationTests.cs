@@ -37,8 +37,8 @@ public class DerivationTests
         foreach (TorsionDistribution torsion in new[] { TorsionDistribution.Plastic, TorsionDistribution.Elastic })
         {
             Assert.Equal(
-                AssemblyStress.PermittedPreload(joint.Model, strength, 0.9, torsion).Newtons,
-                AssemblyStress.DerivePermittedPreload(joint.Model, strength, 0.9, torsion).Result);
+                AssemblyStress.PermittedPreload(joint.Model, strength, Ratio.FromPercent(90), torsion).Newtons,
+                AssemblyStress.DerivePermittedPreload(joint.Model, strength, Ratio.FromPercent(90), torsion).Result);
         }
     }
 

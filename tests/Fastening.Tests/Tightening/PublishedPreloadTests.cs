@@ -130,12 +130,20 @@ public class PublishedPreloadTests
     }
 
     [Fact]
-    public void A_size_outside_the_table_has_no_tabulated_value()
+    public void A_size_outside_the_table_has_no_preload()
     {
-        Assert.Null(PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M16x1.5")).Tabulated);
-        Assert.Null(PublishedPreload.StructuralGermany(PropertyClass.Parse("10.9"), ScrewThread.Parse("M14")).Tabulated);
-        Assert.Null(Pretension("ASTM A490", ScrewThread.Parse("1-12 UNF")).Tabulated);
-        Assert.Null(Verification("ASTM A490M", ScrewThread.Parse("M12")).Tabulated);
+        AssertNoSize("M16, M20", () => PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M16x1.5")));
+        AssertNoSize("M12, M16", () => PublishedPreload.StructuralEurope(PropertyClass.Parse("8.8"), ScrewThread.Parse("M8")));
+        AssertNoSize("M12, M16", () => PublishedPreload.StructuralGermany(PropertyClass.Parse("10.9"), ScrewThread.Parse("M14")));
+        AssertNoSize("1-8 UNC", () => Pretension("ASTM A490", ScrewThread.Parse("1-12 UNF")));
+        AssertNoSize("M16, M20", () => Verification("ASTM A490M", ScrewThread.Parse("M12")));
+    }
+
+    private static void AssertNoSize(string sizes, Func<PublishedPreload> rule)
+    {
+        ArgumentException refusal = Assert.Throws<ArgumentException>(rule);
+        Assert.Equal("thread", refusal.ParamName);
+        Assert.Contains(sizes, refusal.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -62,7 +62,7 @@ public class TorquePreloadModelTests
             Assert.Equal(
                 parts.PitchTorque.NewtonMeters + parts.ThreadFrictionTorque.NewtonMeters + parts.BearingFrictionTorque.NewtonMeters + parts.PrevailingTorque.NewtonMeters,
                 parts.Total.NewtonMeters);
-            Assert.InRange(parts.PitchShare, 0, 1);
+            Assert.InRange(parts.PitchShare.DecimalFractions, 0, 1);
         }
     }
 
@@ -149,7 +149,7 @@ public class TorquePreloadModelTests
         Assert.Equal(torque.NewtonMeters, model.TorqueFor(Force.Zero).NewtonMeters);
         TorqueBreakdown parts = model.BreakdownAt(torque.Torque * 0.5);
         Assert.Equal(parts.Total.NewtonMeters, parts.PrevailingTorque.NewtonMeters);
-        Assert.Equal(0, parts.PitchShare);
+        Assert.Equal(0, parts.PitchShare.DecimalFractions);
     }
 
     [Property]

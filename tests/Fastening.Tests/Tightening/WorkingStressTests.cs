@@ -11,7 +11,7 @@ public class WorkingStressTests
     {
         FrictionTorqueModel model = joint.Model.WithPrevailing(Torque.FromNewtonMeters(Math.Pow(joint.DiameterMm, 3) * 0.002));
         AssemblyStress tightening = AssemblyStress.At(model, preload.Force, TorsionDistribution.Elastic, joint.Thread.StressDiameter * 0.9);
-        WorkingStress working = WorkingStress.At(model, preload.Force, preload.Force, 1, TorsionDistribution.Elastic, joint.Thread.StressDiameter * 0.9);
+        WorkingStress working = WorkingStress.At(model, preload.Force, preload.Force, Ratio.FromPercent(100), TorsionDistribution.Elastic, joint.Thread.StressDiameter * 0.9);
         Assert.Equal(tightening.VonMises.Pascals, working.VonMises.Pascals);
         Assert.Equal(tightening.Torsion.Pascals, working.Torsion.Pascals);
     }
@@ -20,15 +20,15 @@ public class WorkingStressTests
     public void Half_of_the_torsion_stays_and_the_tension_is_that_of_the_force(AnyJoint joint, AnyPreload preload)
     {
         Force force = preload.Force * 1.2;
-        WorkingStress stress = WorkingStress.At(joint.Model, preload.Force, force, 0.5);
+        WorkingStress stress = WorkingStress.At(joint.Model, preload.Force, force, Ratio.FromPercent(50));
         double tau = AssemblyStress.At(joint.Model, preload.Force).Torsion.Pascals / 2, sigma = force.Newtons / joint.Thread.StressArea.SquareMeters;
         Close.To(sigma, stress.Tension.Pascals);
         Close.To(Math.Sqrt(sigma * sigma + 3 * tau * tau), stress.VonMises.Pascals);
-        Close.To(sigma, WorkingStress.At(joint.Model, preload.Force, force, 0).VonMises.Pascals);
+        Close.To(sigma, WorkingStress.At(joint.Model, preload.Force, force, Ratio.Zero).VonMises.Pascals);
     }
 
     [Property]
     public void Derivation_ends_on_the_answer(AnyJoint joint, AnyPreload preload) => Assert.Equal(
-        WorkingStress.At(joint.Model, preload.Force, preload.Force * 1.1, 0.4).VonMises.Pascals,
-        WorkingStress.DeriveAt(joint.Model, preload.Force, preload.Force * 1.1, 0.4).Result);
+        WorkingStress.At(joint.Model, preload.Force, preload.Force * 1.1, Ratio.FromPercent(40)).VonMises.Pascals,
+        WorkingStress.DeriveAt(joint.Model, preload.Force, preload.Force * 1.1, Ratio.FromPercent(40)).Result);
 }

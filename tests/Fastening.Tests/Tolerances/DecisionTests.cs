@@ -58,7 +58,7 @@ public class DecisionTests
     [Property]
     public void Simple_acceptance_and_no_uncertainty_decide_by_the_limits(AnyTorque target, AnyTorque reading, AnyTorque uncertainty)
     {
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(target.Torque, 60, 900);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(target.Torque * 0.4, target.Torque, target.Torque * 10);
         Assert.Equal(window.Classify(reading.Torque), window.Classify(reading.Torque, uncertainty.Torque, DecisionRule.SimpleAcceptance));
         foreach (DecisionRule rule in Inward.Append(DecisionRule.Uncritical))
         {
@@ -69,7 +69,7 @@ public class DecisionTests
     [Property]
     public void Accepted_is_what_the_acceptance_window_holds(AnyTorque target, double share, double uncertaintyShare)
     {
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(target.Torque, 3, 9);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(target.Torque, Ratio.FromPercent(3), Ratio.FromPercent(9));
         Torque uncertainty = target.Torque * 0.08 * Fraction(uncertaintyShare), reading = target.Torque * (0.9 + 0.3 * Fraction(share));
         foreach (DecisionRule rule in Inward.Append(DecisionRule.Uncritical))
         {
@@ -87,7 +87,7 @@ public class DecisionTests
     [Property]
     public void Acceptance_never_widens_as_the_uncertainty_grows(AnyTorque target, double first, double second)
     {
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(target.Torque, 3, 9);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(target.Torque, Ratio.FromPercent(3), Ratio.FromPercent(9));
         double small = Math.Min(Fraction(first), Fraction(second)), large = Math.Max(Fraction(first), Fraction(second));
         foreach (DecisionRule rule in Inward)
         {
@@ -101,8 +101,8 @@ public class DecisionTests
     public void A_verdict_never_improves_as_the_window_shrinks(AnyTorque target, double share, double uncertaintyShare, double cutBelow, double cutAbove)
     {
         Torque uncertainty = target.Torque * 0.06 * Fraction(uncertaintyShare), reading = target.Torque * (0.9 + 0.3 * Fraction(share));
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(target.Torque, 3, 9);
-        ToleranceWindow<Torque> smaller = ToleranceWindow.FromPercent(target.Torque, 3 * Fraction(cutBelow), 9 * Fraction(cutAbove));
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(target.Torque, Ratio.FromPercent(3), Ratio.FromPercent(9));
+        ToleranceWindow<Torque> smaller = ToleranceWindow.FromDeviations(target.Torque, Ratio.FromPercent(3 * Fraction(cutBelow)), Ratio.FromPercent(9 * Fraction(cutAbove)));
         foreach (DecisionRule rule in Inward)
         {
             // The zones are numbered from accept to reject. Bands that depend on the window say nothing more strict of what was rejected before.
@@ -120,7 +120,7 @@ public class DecisionTests
     [Property]
     public void Batch_agrees_with_single_calls_and_marks_what_is_not_finite(AnyTorque any)
     {
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(any.Torque, 4, 7);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(any.Torque, Ratio.FromPercent(4), Ratio.FromPercent(7));
         Torque uncertainty = any.Torque * 0.013;
         double[] readings =
         [

@@ -39,7 +39,7 @@ public class RiskTests
         GlobalRisk risk = RiskOf(mean, spread, measuring, lower, upper, acceptLower, acceptUpper);
         AssertWithinSampling(risk.Consumer, consumer, Draws);
         AssertWithinSampling(risk.Producer, producer, Draws);
-        AssertWithinSampling(risk.AcceptedShare, accepted, Draws);
+        AssertWithinSampling(risk.ProbabilityOfAcceptance, accepted, Draws);
     }
 
     [Theory]
@@ -57,9 +57,9 @@ public class RiskTests
         Assert.Equal(Integrate(acceptLower, acceptUpper, r => r.Consumer), found.Consumer, 1e-9);
         Assert.Equal(
             Integrate(double.NegativeInfinity, acceptLower, r => r.Producer) + Integrate(acceptUpper, double.PositiveInfinity, r => r.Producer), found.Producer, 1e-9);
-        Assert.Equal(Normal.CDF(mean, total, acceptUpper) - Normal.CDF(mean, total, acceptLower), found.AcceptedShare, 1e-12);
-        Assert.Equal(Normal.CDF(mean, spread, upper) - Normal.CDF(mean, spread, lower), found.ConformingShare, 1e-12);
-        Assert.Equal(found.Consumer / found.AcceptedShare, found.NonconformingAmongAccepted!.Value, 1e-15);
+        Assert.Equal(Normal.CDF(mean, total, acceptUpper) - Normal.CDF(mean, total, acceptLower), found.ProbabilityOfAcceptance, 1e-12);
+        Assert.Equal(Normal.CDF(mean, spread, upper) - Normal.CDF(mean, spread, lower), found.ProbabilityOfConformity, 1e-12);
+        Assert.Equal(found.Consumer / found.ProbabilityOfAcceptance, found.NonconformingAmongAccepted!.Value, 1e-15);
     }
 
     [Fact]
@@ -84,7 +84,7 @@ public class RiskTests
     {
         GlobalRisk risk = GlobalRisk.Of(Window(48, 52), null, Prior.Normal(Nm(50), Nm(1)), Nm(2));
         Assert.Equal(0, risk.Consumer);
-        Assert.Equal(risk.ConformingShare, risk.Producer);
+        Assert.Equal(risk.ProbabilityOfConformity, risk.Producer);
         Assert.Null(risk.NonconformingAmongAccepted);
     }
 
@@ -109,7 +109,7 @@ public class RiskTests
             double Any() => Math.Exp(random.NextDouble() * 60 - 27);
             double centre = (random.NextDouble() - 0.5) * Any(), half = Any();
             GlobalRisk risk = RiskOf(centre + (random.NextDouble() - 0.5) * Any(), Math.Max(1e-12, Any()), Math.Max(1e-12, Any()), centre - half, centre + half, centre - half * 0.8, centre + half * 0.9);
-            foreach (double share in new[] { risk.Consumer, risk.Producer, risk.AcceptedShare, risk.ConformingShare }) Assert.InRange(share, 0, 1 + 1e-12);
+            foreach (double share in new[] { risk.Consumer, risk.Producer, risk.ProbabilityOfAcceptance, risk.ProbabilityOfConformity }) Assert.InRange(share, 0, 1 + 1e-12);
         }
     }
 

@@ -13,7 +13,7 @@ public class ToleranceWindowTests
     public void Common_practice_rows()
     {
         // Common practice, no source: upper tolerance +4 % of the target; 50 with limits 48…52; 50° with 45…55.
-        Close.To(52, ToleranceWindow.FromPercent(Nm(50), minusPercent: 0, plusPercent: 4).Upper.NewtonMeters);
+        Close.To(52, ToleranceWindow.FromDeviations(Nm(50), minus: Ratio.Zero, plus: Ratio.FromPercent(4)).Upper.NewtonMeters);
         ToleranceWindow<Torque> torque = ToleranceWindow.FromLimits(Nm(48), Nm(52));
         Assert.Equal(50, torque.Target.NewtonMeters);
         Assert.Equal(
@@ -34,7 +34,7 @@ public class ToleranceWindowTests
             for (int percentTenths = 0; percentTenths <= 100; percentTenths += 3)
             {
                 decimal target = tenths / 10m, percent = percentTenths / 10m;
-                ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(Nm((double)target), (double)percent, (double)percent);
+                ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(Nm((double)target), Ratio.FromPercent((double)percent), Ratio.FromPercent((double)percent));
                 decimal upper = target * (100 + percent) / 100, lower = target * (100 - percent) / 100;
                 Assert.Equal(Conformity.Within, window.Classify(Nm((double)upper)));
                 Assert.Equal(Conformity.Within, window.Classify(Nm((double)lower)));
@@ -62,7 +62,7 @@ public class ToleranceWindowTests
     [Property]
     public void Verdict_is_ordered_in_the_reading_and_ends_are_inside(AnyTorque any)
     {
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(any.Torque, 7, 11);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(any.Torque, Ratio.FromPercent(7), Ratio.FromPercent(11));
         Assert.Equal(Conformity.Below, window.Classify(window.Lower * (1 - 1e-9)));
         Assert.Equal(Conformity.Within, window.Classify(window.Lower));
         Assert.Equal(Conformity.Within, window.Classify(window.Target));
@@ -73,8 +73,8 @@ public class ToleranceWindowTests
     [Property]
     public void Intersection_permits_what_both_permit(AnyTorque a, AnyTorque b, AnyTorque reading)
     {
-        ToleranceWindow<Torque> first = ToleranceWindow.FromPercent(a.Torque, 90, 400);
-        ToleranceWindow<Torque> second = ToleranceWindow.FromPercent(b.Torque, 80, 900);
+        ToleranceWindow<Torque> first = ToleranceWindow.FromLimits(a.Torque * 0.1, a.Torque, a.Torque * 5);
+        ToleranceWindow<Torque> second = ToleranceWindow.FromLimits(b.Torque * 0.2, b.Torque, b.Torque * 10);
         ToleranceWindow<Torque>? both = first.Intersect(second);
         bool inBoth = first.Classify(reading.Torque) == Conformity.Within && second.Classify(reading.Torque) == Conformity.Within;
         Assert.Equal(inBoth, both?.Classify(reading.Torque) == Conformity.Within);
@@ -95,7 +95,7 @@ public class ToleranceWindowTests
     [Property]
     public void Scaling_there_and_back_keeps_the_window(AnyTorque any, AnyWrench wrench)
     {
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(any.Torque, 2, 6);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(any.Torque, Ratio.FromPercent(2), Ratio.FromPercent(6));
         double factor = wrench.Wrench.TorqueRatio;
         ToleranceWindow<Torque> back = window.Scale(factor).Scale(1 / factor);
         Close.To(window.Lower.NewtonMeters, back.Lower.NewtonMeters);
@@ -129,7 +129,7 @@ public class ToleranceWindowTests
     [Property]
     public void Acceptance_window_shrinks_by_the_band_and_ends_as_none(AnyTorque any)
     {
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(any.Torque, 10, 20);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(any.Torque, Ratio.FromPercent(10), Ratio.FromPercent(20));
         ToleranceWindow<Torque> accepted = window.AcceptanceWindow(any.Torque * 0.03)!;
         Close.To(any.NewtonMeters * 0.93, accepted.Lower.NewtonMeters);
         Close.To(any.NewtonMeters * 1.17, accepted.Upper.NewtonMeters);
@@ -141,7 +141,7 @@ public class ToleranceWindowTests
     [Property]
     public void Batch_agrees_with_single_calls_and_marks_what_is_not_finite(AnyTorque any)
     {
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(any.Torque, 4, 4);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(any.Torque, Ratio.FromPercent(4), Ratio.FromPercent(4));
         double[] readings =
         [
             any.NewtonMeters, window.Lower.NewtonMeters, window.Upper.NewtonMeters, any.NewtonMeters * 0.9, any.NewtonMeters * 1.1, -1, 0,
@@ -172,7 +172,7 @@ public class ToleranceWindowTests
     [Property]
     public void A_percentage_of_nothing_leaves_the_target_itself(AnyTorque any)
     {
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(any.Torque, 0, 0);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(any.Torque, Ratio.Zero, Ratio.Zero);
         Assert.Equal(any.NewtonMeters, window.Lower.NewtonMeters);
         Assert.Equal(any.NewtonMeters, window.Upper.NewtonMeters);
         ToleranceWindow<Torque> again = ToleranceWindow.FromLimits(window.Lower, window.Target, window.Upper);
@@ -214,7 +214,7 @@ public class ToleranceWindowTests
     public void Writes_itself_in_a_unit_of_the_trade()
     {
         // 150 N·m is 110.63 lbf·ft (1 lbf·ft = 1.3558179483314004 N·m by definition); ±4 % of it 106.21 and 115.06.
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(Nm(150), 4, 4);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(Nm(150), Ratio.FromPercent(4), Ratio.FromPercent(4));
         Assert.Equal("110.6 (106.2 … 115.1) lbf·ft", window.ToString(ShopUnit.PoundForceFoot, 1));
         Assert.Equal("30 (25 … 35)°", ToleranceWindow.FromLimits(Angle.FromDegrees(25), Angle.FromDegrees(35)).ToString(ShopUnit.Degree, 0));
     }

@@ -16,7 +16,7 @@ internal sealed record KnownTrace(int Number, KnownCurve Curve, Recorder Recorde
 
     public double SlopeError => Analysis.ElasticRegion!.Slope.NewtonMetersPerDegree / Curve.Slope - 1;
 
-    public double OnsetError => Analysis.YieldOnset!.Angle!.Value.Degrees - Curve.YieldOnset(Analysis.Options.SlopeFraction);
+    public double OnsetError => Analysis.YieldOnset!.Angle!.Value.Degrees - Curve.YieldOnset(Analysis.Options.SlopeFraction.DecimalFractions);
 
     public static KnownTrace Random(int number)
     {

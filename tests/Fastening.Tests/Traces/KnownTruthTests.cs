@@ -79,7 +79,7 @@ public class KnownTruthTests
     {
         foreach (KnownTrace known in Yielding.Take(300))
         {
-            TraceAnalysis analysis = known.Trace.Analyze(known.Analysis.Options.WithSlopeFraction(2.0 / 3));
+            TraceAnalysis analysis = known.Trace.Analyze(known.Analysis.Options.WithSlopeFraction(Ratio.FromDecimalFractions(2.0 / 3)));
             Assert.Equal(known.Curve.YieldOnset(2.0 / 3), analysis.YieldOnset!.Angle!.Value.Degrees, 3.0);
         }
     }

@@ -10,8 +10,8 @@ internal static class TracePages
     /// <summary>Driven well, driven badly, driven slowly, loosened: twelve of the seventy-three.</summary>
     private static readonly string[] Drawn =
     [
-        "run_1596334", "run_1596375", "run_1602313", "run_1596336", "run_1596353", "run_1596358", "run_1602717", "run_1596350",
-        "run_1621524", "run_1597055", "run_10028", "run_10110",
+        "driving-01", "driving-06", "driving-31", "driving-02", "driving-04", "driving-05", "driving-37", "driving-03",
+        "slow-driving-01", "driving-11", "loosening-01", "loosening-03",
     ];
 
     /// <summary>The curve of the example and of the guide.</summary>
@@ -29,7 +29,7 @@ internal static class TracePages
     };
 
     public static IEnumerable<(string Name, string Svg)> Pictures() => MeasuredRun.All
-        .Where(run => Drawn.Contains(run.Id)).Select(run => ($"{run.Set}-{run.Id}.svg", Picture(run)));
+        .Where(run => Drawn.Contains(run.Id)).Select(run => ($"{run.Id}.svg", Picture(run)));
 
     public static string Page()
     {
@@ -65,10 +65,8 @@ internal static class TracePages
     private static string Picture(MeasuredRun run)
     {
         TighteningTrace trace = run.Trace;
-        string label = run.About.TryGetProperty("selection", out var selection) ? selection.GetString()!
-            : run.About.TryGetProperty("label", out var state) ? state.GetString()! : run.Text("result");
         return TraceDrawing.Of(
-            trace, trace.Analyze(run.Options), $"{run.Set}, {run.Id}: {label}",
+            trace, trace.Analyze(run.Options), $"{run.Id}: {run.Text("label")}",
             [.. Folded(run.Text("attribution")), .. Folded($"Licence: {run.Text("licence")}. Drawn from the CSV copy; {run.Options}.")]);
     }
 

@@ -1,4 +1,5 @@
 using MathNet.Numerics.Distributions;
+using UnitsNet;
 
 namespace Fastening.Tests.Uncertainty;
 
@@ -11,7 +12,7 @@ public class MonteCarloTests
         UncertaintyContribution.Normal("a", 2, 0.1).WithDegreesOfFreedom(6),
         UncertaintyContribution.Rectangular("b", 3, 0.5),
         UncertaintyContribution.Arcsine("c", 0, 0.2),
-        UncertaintyContribution.Trapezoidal("d", 1, 0.3, 0.4))
+        UncertaintyContribution.Trapezoidal("d", 1, 0.3, Ratio.FromPercent(40)))
         .WithCorrelations(("b", "d", 0.6));
 
     public static TheoryData<string, UncertaintyContribution, Func<double, double>> Distributions => new()
@@ -22,7 +23,7 @@ public class MonteCarloTests
         { "rectangular", UncertaintyContribution.Rectangular("x", 5, 2), z => Clamp((z - 3) / 4) },
         { "triangular", UncertaintyContribution.Triangular("x", 5, 2), z => Triangular.CDF(3, 7, 5, z) },
         { "arcsine", UncertaintyContribution.Arcsine("x", 5, 2), z => Math.Abs(z - 5) >= 2 ? (z > 5 ? 1 : 0) : 0.5 + Math.Asin((z - 5) / 2) / Math.PI },
-        { "trapezoidal", UncertaintyContribution.Trapezoidal("x", 5, 2, 0.4), z => Trapezoid((z - 5) / 2, 0.4) },
+        { "trapezoidal", UncertaintyContribution.Trapezoidal("x", 5, 2, Ratio.FromPercent(40)), z => Trapezoid((z - 5) / 2, 0.4) },
     };
 
     /// <summary>The largest distance of two distribution functions (Kolmogorov–Smirnov): 1.95/√M in one run of a thousand.</summary>

@@ -123,7 +123,7 @@ public class PreloadBandTests
         Assert.Equal(0, band.ProbabilityAbove(Force.FromKilonewtons(At(0) + 0.001)));
         Assert.Equal("µ_th", band.Dominating.Name);
         Close.To(At(0) - At(1), band.Dominating.Swing.Kilonewtons);
-        Close.To((high - low) / (high + low) / Math.Sqrt(3), band.RelativeArmUncertainty, 1e-9);
+        Close.To((high - low) / (high + low) / Math.Sqrt(3), band.RelativeArmUncertainty.DecimalFractions, 1e-9);
     }
 
     /// <summary>1/κ of a normal κ: the ends of the band are those of κ, turned over; first order would say 0.76 to 1.24.</summary>
@@ -138,7 +138,7 @@ public class PreloadBandTests
         Close.To(1 / (1 - 0.12 * z), band.Statistical.Maximum / band.Nominal, 0.004);
         Assert.Equal(0.81, Math.Round(band.Statistical.Minimum / band.Nominal, 2));
         Assert.Equal(1.31, Math.Round(band.Statistical.Maximum / band.Nominal, 2));
-        Close.To(0.12, band.RelativeArmUncertainty, 1e-9);
+        Close.To(0.12, band.RelativeArmUncertainty.DecimalFractions, 1e-9);
         Assert.False(band.IsFirstOrderEnough);
         Assert.Contains("mean lies", string.Join(';', band.Budget.Remarks), StringComparison.Ordinal);
     }
@@ -159,7 +159,7 @@ public class PreloadBandTests
     public void Bands_scale_and_contain(AnyJoint any, AnyTorque torque)
     {
         var range = new FrictionRange(any.Friction, new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction * 1.3));
-        ToleranceWindow<Torque> window = ToleranceWindow.FromPercent(torque.Torque, 6, 3);
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(torque.Torque, Ratio.FromPercent(6), Ratio.FromPercent(3));
         PreloadBand one = PreloadBand.Evaluate(new PreloadBandInputs(any.Model, window, range), Quick);
         PreloadBand two = PreloadBand.Evaluate(new PreloadBandInputs(any.Model, window.Scale(2), range), Quick);
 

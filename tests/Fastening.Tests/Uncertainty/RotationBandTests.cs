@@ -9,8 +9,8 @@ public class RotationBandTests
     private static readonly AnyTurnedJoint Turned = new(20, 0.125, 55, 30, 0.85, 1.9, 110, 0.14, 0.11);
     private static readonly FrictionRange Friction = new(new FrictionCoefficients(0.10, 0.09), new FrictionCoefficients(0.18, 0.15));
     private static readonly RotationTightening Tightening = Turned.Tightening;
-    private static readonly ToleranceWindow<Torque> Snug = ToleranceWindow.FromPercent(Tightening.SnugTorque, 20, 20);
-    private static readonly ToleranceWindow<Angle> Rotation = ToleranceWindow.FromPercent(Tightening.ElasticRotation * 0.6, 6, 6);
+    private static readonly ToleranceWindow<Torque> Snug = ToleranceWindow.FromDeviations(Tightening.SnugTorque, Ratio.FromPercent(20), Ratio.FromPercent(20));
+    private static readonly ToleranceWindow<Angle> Rotation = ToleranceWindow.FromDeviations(Tightening.ElasticRotation * 0.6, Ratio.FromPercent(6), Ratio.FromPercent(6));
 
     private static PreloadBandInputs Inputs(double compliancePercent) => new PreloadBandInputs(Turned.Model, Snug, Friction)
         .WithRotation(Tightening, Rotation, Ratio.FromPercent(compliancePercent), ScatterShape.Rectangular);
@@ -53,7 +53,7 @@ public class RotationBandTests
     {
         PreloadBand byRotation = PreloadBand.Evaluate(Inputs(5));
         FrictionTorqueModel middle = Turned.Model.WithFriction(new FrictionCoefficients(0.14, 0.12));
-        ToleranceWindow<Torque> torque = ToleranceWindow.FromPercent(middle.TorqueFor(byRotation.Nominal), 4, 4);
+        ToleranceWindow<Torque> torque = ToleranceWindow.FromDeviations(middle.TorqueFor(byRotation.Nominal), Ratio.FromPercent(4), Ratio.FromPercent(4));
         PreloadBand byTorque = PreloadBand.Evaluate(new PreloadBandInputs(Turned.Model, torque, Friction));
         Close.To(byTorque.Nominal.Kilonewtons, byRotation.Nominal.Kilonewtons, 1e-9);
         Assert.True(byRotation.Statistical.TighteningFactor < byTorque.Statistical.TighteningFactor - 0.1);

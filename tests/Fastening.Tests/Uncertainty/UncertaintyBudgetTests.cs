@@ -1,4 +1,5 @@
 using FsCheck.Xunit;
+using UnitsNet;
 
 namespace Fastening.Tests.Uncertainty;
 
@@ -13,13 +14,13 @@ public class UncertaintyBudgetTests
     {
         Close.To(DeviationOf(_ => 1), UncertaintyContribution.Rectangular("x", 7, 3).StandardUncertainty / 3, 1e-6);
         Close.To(DeviationOf(z => 1 - Math.Abs(z)), UncertaintyContribution.Triangular("x", 7, 3).StandardUncertainty / 3, 1e-6);
-        Close.To(DeviationOf(z => Math.Min(1, (1 - Math.Abs(z)) / 0.6)), UncertaintyContribution.Trapezoidal("x", 7, 3, 0.4).StandardUncertainty / 3, 1e-5);
+        Close.To(DeviationOf(z => Math.Min(1, (1 - Math.Abs(z)) / 0.6)), UncertaintyContribution.Trapezoidal("x", 7, 3, Ratio.FromPercent(40)).StandardUncertainty / 3, 1e-5);
 
         // x = a sin φ with φ even: the density has poles, the phase has none.
         double meanSquare = Enumerable.Range(0, 1000).Average(i => Math.Pow(Math.Sin(2 * Math.PI * (i + 0.5) / 1000), 2));
         Close.To(Math.Sqrt(meanSquare), UncertaintyContribution.Arcsine("x", 7, 3).StandardUncertainty / 3, 1e-12);
         Assert.Equal(0.1, UncertaintyContribution.FromCertificate("x", 7, 0.2, 2).StandardUncertainty);
-        Close.To(50, UncertaintyContribution.Rectangular("x", 0, 1).WithDoubt(0.1).DegreesOfFreedom);
+        Close.To(50, UncertaintyContribution.Rectangular("x", 0, 1).WithDoubt(Ratio.FromPercent(10)).DegreesOfFreedom);
     }
 
     [Fact]

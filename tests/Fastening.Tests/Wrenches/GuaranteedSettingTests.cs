@@ -92,7 +92,7 @@ public class GuaranteedSettingTests
     public void More_uncertainty_never_gives_more_settings(AnyWrench any, AnyTorque torque)
     {
         TorqueWrench wrench = any.Wrench.WithAccuracy(Ratio.FromPercent(2));
-        ToleranceWindow<Torque> required = ToleranceWindow.FromPercent(torque.Torque, 7, 11);
+        ToleranceWindow<Torque> required = ToleranceWindow.FromDeviations(torque.Torque, Ratio.FromPercent(7), Ratio.FromPercent(11));
         ToleranceWindow<Torque> before = wrench.GuaranteedSettingFor(required, Ratio.Zero).Window!;
         for (double percent = 0.5; wrench.GuaranteedSettingFor(required, Ratio.FromPercent(percent)).Window is ToleranceWindow<Torque> after; percent += 0.5)
         {
@@ -211,7 +211,7 @@ public class GuaranteedSettingTests
         var random = new Random(seed);
         double Uniform(double low, double high) => low + (high - low) * random.NextDouble();
         double atWrench = target.NewtonMeters / any.Wrench.TorqueRatio, low = Uniform(0.3, 1.2);
-        ToleranceWindow<Torque> required = ToleranceWindow.FromPercent(target.Torque, Uniform(1, 9), Uniform(1, 9));
+        ToleranceWindow<Torque> required = ToleranceWindow.FromDeviations(target.Torque, Ratio.FromPercent(Uniform(1, 9)), Ratio.FromPercent(Uniform(1, 9)));
         TorqueWrench wrench = any.Wrench.WithAccuracy(Ratio.FromPercent(Uniform(0, 6)))
             .WithRange(Nm(atWrench * low), Nm(atWrench * low * Uniform(1.02, 4)))
             .WithResolution(Nm(Math.Max(2e-6, atWrench * Math.Exp(Uniform(-7, -2.5)))));

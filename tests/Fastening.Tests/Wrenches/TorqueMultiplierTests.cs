@@ -36,7 +36,7 @@ public class TorqueMultiplierTests
     public void A_window_at_the_fastener_becomes_a_window_at_the_wrench()
     {
         var multiplier = new TorqueMultiplier(gearRatio: 4, efficiency: 0.9);
-        ToleranceWindow<Torque> window = multiplier.InputWindowFor(ToleranceWindow.FromPercent(Torque.FromNewtonMeters(1800), 5, 5));
+        ToleranceWindow<Torque> window = multiplier.InputWindowFor(ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(1800), Ratio.FromPercent(5), Ratio.FromPercent(5)));
 
         Assert.Equal(475, window.Lower.NewtonMeters, 9);
         Assert.Equal(525, window.Upper.NewtonMeters, 9);

@@ -70,7 +70,7 @@ public class TorqueWrenchTests
     [Property]
     public void Window_at_the_wrench_accepts_what_the_window_at_the_fastener_accepts(AnyWrench any, AnyTorque torque)
     {
-        ToleranceWindow<Torque> atFastener = ToleranceWindow.FromPercent(torque.Torque, 3, 5);
+        ToleranceWindow<Torque> atFastener = ToleranceWindow.FromDeviations(torque.Torque, Ratio.FromPercent(3), Ratio.FromPercent(5));
         ToleranceWindow<Torque> atWrench = any.Wrench.SettingWindowFor(atFastener);
         foreach (double share in new[] { 0.95, 0.97, 0.971, 1, 1.049, 1.05, 1.07 })
         {
