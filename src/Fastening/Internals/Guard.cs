@@ -121,6 +121,7 @@ internal static class Guard
     public static string ShowToCompare(IQuantity value)
     {
         string given = Show(value);
+        if (!Si.IsConvertible((double)value.Value)) return given;
         (double number, string unit) = InUnitOfBounds(value);
         bool same = unit.Length == 0 || double.IsInfinity(number) || Math.Abs(number - (double)value.Value) <= 1e-9 * Math.Abs(number);
         return same ? given : $"{given} ({Interval.Format(number, unit)})";

@@ -27,7 +27,7 @@ internal static class Si
     public static double Of(TorquePerLength value) => IsConvertible(value.Value) ? value.NewtonMetersPerMeter : Beyond(value.Value);
     public static double Of(RotationalStiffness value) => IsConvertible(value.Value) ? value.NewtonMetersPerRadian : Beyond(value.Value);
     public static double Of(TemperatureDelta value) => IsConvertible(value.Value) ? value.Kelvins : Beyond(value.Value);
-    public static double Millimeters(Length value) => value.Millimeters;
+    public static double Millimeters(Length value) => IsConvertible(value.Value) ? value.Millimeters : Beyond(value.Value);
     public static double Radians(Angle value) => Of(value) * RadiansPerDegree;
     public static double ToRadians(double degrees) => degrees * RadiansPerDegree;
     public static double ToDegrees(double radians) => radians / RadiansPerDegree;
@@ -95,8 +95,8 @@ internal static class Si
     public static RotationalStiffness InNewtonMetersPerDegree(RotationalStiffness value) =>
         IsConvertible(value.Value) ? value.ToUnit(UnitsNet.Units.RotationalStiffnessUnit.NewtonMeterPerDegree) : value;
 
-    // The conversion would overflow, and UnitsNet would refuse it in words that name neither the argument nor what is permitted.
-    private static bool IsConvertible(double value) => Math.Abs(value) < Furthest;
+    /// <summary>Whether a number of any unit can be converted: beyond, UnitsNet would refuse it in words that name neither the argument nor what is permitted.</summary>
+    public static bool IsConvertible(double value) => Math.Abs(value) < Furthest;
 
     private static double Beyond(double value) => value > 0 ? double.MaxValue : -double.MaxValue;
 
