@@ -35,7 +35,7 @@ public class JointBenchmark
         .WithHeadBearing(BearingSurface.ForHexagonHead(Thread), Pressure.FromMegapascals(760))
         .WithNutBearing(BearingSurface.ForHexagonNut(Thread), Pressure.FromMegapascals(760))
         .WithEngagement(ThreadEngagement.For(Thread, Length.FromMillimeters(14)).StrengthFor(
-            Pressure.FromMegapascals(1040), Pressure.FromMegapascals(640), Pressure.FromMegapascals(480)));
+            Pressure.FromMegapascals(1040), Pressure.FromMegapascals(1250), Pressure.FromMegapascals(640), Pressure.FromMegapascals(480)));
 
     private readonly HandWrittenJoint _hand = HandWrittenJoint.Like(Joint, Strength);
 

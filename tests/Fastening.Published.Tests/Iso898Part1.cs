@@ -24,7 +24,18 @@ public sealed class Iso898Part1 : PublishedSource
         new("iso898-Fm-", (row, _) => UltimateLoad(row).Newtons),
         new("iso898-Fp-", (row, _) => PropertyClass.Parse(row.Text("property_class"))
             .StrengthFor(CoarseThread(row)).ProofLoad(CoarseThread(row), Basis(row))!.Value.Newtons),
+        new("iso898-hot-", HotStrength),
+        new("interp-8.8-", HotStrength),
     ];
+
+    /// <summary>The informative annex on elevated temperature; of class 5.6, for which two series are in circulation, the package holds none.</summary>
+    private static double? HotStrength(PublishedRow row, string output)
+    {
+        if (row.Text("property_class") == "5.6") return null;
+        BoltStrength room = StrengthOf(row, 16);
+        Pressure hot = room.AtTemperature(Temperature.FromDegreesCelsius(row["temperature_C"])).YieldStrength;
+        return output == "retention" ? hot / room.YieldStrength : hot.Megapascals;
+    }
 
     /// <summary>The class of a row, for a thread of a diameter; strength does not depend on the pitch.</summary>
     internal static BoltStrength StrengthOf(PublishedRow row, double diameterMillimeters) =>

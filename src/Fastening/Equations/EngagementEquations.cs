@@ -1,14 +1,20 @@
+using Fastening.Internals;
+
 namespace Fastening.Equations;
 
 /// <summary>Stripping of engaged 60° threads: shear areas, forces, least engaged length.</summary>
 /// <remarks>
 /// SI doubles in and out, no checks. Each thread shears on the cylinder to which the other reaches: the external thread at the minor diameter of
 /// the internal one, the internal thread at the major diameter of the external one. Diameters are the limits that leave the least metal.
+/// C_1, C_2 and C_3 are fits: outside their published range they are refused, here too, and never extrapolated.
 /// </remarks>
 public static class EngagementEquations
 {
     private const string ShearAreas = "FED-STD-H28/2B (1991) and ASME B1.1-2019 App. B (from memory); derived";
+    private const double NarrowestNut = 1.4;
     private const string Reductions = "VDI 2230-1:2015 §5.5.5 after Alexander (1977) (from memory)";
+
+    private static readonly Interval PublishedRatios = new(0.4, 2.2);
 
     /// <summary>Axial thickness of the external thread at the minor diameter of the internal thread.</summary>
     public static double ExternalThickness(double P, double E_s, double K_n) => P / 2 + (E_s - K_n) / Math.Sqrt(3);
@@ -50,6 +56,14 @@ public static class EngagementEquations
         BoltBreakingForce, "engagement.bolt-breaking-force", Symbols.BoltBreakingForce, "R_m*A_s", "ISO 898-1:2013 §9.1; VDI 2230-1:2015 §5.5.5",
         Symbols.TensileStrength, Symbols.StressArea);
 
+    /// <summary>Force that breaks a bolt of the greatest tensile strength.</summary>
+    public static double GreatestBoltBreakingForce(double R_mmax, double A_s) => R_mmax * A_s;
+
+    /// <summary>F_mSmax = R_mmax A_s.</summary>
+    public static Equation<Func<double, double, double>> GreatestBoltBreakingForceEquation { get; } = Equation.Define(
+        GreatestBoltBreakingForce, "engagement.greatest-bolt-breaking-force", Symbols.GreatestBoltBreakingForce, "R_mmax*A_s",
+        "VDI 2230-1:2015 §5.5.5, R11 (from memory)", Symbols.GreatestTensileStrength, Symbols.StressArea);
+
     /// <summary>Force that strips the external thread.</summary>
     public static double ExternalStripForce(double tau_s, double AS_s) => tau_s * AS_s;
 
@@ -75,8 +89,10 @@ public static class EngagementEquations
         Symbols.InternalShearStrength, Symbols.InternalShearArea, Symbols.ExternalShearStrength, Symbols.ExternalShearArea);
 
     /// <summary>Factor for the widening of a nut under load; a nut of 1.9 d and more does not widen.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The nut is narrower than 1.4 d: nothing is published.</exception>
     public static double NutDilationFactor(double s_w, double d)
     {
+        if (!(s_w / d >= NarrowestNut * (1 - Tolerance.Widening))) Guard.RefuseAgainst(nameof(s_w), s_w / d, "at least 1.4 diameters");
         double width = Math.Min(s_w / d, 1.9);
         return 3.8 * width - width * width - 2.61;
     }
@@ -87,8 +103,10 @@ public static class EngagementEquations
         Symbols.NutWidth, Symbols.NominalDiameter, "s_w - 1.4*d");
 
     /// <summary>Factor for the bending of the external thread; 0.897 (rounded) as long as the internal thread is the weaker one.</summary>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="R_S"/> is outside 0.4 to 2.2: nothing is published.</exception>
     public static double ExternalBendingFactor(double R_S)
     {
+        Guard.Check(R_S, PublishedRatios);
         double x = Math.Max(R_S - 1, 0);
         return 0.8973 + x * (0.1022 + x * (1.5478 - x * (2.3158 - x * 0.9353)));
     }
@@ -99,8 +117,10 @@ public static class EngagementEquations
         "0.8973 + 0.1022*max(R_S - 1, 0) + 1.5478*max(R_S - 1, 0)^2 - 2.3158*max(R_S - 1, 0)^3 + 0.9353*max(R_S - 1, 0)^4", Reductions, Symbols.StrippingRatio);
 
     /// <summary>Factor for the bending of the internal thread; 0.897 as long as the external thread is the weaker one.</summary>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="R_S"/> is outside 0.4 to 2.2: nothing is published.</exception>
     public static double InternalBendingFactor(double R_S)
     {
+        Guard.Check(R_S, PublishedRatios);
         double x = Math.Min(R_S, 1);
         return 0.728 + 1.769 * x - 2.896 * (x * x) + 1.296 * (x * x * x);
     }
@@ -135,20 +155,20 @@ public static class EngagementEquations
         Symbols.BoltBreakingForce, Symbols.ExternalStripForce, Symbols.InternalStripForce);
 
     /// <summary>Engaged length at which the external thread strips as the bolt breaks: the force to strip grows with the length.</summary>
-    public static double ExternalLeastLength(double L_e, double F_mS, double F_mGS) => L_e * F_mS / F_mGS;
+    public static double ExternalLeastLength(double L_e, double F_mSmax, double F_mGS) => L_e * F_mSmax / F_mGS;
 
-    /// <summary>L_GS = L_e F_mS/F_mGS.</summary>
+    /// <summary>L_GS = L_e F_mSmax/F_mGS.</summary>
     public static Equation<Func<double, double, double, double>> ExternalLeastLengthEquation { get; } = Equation.Define(
-        ExternalLeastLength, "engagement.external-least-length", Symbols.ExternalLeastLength, "L_e*F_mS/F_mGS", "derived",
-        Symbols.EngagedLength, Symbols.BoltBreakingForce, Symbols.ExternalStripForce);
+        ExternalLeastLength, "engagement.external-least-length", Symbols.ExternalLeastLength, "L_e*F_mSmax/F_mGS", "derived",
+        Symbols.EngagedLength, Symbols.GreatestBoltBreakingForce, Symbols.ExternalStripForce);
 
     /// <summary>Engaged length at which the internal thread strips as the bolt breaks.</summary>
-    public static double InternalLeastLength(double L_e, double F_mS, double F_mGM) => L_e * F_mS / F_mGM;
+    public static double InternalLeastLength(double L_e, double F_mSmax, double F_mGM) => L_e * F_mSmax / F_mGM;
 
-    /// <summary>L_GM = L_e F_mS/F_mGM.</summary>
+    /// <summary>L_GM = L_e F_mSmax/F_mGM.</summary>
     public static Equation<Func<double, double, double, double>> InternalLeastLengthEquation { get; } = Equation.Define(
-        InternalLeastLength, "engagement.internal-least-length", Symbols.InternalLeastLength, "L_e*F_mS/F_mGM", "derived",
-        Symbols.EngagedLength, Symbols.BoltBreakingForce, Symbols.InternalStripForce);
+        InternalLeastLength, "engagement.internal-least-length", Symbols.InternalLeastLength, "L_e*F_mSmax/F_mGM", "derived",
+        Symbols.EngagedLength, Symbols.GreatestBoltBreakingForce, Symbols.InternalStripForce);
 
     /// <summary>Least engaged length for the bolt to break before either thread strips.</summary>
     public static double LeastEngagedLength(double L_GS, double L_GM) => Math.Max(L_GS, L_GM);
@@ -157,4 +177,13 @@ public static class EngagementEquations
     public static Equation<Func<double, double, double>> LeastEngagedLengthEquation { get; } = Equation.Define(
         LeastEngagedLength, "engagement.least-engaged-length", Symbols.LeastEngagedLength, "max(L_GS, L_GM)", "VDI 2230-1:2015 §5.5.5 (from memory)",
         Symbols.ExternalLeastLength, Symbols.InternalLeastLength);
+
+    /// <summary>Length of thread with the incomplete threads that do not carry.</summary>
+    public static double TotalLength(double L_min, double n_i, double P) => L_min + n_i * P;
+
+    /// <summary>m_ges = L_min + n_i P.</summary>
+    public static Equation<Func<double, double, double, double>> TotalLengthEquation { get; } = Equation.Define(
+        TotalLength, "engagement.total-length", Symbols.TotalThreadLength, "L_min + n_i*P",
+        "VDI 2230-1 §5.5.5, R11: 2 pitches in 2015, 0.8 in 2003 (from memory)",
+        Symbols.LeastEngagedLength, Symbols.IncompletePitches, Symbols.Pitch);
 }

@@ -75,6 +75,9 @@ public sealed class SymbolUnit
     /// <summary>Kelvin, as a difference.</summary>
     public static SymbolUnit TemperatureChange { get; } = new("K", "K", 1);
 
+    /// <summary>Degree Celsius: the temperature of a table that is printed in it.</summary>
+    public static SymbolUnit Celsius { get; } = new("°C", "°C", 1);
+
     /// <summary>One per kelvin, printed in micrometres per metre and kelvin.</summary>
     public static SymbolUnit ThermalExpansion { get; } = new("1/K", "µm/(m·K)", 1e6);
 

@@ -53,6 +53,18 @@ public static partial class Symbols
     /// <summary>Force that breaks the bolt in the thread.</summary>
     public static Symbol BoltBreakingForce { get; } = new("F_mS", SymbolUnit.Force, "force that breaks the bolt", 10, 1e8);
 
+    /// <summary>Greatest tensile strength that the bolt may have.</summary>
+    public static Symbol GreatestTensileStrength { get; } = new("R_mmax", SymbolUnit.Stress, "greatest tensile strength of the bolt", 1e8, 3e9);
+
+    /// <summary>Force that breaks a bolt of the greatest tensile strength.</summary>
+    public static Symbol GreatestBoltBreakingForce { get; } = new("F_mSmax", SymbolUnit.Force, "force that breaks a bolt of the greatest tensile strength", 10, 1e8);
+
+    /// <summary>Pitches of incomplete thread that do not carry.</summary>
+    public static Symbol IncompletePitches { get; } = new("n_i", SymbolUnit.Ratio, "pitches of incomplete thread", 0, 4);
+
+    /// <summary>Length of thread with the incomplete threads.</summary>
+    public static Symbol TotalThreadLength { get; } = new("m_ges", SymbolUnit.Length, "length of thread, incomplete threads included", 1e-4, 1);
+
     /// <summary>Force that strips the external thread.</summary>
     public static Symbol ExternalStripForce { get; } = new("F_mGS", SymbolUnit.Force, "force that strips the external thread", 10, 1e8);
 

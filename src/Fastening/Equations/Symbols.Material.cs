@@ -23,6 +23,24 @@ public static partial class Symbols
     /// <summary>Minimum pretension of a structural bolt.</summary>
     public static Symbol MinimumPretension { get; } = new("T_m", SymbolUnit.Force, "minimum pretension", 1, 6e7);
 
+    /// <summary>Yield strength at temperature.</summary>
+    public static Symbol HotYieldStrength { get; } = new("R_pT", SymbolUnit.Stress, "yield strength at temperature", 1e7, 2e9);
+
+    /// <summary>Yield strength at the tabulated temperature below.</summary>
+    public static Symbol YieldStrengthBelow { get; } = new("R_p1", SymbolUnit.Stress, "yield strength at the tabulated temperature below", 1e7, 2e9);
+
+    /// <summary>Yield strength at the tabulated temperature above.</summary>
+    public static Symbol YieldStrengthAbove { get; } = new("R_p2", SymbolUnit.Stress, "yield strength at the tabulated temperature above", 1e7, 2e9);
+
+    /// <summary>Tabulated temperature below.</summary>
+    public static Symbol TemperatureBelow { get; } = new("T_1", SymbolUnit.Celsius, "tabulated temperature below", 20, 1000);
+
+    /// <summary>Tabulated temperature above.</summary>
+    public static Symbol TemperatureAbove { get; } = new("T_2", SymbolUnit.Celsius, "tabulated temperature above", 20, 1000);
+
+    /// <summary>Temperature of the bolt.</summary>
+    public static Symbol BoltTemperature { get; } = new("T_S", SymbolUnit.Celsius, "temperature of the bolt", 20, 1000);
+
     /// <summary>Young's modulus.</summary>
     public static Symbol YoungsModulus { get; } = new("E_Y", SymbolUnit.Stress, "Young's modulus", 1e9, 1e12);
 

@@ -58,6 +58,8 @@ internal static class Domains
     public static readonly Interval PartialFactor = new(1, 10);
     public static readonly Interval SlipFactor = new(1e-4, 1);
     public static readonly Interval TemperatureChange = new(-300, 3000);
+    public static readonly Interval AssemblyTemperature = new(-60, 100);
+    public static readonly Interval HotTemperature = new(20, 1000);
     public static readonly Interval ModulusRatio = new(0.05, 3);
     public static readonly Interval Safety = new(1, 1000);
     public static readonly Interval SampleCount = new(2, 1e5);

@@ -95,6 +95,14 @@ internal static class Guard
         return kelvins;
     }
 
+    /// <summary>Temperatures are checked and returned in degrees Celsius.</summary>
+    public static double Check(Temperature value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double celsius = Si.Of(value);
+        if (!domain.Contains(celsius)) Refuse(name, Si.InDegreesCelsius(value), domain, 1, "°C");
+        return celsius;
+    }
+
     public static double Check(double value, in Interval domain, string unit = "", [CallerArgumentExpression(nameof(value))] string name = "")
     {
         if (!domain.Contains(value)) RefuseNumber(name, value, domain, unit);
@@ -129,7 +137,7 @@ internal static class Guard
 
     // Without the commas that a quantity puts between thousands: half the world reads 1,062 as a little more than one.
     public static string Show(IQuantity value) =>
-        $"{((double)value.Value).ToString("G6", CultureInfo.InvariantCulture)} {value.ToString("a", CultureInfo.InvariantCulture)}".Replace(" °", "°").Replace(" %", "%");
+        $"{((double)value.Value).ToString("G6", CultureInfo.InvariantCulture)} {value.ToString("a", CultureInfo.InvariantCulture)}".Replace(" °", "°").Replace("°C", " °C").Replace(" %", "%");
 
     private static (double Number, string Unit) InUnitOfBounds(IQuantity value) => value switch
     {

@@ -27,6 +27,9 @@ internal static class Si
     public static double Of(TorquePerLength value) => IsConvertible(value.Value) ? value.NewtonMetersPerMeter : Beyond(value.Value);
     public static double Of(RotationalStiffness value) => IsConvertible(value.Value) ? value.NewtonMetersPerRadian : Beyond(value.Value);
     public static double Of(TemperatureDelta value) => IsConvertible(value.Value) ? value.Kelvins : Beyond(value.Value);
+
+    /// <summary>In degrees Celsius, the unit of every table of the trade and exact there.</summary>
+    public static double Of(Temperature value) => IsConvertible(value.Value) ? value.DegreesCelsius : Beyond(value.Value);
     public static double Millimeters(Length value) => IsConvertible(value.Value) ? value.Millimeters : Beyond(value.Value);
     public static double Radians(Angle value) => Of(value) * RadiansPerDegree;
     public static double ToRadians(double degrees) => degrees * RadiansPerDegree;
@@ -45,6 +48,7 @@ internal static class Si
     public static Duration Duration(double seconds) => UnitsNet.Duration.FromSeconds(seconds);
     public static RotationalSpeed RotationalSpeed(double degreesPerSecond) => UnitsNet.RotationalSpeed.FromDegreesPerSecond(degreesPerSecond);
     public static TemperatureDelta TemperatureDelta(double kelvins) => UnitsNet.TemperatureDelta.FromKelvins(kelvins);
+    public static Temperature Temperature(double celsius) => UnitsNet.Temperature.FromDegreesCelsius(celsius);
     public static Energy Energy(double joules) => UnitsNet.Energy.FromJoules(joules);
     public static RotationalStiffness RotationalStiffnessPerDegree(double newtonMetersPerDegree) => UnitsNet.RotationalStiffness.FromNewtonMetersPerDegree(newtonMetersPerDegree);
     public static Ratio Ratio(double fraction) => UnitsNet.Ratio.FromDecimalFractions(fraction);
@@ -94,6 +98,10 @@ internal static class Si
     /// <summary>In newton-metres per degree, as a refusal shows it; a stiffness too large for that as it was given.</summary>
     public static RotationalStiffness InNewtonMetersPerDegree(RotationalStiffness value) =>
         IsConvertible(value.Value) ? value.ToUnit(UnitsNet.Units.RotationalStiffnessUnit.NewtonMeterPerDegree) : value;
+
+    /// <summary>In degrees Celsius, as a refusal shows it; a temperature too large for that as it was given.</summary>
+    public static Temperature InDegreesCelsius(Temperature value) =>
+        IsConvertible(value.Value) ? value.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius) : value;
 
     /// <summary>Whether a number of any unit can be converted: beyond, UnitsNet would refuse it in words that name neither the argument nor what is permitted.</summary>
     public static bool IsConvertible(double value) => Math.Abs(value) < Furthest;

@@ -13,7 +13,7 @@ public sealed partial class BoltCompliance
 
     /// <summary>A bolt with nut after VDI 2230, with a shank of the nominal diameter. <see cref="TappedInto"/> takes the nut away.</summary>
     /// <param name="thread">Thread.</param>
-    /// <param name="length">Length of the bolt under its head, at least the grip.</param>
+    /// <param name="length">Length of the bolt under its head, at least the grip and half a diameter. A nut needs more: its height.</param>
     /// <param name="threadedLength">Threaded length, at most <paramref name="length"/>; equal to it for a bolt threaded to the head.</param>
     /// <param name="grip">Thickness of everything clamped, washers included; for a tapped part, without it.</param>
     /// <param name="head">Head.</param>
@@ -28,8 +28,15 @@ public sealed partial class BoltCompliance
     {
         Guard.NotNull(thread);
         (double shank, double free) = Divide(length, threadedLength, grip);
+        double beyond = Si.Of(length) - Si.Of(grip), engaged = EngagedThreadFactor * thread.Diameter;
+        if (beyond < engaged * (1 - Tolerance.Widening))
+        {
+            Length longest = (length - Si.Length(engaged)).ToUnit(grip.Unit);
+            Guard.RefuseAgainst(nameof(grip), grip, $"at most {Guard.ShowToCompare(longest)}: the bolt, {Guard.ShowToCompare(length)}, must reach half a diameter past it, the thread that is counted there");
+        }
+
         BoltSection[] sections = GripOf(shank, free, Si.Of(thread.NominalDiameter), thread.Geometry.RootDiameter);
-        return new BoltCompliance(BoltComplianceMethod.Vdi2230, thread, Guard.NotNull(material), sections, Known(head));
+        return new BoltCompliance(BoltComplianceMethod.Vdi2230, thread, Guard.NotNull(material), sections, Known(head), beyondGrip: beyond);
     }
 
     /// <summary>A bolt with nut after VDI 2230, of sections: waists, extension sleeves. <see cref="TappedInto"/> takes the nut away.</summary>
@@ -68,7 +75,7 @@ public sealed partial class BoltCompliance
         (double shank, double free) = Divide(length, threadedLength, grip);
         BoltSection[] sections = GripOf(shank, free, Si.Of(thread.NominalDiameter), thread.Geometry.StressDiameter);
         return new BoltCompliance(
-            BoltComplianceMethod.Textbook, thread, Guard.NotNull(material), sections, shank: shank, freeThread: free);
+            BoltComplianceMethod.Textbook, thread, Guard.NotNull(material), sections, shank: shank, freeThread: free, beyondGrip: Si.Of(length) - Si.Of(grip));
     }
 
     /// <summary>A bolt of the sections that are given; nothing is added for head, engaged thread and nut.</summary>

@@ -22,8 +22,9 @@ public sealed partial class BoltCompliance
 
     private BoltCompliance(
         BoltComplianceMethod method, ScrewThread thread, ElasticMaterial material, BoltSection[] grip, BoltHead head = default,
-        ElasticMaterial? tappedMaterial = null, double shank = 0, double freeThread = 0)
+        ElasticMaterial? tappedMaterial = null, double shank = 0, double freeThread = 0, double? beyondGrip = null)
     {
+        BeyondGripMeters = beyondGrip;
         _shank = shank;
         _freeThread = freeThread;
         Method = method;
@@ -54,6 +55,9 @@ public sealed partial class BoltCompliance
     /// <summary>Length of the sections between head and first engaged thread.</summary>
     public Length GripLength => Si.Length(GripMeters);
 
+    /// <summary>Length of the bolt past the grip, for nut or tapped part; null for a bolt of sections, which do not say it.</summary>
+    public Length? BeyondGrip => BeyondGripMeters is double length ? Si.Length(length) : null;
+
     /// <summary>Elastic resilience δ_S, metres of stretch per newton.</summary>
     public double MetersPerNewton { get; }
 
@@ -70,6 +74,8 @@ public sealed partial class BoltCompliance
     public bool IsTapped => _tappedMaterial is not null;
 
     internal double GripMeters { get; }
+
+    internal double? BeyondGripMeters { get; }
 
     /// <summary>Σ l_i α_i over the grip, metres per kelvin; null when the expansion of a section is unknown.</summary>
     internal double? ExpansionPerKelvin { get; }
@@ -88,7 +94,7 @@ public sealed partial class BoltCompliance
             throw new InvalidOperationException($"Only a bolt of VDI 2230 counts a nut; for this one ({MethodName}) take the grip of BoltCompliance.TappedGrip.");
         }
 
-        return new BoltCompliance(Method, Thread, Material, _grip, _head, material);
+        return new BoltCompliance(Method, Thread, Material, _grip, _head, material, beyondGrip: BeyondGripMeters);
     }
 
     /// <summary>Elongation of the bolt under a force (equation <c>bolt.elongation</c>).</summary>

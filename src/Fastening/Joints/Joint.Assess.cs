@@ -15,7 +15,8 @@ public sealed partial class Joint
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
     /// A thermal expansion is unknown; bolt, layers and temperatures do not match; the capacity speaks of another thread than that of the bolt, of a
-    /// face under a nut where the bolt sits in a tapped part, or of no nut where there is one.
+    /// face under a nut where the bolt sits in a tapped part, or of no nut where there is one; or the hot bolt is stronger than at room temperature; or
+    /// the engaged length is more than the bolt reaches past the grip.
     /// </exception>
     /// <example><code>JointAssessment assessment = joint.Assess(duty, PreloadScatter.FromTighteningFactor(1.6).RangeBelow(permitted), capacity);</code></example>
     public JointAssessment Assess(JointDuty duty, PreloadRange assembly, JointCapacity capacity)
@@ -25,6 +26,9 @@ public sealed partial class Joint
         Guard.NotNull(capacity);
         RefuseOtherThread(capacity, capacity.Bolt?.Model.Thread, "tightening model");
         RefuseOtherThread(capacity, capacity.Engagement?.Engagement.Thread, "engaged thread");
+        RefuseOtherThread(capacity, capacity.HotBolt?.Cold?.Thread, "hot bolt");
+        RefuseStrongerWhenHot(capacity);
+        RefuseLongerThanBolt(capacity.Engagement);
         return new JointAssessment(new JointChecks(this, duty, assembly, capacity), HasNut(capacity));
     }
 
@@ -44,6 +48,26 @@ public sealed partial class Joint
         }
 
         return Form != JointForm.TappedThread && !capacity.IsWithoutNut;
+    }
+
+    private static void RefuseStrongerWhenHot(JointCapacity capacity)
+    {
+        if (capacity is not { HotBolt: HotStrength hot, Bolt: JointCapacity.BoltInService bolt }) return;
+        if (hot.YieldSi > bolt.Strength.Yield)
+        {
+            throw new ArgumentException($"The hot bolt has {hot}, more than at room temperature ({bolt.Strength}).", nameof(capacity));
+        }
+    }
+
+    /// <summary>The thread cannot engage further than the bolt reaches; the effective grip of a textbook bolt takes in up to half a diameter of it.</summary>
+    private void RefuseLongerThanBolt(EngagementStrength? capacity)
+    {
+        if (capacity is null || Bolt.BeyondGripMeters is not double beyond) return;
+        double reach = beyond + (Bolt.Method == BoltComplianceMethod.Textbook ? Bolt.Thread.Diameter / 2 : 0), engaged = capacity.Engagement.LengthSi;
+        if (engaged <= reach * (1 + Tolerance.Widening)) return;
+        throw new ArgumentException(
+            FormattableString.Invariant($"The engaged length is {engaged * 1e3:G6} mm, the bolt reaches {reach * 1e3:G6} mm into nut or tapped part: it is too short."),
+            nameof(capacity));
     }
 
     private void RefuseOtherThread(JointCapacity capacity, ScrewThread? thread, string what)

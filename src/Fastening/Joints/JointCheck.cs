@@ -14,11 +14,11 @@ public sealed class JointCheck
     private readonly JointChecks _checks;
     private readonly double _demand, _capacity;
 
-    internal JointCheck(JointChecks checks, JointCheckKind kind, string openBecause)
+    internal JointCheck(JointChecks checks, JointCheckKind kind, JointCheckLack lack)
     {
         _checks = checks;
         Kind = kind;
-        OpenBecause = openBecause;
+        Lack = lack;
     }
 
     internal JointCheck(JointChecks checks, JointCheckKind kind, double demand, double capacity, double? factor)
@@ -57,7 +57,13 @@ public sealed class JointCheck
     public double? LoadIntroductionFactor { get; }
 
     /// <summary>What was not stated, so that the check is open; null when it was made.</summary>
-    public string? OpenBecause { get; }
+    public JointCheckLack? Lack { get; }
+
+    /// <summary>The same in words; null when the check was made.</summary>
+    public string? OpenBecause => Lack is JointCheckLack lack ? _checks.Describe(lack, Kind) : null;
+
+    /// <summary>The strength of the hot bolt with which the check was made; null when it was made with one at room temperature, or with none.</summary>
+    public HotStrength? HotStrength => Lack is null && Kind == JointCheckKind.WorkingStress ? _checks.HotBolt : null;
 
     /// <summary>Whether the check was made and holds with a safety that is asked for.</summary>
     /// <param name="safety">The safety, 1 or more.</param>
@@ -85,11 +91,12 @@ public sealed class JointCheck
     /// <inheritdoc />
     public override string ToString()
     {
-        if (OpenBecause is not null) return $"{Name}: not assessed, {OpenBecause}";
+        if (Lack is not null) return $"{Name}: not assessed, {OpenBecause}";
         string outcome = Outcome == CheckOutcome.Holds ? "holds" : "FAILS";
         return $"{Name}: {outcome}, {(Kind == JointCheckKind.BoltStaysTight ? ShowTension() : $"{Show(_demand)} asked, {Show(_capacity)} there")}"
             + (Safety is double safety ? FormattableString.Invariant($", safety {safety:0.00}") : "")
-            + (LoadIntroductionFactor is double n ? FormattableString.Invariant($" at n {n:0.###}") : "");
+            + (LoadIntroductionFactor is double n ? FormattableString.Invariant($" at n {n:0.###}") : "")
+            + (HotStrength is HotStrength hot ? FormattableString.Invariant($"; yield strength at {hot.Celsius:0.#} °C, relaxation not included") : "");
     }
 
     private static double? SafetyOf(Derivation? work, JointCheckKind kind, double demand, double capacity)

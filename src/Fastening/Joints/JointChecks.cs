@@ -25,7 +25,7 @@ internal sealed class JointChecks
     /// <summary>The check at the end of the load introduction that is the worst for it.</summary>
     public JointCheck Make(JointCheckKind kind)
     {
-        if (LackOf(kind) is string lack) return new JointCheck(this, kind, lack);
+        if (LackOf(kind) is JointCheckLack lack) return new JointCheck(this, kind, lack);
         LoadIntroduction introduction = _duty.Introduction;
         (double Demand, double Capacity) low = Of(null, kind, introduction.Low);
         bool dependsOnIntroduction = kind != JointCheckKind.PermittedPreload && (kind != JointCheckKind.BoltStaysTight || _duty.AxialLow < 0);
@@ -56,24 +56,45 @@ internal sealed class JointChecks
         };
     }
 
-    private string? LackOf(JointCheckKind kind) => kind switch
+    /// <summary>The strength of the hot bolt, where the bolt gets warmer than a room and one is stated.</summary>
+    public HotStrength? HotBolt => _duty.Temperatures?.HottestBolt > JointTemperatures.WarmestRoom ? _capacity.HotBolt : null;
+
+    public string Describe(JointCheckLack lack, JointCheckKind kind)
     {
-        JointCheckKind.PermittedPreload when _capacity.PermittedPreloadSi is null => "no permitted preload is stated",
-        JointCheckKind.ResidualClamp when _duty.RequiredClampSi is null => "no required clamp force is stated",
-        JointCheckKind.Slip when !_duty.AsksForFriction => "neither a transverse load nor a torque is stated",
-        JointCheckKind.WorkingStress when _capacity.Bolt is null => "neither tightening nor strength of the bolt is stated",
-        JointCheckKind.AlternatingStress when _capacity.PermittedAmplitudeSi is null => "no permitted amplitude is stated",
-        JointCheckKind.AlternatingStress when IsSlack => "the pressing load takes all tension from the bolt",
-        JointCheckKind.HeadPressure => LackOf(_capacity.Head, "head"),
-        JointCheckKind.NutPressure => LackOf(_capacity.Nut, "nut"),
-        JointCheckKind.ThreadStripping when _capacity.Engagement is null => "no engaged thread is stated",
+        bool bolt = lack == JointCheckLack.HotStrengthOfBolt;
+        double? reached = bolt ? _duty.Temperatures?.HottestBolt : _duty.Temperatures?.Hottest;
+        double stated = bolt ? _capacity.HotBolt?.Celsius ?? double.NaN : _capacity.StrengthsUpToSi;
+        return JointCheckWording.DescribeLack(
+            lack, kind, reached ?? 0, double.IsNaN(stated) ? "room temperature" : FormattableString.Invariant($"{stated:0.#} °C"));
+    }
+
+    private JointCheckLack? LackOf(JointCheckKind kind) => kind switch
+    {
+        JointCheckKind.PermittedPreload when _capacity.PermittedPreloadSi is null => JointCheckLack.PermittedPreload,
+        JointCheckKind.ResidualClamp when _duty.RequiredClampSi is null => JointCheckLack.RequiredClamp,
+        JointCheckKind.Slip when !_duty.AsksForFriction => JointCheckLack.SlipLoad,
+        JointCheckKind.WorkingStress when _capacity.Bolt is null => JointCheckLack.BoltStrength,
+        JointCheckKind.WorkingStress when IsBoltTooHot => JointCheckLack.HotStrengthOfBolt,
+        JointCheckKind.AlternatingStress when _capacity.PermittedAmplitudeSi is null => JointCheckLack.PermittedAmplitude,
+        JointCheckKind.AlternatingStress when IsSlack => JointCheckLack.TensionInBolt,
+        JointCheckKind.HeadPressure when LackOf(_capacity.Head) is JointCheckLack lack => lack,
+        JointCheckKind.NutPressure when LackOf(_capacity.Nut) is JointCheckLack lack => lack,
+        JointCheckKind.ThreadStripping when _capacity.Engagement is null => JointCheckLack.EngagedThread,
+        JointCheckKind.AlternatingStress or JointCheckKind.HeadPressure or JointCheckKind.NutPressure or JointCheckKind.ThreadStripping
+            when IsAbove(_duty.Temperatures?.Hottest, _capacity.StrengthsUpToSi) => JointCheckLack.StrengthAtTemperature,
         _ => null,
     };
 
-    private static string? LackOf(JointCapacity.Face? face, string where) =>
-        face is null ? $"no face and permitted pressure under the {where} are stated"
-        : face.Surface.OuterDiameter is null ? $"of the face under the {where} only the effective diameter or a circle is known"
+    private static JointCheckLack? LackOf(JointCapacity.Face? face) =>
+        face is null ? JointCheckLack.BearingSurface
+        : face.Surface.OuterDiameter is null ? JointCheckLack.BearingRing
         : null;
+
+    /// <summary>Warmer than its strength is stated for, at room temperature or hot.</summary>
+    private bool IsBoltTooHot => IsAbove(
+        _duty.Temperatures?.HottestBolt, Math.Max(JointCapacity.HottestOfRoomStrength, _capacity.HotBolt?.Celsius ?? 0));
+
+    private static bool IsAbove(double? celsius, double limit) => celsius > limit + 1e-9;
 
     /// <summary>Less safety; of two without any, more demand or less capacity.</summary>
     private static bool IsWorse((double Demand, double Capacity) one, (double Demand, double Capacity) other)
@@ -136,7 +157,8 @@ internal sealed class JointChecks
         double force = LoadShareEquations.BoltForceEquation.Step(work, HighestPreload(work, springs), Share(work, springs, factor), _duty.AxialHigh);
         StressedSection section = work is null ? bolt.Section : StressedSection.Of(work, bolt.Model.Thread, bolt.Torsion, bolt.Waist);
         double arm = WorkingStress.ThreadArm(work, bolt.Model);
-        return (WorkingStress.Compute(work, section, bolt.Model, arm, _high, force, bolt.ResidualTorsion).Equivalent, bolt.Strength.Yield);
+        return (WorkingStress.Compute(work, section, bolt.Model, arm, _high, force, bolt.ResidualTorsion).Equivalent,
+            HotBolt?.YieldOf(work) ?? bolt.Strength.Yield);
     }
 
     private double Amplitude(Derivation? work, in JointSprings springs, double factor)

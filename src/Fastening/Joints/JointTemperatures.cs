@@ -7,11 +7,16 @@ namespace Fastening;
 /// <remarks>
 /// A rise is positive, cold is negative. Unless <see cref="WithModuli"/> is used, the moduli stay those of assembly. Give the mean coefficient of
 /// expansion over these temperatures with the materials. A warm start or shutdown is a duty of its own: the bolt lags behind the parts.
+/// Strengths depend on the temperature itself: rise and <see cref="AssembledAt"/>. Where that is not stated, assembly is taken at 35 °C, the upper end
+/// of the room temperature of ISO 898-1 (10 to 35 °C).
 /// </remarks>
 /// <example><code>new JointTemperatures(bolt: TemperatureDelta.FromKelvins(60), parts: TemperatureDelta.FromKelvins(80))
 /// JointTemperatures.ByLayer(bolt, steelFoot, ironBed).WithModuli(bolt: 0.95, parts: 0.97)</code></example>
 public sealed class JointTemperatures
 {
+    /// <summary>The upper end of the room temperature at which bolts are tested (ISO 898-1:2013 clause 1, from memory), in degrees Celsius.</summary>
+    internal const double WarmestRoom = 35;
+
     private readonly double[] _layers;
 
     /// <summary>One rise for the bolt and one for all layers.</summary>
@@ -24,8 +29,9 @@ public sealed class JointTemperatures
     {
     }
 
-    private JointTemperatures(double bolt, double[] layers, double boltModulus, double partsModulus)
+    private JointTemperatures(double bolt, double[] layers, double boltModulus, double partsModulus, double? assembly = null)
     {
+        AssemblySi = assembly;
         BoltSi = bolt;
         _layers = layers;
         BoltModulusRatio = boltModulus;
@@ -44,7 +50,18 @@ public sealed class JointTemperatures
     /// <summary>Modulus of the parts at temperature over that at assembly.</summary>
     public double PartsModulusRatio { get; }
 
+    /// <summary>Temperature of the joint when it was tightened; null when not stated.</summary>
+    public Temperature? Assembly => AssemblySi is double celsius ? Si.Temperature(celsius) : null;
+
     internal double BoltSi { get; }
+
+    internal double? AssemblySi { get; }
+
+    /// <summary>The highest temperature of the bolt, in degrees Celsius, at assembly or in service.</summary>
+    internal double HottestBolt => (AssemblySi ?? WarmestRoom) + Math.Max(BoltSi, 0);
+
+    /// <summary>The highest temperature of bolt and parts.</summary>
+    internal double Hottest => Math.Max(HottestBolt, (AssemblySi ?? WarmestRoom) + _layers.Max());
 
     /// <summary>Number of layers that have a rise of their own; 1 when all are alike.</summary>
     internal int LayerCount => _layers.Length;
@@ -71,11 +88,20 @@ public sealed class JointTemperatures
     /// <exception cref="ArgumentOutOfRangeException">A ratio is outside its domain.</exception>
     /// <example><code>new JointTemperatures(TemperatureDelta.FromKelvins(160), TemperatureDelta.FromKelvins(180)).WithModuli(bolt: 0.95, parts: 0.97)</code></example>
     public JointTemperatures WithModuli(double bolt, double parts) =>
-        new(BoltSi, _layers, Guard.Check(bolt, Domains.ModulusRatio), Guard.Check(parts, Domains.ModulusRatio));
+        new(BoltSi, _layers, Guard.Check(bolt, Domains.ModulusRatio), Guard.Check(parts, Domains.ModulusRatio), AssemblySi);
+
+    /// <summary>The same, tightened at a temperature that is stated: it decides up to which rise strengths at room temperature hold.</summary>
+    /// <param name="assembly">Temperature of the joint when it was tightened, −60 to 100 °C.</param>
+    /// <returns>New temperatures.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its domain.</exception>
+    /// <example><code>new JointTemperatures(TemperatureDelta.FromKelvins(160), TemperatureDelta.FromKelvins(180)).AssembledAt(Temperature.FromDegreesCelsius(20))</code></example>
+    public JointTemperatures AssembledAt(Temperature assembly) =>
+        new(BoltSi, _layers, BoltModulusRatio, PartsModulusRatio, Guard.Check(assembly, Domains.AssemblyTemperature));
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
-        $"bolt {BoltSi:+0.#;-0.#;0} K, parts {string.Join(", ", Array.ConvertAll(_layers, rise => FormattableString.Invariant($"{rise:+0.#;-0.#;0}")))} K");
+        $"bolt {BoltSi:+0.#;-0.#;0} K, parts {string.Join(", ", Array.ConvertAll(_layers, rise => FormattableString.Invariant($"{rise:+0.#;-0.#;0}")))} K")
+        + (AssemblySi is double celsius ? FormattableString.Invariant($" from {celsius:0.#} °C") : "");
 
     internal double LayerSi(int index) => _layers.Length == 1 ? _layers[0] : _layers[index];
 }

@@ -29,7 +29,8 @@ public sealed class PropertyClass
         Designation = designation;
         NominalTensileStrength = nominalTensile;
         NominalYieldStrength = nominalYield;
-        _strengths = new StrengthTable($"{standard} class {designation}", bands);
+        _strengths = new StrengthTable(
+            $"{standard} class {designation}", bands, standard == CarbonSteel ? HotStrengthTable.Of(designation) : null);
     }
 
     /// <summary>Every class: those of ISO 898-1, weakest first, then those of ISO 3506-1.</summary>

@@ -9,9 +9,11 @@ internal sealed class StrengthTable
 
     private readonly string _name;
     private readonly StrengthBand[] _bands;
+    private readonly HotStrengthTable? _hot;
 
-    public StrengthTable(string name, IEnumerable<StrengthBand> bands)
+    public StrengthTable(string name, IEnumerable<StrengthBand> bands, HotStrengthTable? hot = null)
     {
+        _hot = hot;
         _name = name;
         _bands = [.. bands];
     }
@@ -20,7 +22,7 @@ internal sealed class StrengthTable
     public BoltStrength For(ScrewThread thread)
     {
         Guard.NotNull(thread);
-        return Array.Find(_bands, band => Covers(band, thread))?.Strength.LookedUpFor(thread, _name) ?? throw new ArgumentException(
+        return Array.Find(_bands, band => Covers(band, thread))?.Strength.LookedUpFor(thread, _name, _hot) ?? throw new ArgumentException(
             $"{_name} covers {string.Join(" and ", _bands.Select(b => b.Profile).Distinct().Select(Describe))}, not {thread}; give a BoltStrength of your own.",
             nameof(thread));
     }

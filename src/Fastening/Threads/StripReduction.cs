@@ -7,13 +7,20 @@ internal sealed class StripReduction
 {
     private readonly double? _nutWidth;
 
-    private StripReduction(double? nutWidth) => _nutWidth = nutWidth;
+    private StripReduction(double? nutWidth, double? threadLength)
+    {
+        _nutWidth = nutWidth;
+        ThreadLength = threadLength;
+    }
 
-    public static StripReduction None { get; } = new(null);
+    public static StripReduction None { get; } = new(null, null);
 
-    public static StripReduction TappedHole { get; } = new(null);
+    /// <summary>Length of thread that nut or hole has; null where neither is stated.</summary>
+    public double? ThreadLength { get; }
 
-    public static StripReduction Nut(double widthAcrossFlats) => new(widthAcrossFlats);
+    public static StripReduction TappedHole(double threadDepth) => new(null, threadDepth);
+
+    public static StripReduction Nut(double widthAcrossFlats, double height) => new(widthAcrossFlats, height);
 
     /// <summary>C_1: the wall of a tapped hole does not widen.</summary>
     public double Dilation(Derivation? work, double diameter) =>

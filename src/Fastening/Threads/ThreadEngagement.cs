@@ -71,28 +71,42 @@ public sealed class ThreadEngagement
     /// <remarks>
     /// Nothing is assumed: shear strengths are given, or written as a share of a tensile strength, <c>0.6 * tensileStrength</c>. For steel about 0.6
     /// is usual: 0.577 by distortion energy; VDI 2230-1:2015 §5.5.5 gives bolts 0.60 (12.9) to 0.70 (4.6), from memory. FED-STD-H28/2B takes 0.5.
-    /// To be sure that the bolt breaks first, give the greatest tensile strength that it may have, not the minimum of its class.
+    /// A bolt may be stronger than its class requires: that it breaks before a thread strips is judged by the greatest tensile strength, what the
+    /// engagement carries by the least (VDI 2230-1:2015 §5.5.5, R11, from memory). About 1.2 times the minimum is remembered there for the greatest; it
+    /// is not assumed here.
     /// </remarks>
-    /// <param name="boltTensileStrength">Tensile strength of the bolt, R_m.</param>
-    /// <param name="externalShearStrength">Shear strength of the bolt, at most its tensile strength.</param>
-    /// <param name="internalShearStrength">Shear strength of the nut or of the part with the tapped hole.</param>
+    /// <param name="leastTensileStrength">Least tensile strength of the bolt, R_m.</param>
+    /// <param name="greatestTensileStrength">Greatest tensile strength that the bolt may have, R_m,max; at least the least.</param>
+    /// <param name="externalShearStrength">Least shear strength of the bolt, at most its least tensile strength.</param>
+    /// <param name="internalShearStrength">Least shear strength of the nut or of the part with the tapped hole.</param>
     /// <returns>The forces and lengths, by the shear areas alone.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A strength is outside 1 kPa to 100 GPa, or the bolt is stronger in shear than in tension.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A strength is outside 1 kPa to 100 GPa, the greatest tensile strength is below the least, or the bolt is stronger in shear than in tension.
+    /// </exception>
     /// <example><code>EngagementStrength strength = engagement.StrengthFor(
-    ///     boltTensileStrength: 1.2 * Pressure.FromMegapascals(830),
+    ///     leastTensileStrength: Pressure.FromMegapascals(830),
+    ///     greatestTensileStrength: 1.2 * Pressure.FromMegapascals(830),
     ///     externalShearStrength: 0.65 * Pressure.FromMegapascals(830),
     ///     internalShearStrength: Pressure.FromMegapascals(150));
     /// Length needed = strength.LeastLength;</code></example>
-    public EngagementStrength StrengthFor(Pressure boltTensileStrength, Pressure externalShearStrength, Pressure internalShearStrength)
+    public EngagementStrength StrengthFor(
+        Pressure leastTensileStrength, Pressure greatestTensileStrength, Pressure externalShearStrength, Pressure internalShearStrength)
     {
-        double tensile = Guard.Check(boltTensileStrength, Domains.Stress);
+        double tensile = Guard.Check(leastTensileStrength, Domains.Stress);
+        double greatest = Guard.Check(greatestTensileStrength, Domains.Stress);
+        if (greatest < tensile)
+        {
+            Guard.RefuseAgainst(
+                nameof(greatestTensileStrength), greatestTensileStrength, $"at least leastTensileStrength, {Guard.ShowToCompare(leastTensileStrength)}");
+        }
+
         double external = Guard.Check(externalShearStrength, Domains.Stress);
         if (external > tensile)
         {
-            Guard.RefuseAgainst(nameof(externalShearStrength), externalShearStrength, $"at most the tensile strength of the bolt, {Guard.ShowToCompare(boltTensileStrength)}");
+            Guard.RefuseAgainst(nameof(externalShearStrength), externalShearStrength, $"at most the least tensile strength of the bolt, {Guard.ShowToCompare(leastTensileStrength)}");
         }
 
-        return new EngagementStrength(this, tensile, external, Guard.Check(internalShearStrength, Domains.Stress), StripReduction.None);
+        return new EngagementStrength(this, tensile, greatest, external, Guard.Check(internalShearStrength, Domains.Stress), StripReduction.None);
     }
 
     /// <summary>The work behind the shear area of the external thread.</summary>

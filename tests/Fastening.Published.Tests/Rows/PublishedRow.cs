@@ -26,7 +26,7 @@ public sealed class PublishedRow
     [
         .. new[]
         {
-            "threads", "bolt-strength", "torque-preload", "assembly-stress", "preload-scatter", "adapters", "bolt-sequence", "joint-stiffness", "rotation",
+            "threads", "bolt-strength", "hot-strength", "engagement", "torque-preload", "assembly-stress", "preload-scatter", "adapters", "bolt-sequence", "joint-stiffness", "rotation",
             "measurement", "errata",
         }
             .SelectMany(file => Read(file + ".json")).Select(row => new PublishedRow(row)),

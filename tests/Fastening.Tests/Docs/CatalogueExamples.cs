@@ -26,15 +26,18 @@ public class CatalogueExamples
         #region stripping
         ScrewThread thread = ScrewThread.Parse("M16");
         EngagementStrength engaged = ThreadEngagement.For(thread, Length.FromMillimeters(20)).StrengthFor(
-            boltTensileStrength: Pressure.FromMegapascals(830),
+            leastTensileStrength: Pressure.FromMegapascals(830),
+            greatestTensileStrength: Pressure.FromMegapascals(1000),
             externalShearStrength: Pressure.FromMegapascals(0.6 * 830),
-            internalShearStrength: Pressure.FromMegapascals(170)).InTappedHole();
+            internalShearStrength: Pressure.FromMegapascals(170)).InTappedHole(threadDepth: Length.FromMillimeters(40));
         EngagementFailure first = engaged.FailsFirst;                           // the tapped hole strips
-        Length enough = engaged.LeastLength;                                    // from here on the bolt breaks first
+        Length full = engaged.LeastLength;                                      // of full thread: even the strongest bolt breaks first
+        Length enough = engaged.LeastTotalLength(IncompleteThreads.Vdi2230Of2015);     // with two pitches that do not carry
         #endregion
 
         Assert.Equal(EngagementFailure.InternalThreadStrips, first);
-        Assert.True(enough > Length.FromMillimeters(20));
+        Assert.True(full > Length.FromMillimeters(20));
+        Close.To(full.Millimeters + 2 * 2, enough.Millimeters);
         Assert.True(enough > thread.NominalDiameter);
     }
 

@@ -30,6 +30,7 @@ internal static partial class Samples
 
     private static IEnumerable<KeyValuePair<(Type, string), object>> JointNames() =>
     [
+        new((typeof(Length), "length"), Length.FromMillimeters(30)),
         new((typeof(Length), "bearingDiameter"), Length.FromMillimeters(22)),
         new((typeof(Area), "area"), Area.FromSquareMillimeters(120)),
         .. JointDutyNames(),

@@ -20,7 +20,8 @@ internal static partial class Samples
         [typeof(ThreadLimits)] = ThreadLimits.ForMediumFit(M16),
         [typeof(ThreadEngagement)] = Engagement,
         [typeof(EngagementStrength)] = Engagement.StrengthFor(
-            Pressure.FromMegapascals(800), Pressure.FromMegapascals(500), Pressure.FromMegapascals(400)),
+            Pressure.FromMegapascals(800), Pressure.FromMegapascals(960), Pressure.FromMegapascals(500), Pressure.FromMegapascals(400)),
+        [typeof(HotStrength)] = new HotStrength(Temperature.FromDegreesCelsius(150), Pressure.FromMegapascals(500)),
         [typeof(PropertyClass)] = PropertyClass.Parse("8.8"),
         [typeof(BoltStrength)] = PropertyClass.Parse("8.8").StrengthFor(M16),
         [typeof(BoltGrade)] = BoltGrade.Parse("ASTM A325M"),
@@ -55,6 +56,7 @@ internal static partial class Samples
         [typeof(Duration)] = Duration.FromSeconds(3),
         [typeof(RotationalSpeed)] = RotationalSpeed.FromDegreesPerSecond(20),
         [typeof(Ratio)] = Ratio.FromPercent(4),
+        [typeof(Temperature)] = Temperature.FromDegreesCelsius(60),
         [typeof(TemperatureDelta)] = TemperatureDelta.FromKelvins(40),
         [typeof(CoefficientOfThermalExpansion)] = CoefficientOfThermalExpansion.FromPpmPerKelvin(12),
     };
@@ -78,6 +80,8 @@ internal static partial class Samples
         [(typeof(Length), "internalMinorMaximum")] = Length.FromMillimeters(14.2),
         [(typeof(Length), "internalPitchMaximum")] = Length.FromMillimeters(14.9),
         [(typeof(Length), "widthAcrossFlats")] = Length.FromMillimeters(24),
+        [(typeof(Length), "nutHeight")] = Length.FromMillimeters(18),
+        [(typeof(Length), "threadDepth")] = Length.FromMillimeters(30),
         [(typeof(Torque), "upper")] = Torque.FromNewtonMeters(60),
         [(typeof(Torque), "lower")] = Torque.FromNewtonMeters(40),
         [(typeof(Torque), "maximum")] = Torque.FromNewtonMeters(90),

@@ -17,7 +17,7 @@ internal static class AssessedJoint
     public static BoltStrength Strength { get; } = PropertyClass.Parse("8.8").StrengthFor(ScrewThread.Parse("M12"));
 
     public static EngagementStrength Engagement { get; } = ThreadEngagement.For(ScrewThread.Parse("M12"), Length.FromMillimeters(9))
-        .StrengthFor(Pressure.FromMegapascals(830), Pressure.FromMegapascals(520), Pressure.FromMegapascals(330));
+        .StrengthFor(Pressure.FromMegapascals(830), Pressure.FromMegapascals(1000), Pressure.FromMegapascals(520), Pressure.FromMegapascals(330));
 
     public static PreloadRange Assembly { get; } = PreloadRange.Between(Force.FromKilonewtons(28), Force.FromKilonewtons(39));
 

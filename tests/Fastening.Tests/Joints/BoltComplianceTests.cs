@@ -157,6 +157,29 @@ public class BoltComplianceTests
             () => BoltCompliance.Textbook(M16, length, grip, grip, ElasticMaterial.Steel).TappedInto(ElasticMaterial.GreyCastIron));
     }
 
+    /// <summary>A bolt of 54 mm leaves 1 mm for the nut of a grip of 53 mm; VDI 2230 counts half a diameter of engaged thread there: 8 mm for M16.</summary>
+    [Theory]
+    [InlineData(54, 53, false)]
+    [InlineData(61, 53.001, false)]
+    [InlineData(61, 53, true)]
+    public void A_bolt_that_ends_in_the_grip_holds_nothing(double length, double grip, bool holds)
+    {
+        Func<BoltCompliance> create = () => BoltCompliance.Vdi2230(
+            M16, Length.FromMillimeters(length), Length.FromMillimeters(length), Length.FromMillimeters(grip), BoltHead.Hexagon, ElasticMaterial.Steel);
+        if (holds) Close.To(length - grip, create().BeyondGrip!.Value.Millimeters);
+        else AssertRefused("grip", create);
+    }
+
+    [Fact]
+    public void A_bolt_says_how_far_it_reaches_where_it_knows()
+    {
+        Length length = Length.FromMillimeters(70), grip = Length.FromMillimeters(50);
+        BoltCompliance bolt = BoltCompliance.Vdi2230(M16, length, length, grip, BoltHead.Hexagon, ElasticMaterial.Steel);
+        Close.To(20, bolt.TappedInto(ElasticMaterial.GreyCastIron).BeyondGrip!.Value.Millimeters);
+        Close.To(20, BoltCompliance.Textbook(M16, length, length, grip, ElasticMaterial.Steel).BeyondGrip!.Value.Millimeters);
+        Assert.Null(BoltCompliance.OfSections(M16, bolt.Sections, ElasticMaterial.Steel).BeyondGrip);
+    }
+
     private static void AssertRefused(string parameter, Func<BoltCompliance> create) =>
         Assert.Equal(parameter, Assert.Throws<ArgumentOutOfRangeException>(create).ParamName);
 }

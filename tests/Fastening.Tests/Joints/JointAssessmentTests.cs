@@ -147,7 +147,7 @@ public class JointAssessmentTests
         foreach (JointTemperatures rises in new[]
         {
             new JointTemperatures(TemperatureDelta.FromKelvins(60), TemperatureDelta.FromKelvins(10)),
-            new JointTemperatures(TemperatureDelta.FromKelvins(5), TemperatureDelta.FromKelvins(70)).WithModuli(0.96, 0.98),
+            new JointTemperatures(TemperatureDelta.FromKelvins(5), TemperatureDelta.FromKelvins(70)).WithModuli(0.96, 0.98).AssembledAt(Temperature.FromDegreesCelsius(20)),
         })
         {
             JointCheck check = AssessedJoint.Joint

@@ -25,7 +25,7 @@ public static class JointDomain
     public static Arbitrary<AnyBolt> Bolts() => Arb.From(
         from size in Gen.Elements(Sizes)
         from slenderness in Domain.LogUniform(0.3, 12)
-        from beyond in Domain.Uniform(0.1, 2)
+        from beyond in Domain.Uniform(0.5, 2)
         from shank in Domain.Uniform(0, 0.95)
         from modulus in Domain.LogUniform(70, 220)
         from socket in Gen.Elements(false, true)

@@ -16,6 +16,31 @@ public class TappedJointTests
     private static readonly BoltCompliance Textbook = BoltCompliance.Textbook(M16, BoltLength, BoltLength, Grip, ElasticMaterial.Steel);
     private static readonly BoltCompliance Sections = BoltCompliance.OfSections(M16, [BoltSection.OfThread(Grip, M16)], ElasticMaterial.Steel);
 
+    /// <summary>60 mm of bolt on a grip of 40 mm: 20 mm of thread can engage. The effective grip of the textbook takes in half a diameter, 8 mm.</summary>
+    [Theory]
+    [InlineData(20, true, true)]
+    [InlineData(20.1, false, true)]
+    [InlineData(28, false, true)]
+    [InlineData(28.1, false, false)]
+    public void No_more_thread_engages_than_the_bolt_reaches(double millimeters, bool inVdi, bool inTextbook)
+    {
+        Pressure strength = Pressure.FromMegapascals(800);
+        JointCapacity capacity = JointCapacity.NothingStated.WithEngagement(
+            ThreadEngagement.For(M16, Length.FromMillimeters(millimeters)).StrengthFor(strength, 1.2 * strength, 0.6 * strength, 0.5 * strength));
+        foreach ((Joint joint, bool fits) in new[]
+        {
+            (new Joint(WithNut, Through.Vdi), inVdi), (new Joint(Tapped, IntoThread.Vdi), inVdi), (new Joint(Textbook, Shigley), inTextbook),
+            (new Joint(Sections, Shigley), true),
+        })
+        {
+            Func<JointAssessment> assess = () => joint.Assess(
+                new JointDuty(Force.Zero, Force.FromKilonewtons(5), LoadIntroduction.WorstCase, Embedding.None),
+                PreloadRange.Between(Force.FromKilonewtons(28), Force.FromKilonewtons(39)), capacity);
+            if (fits) Assert.Null(assess().Of(JointCheckKind.ThreadStripping).Lack);
+            else Assert.Equal("capacity", Assert.Throws<ArgumentException>(assess).ParamName);
+        }
+    }
+
     private static readonly JointCapacity NutFace = JointCapacity.NothingStated
         .WithNutBearing(BearingSurface.Annulus(Length.FromMillimeters(22), Length.FromMillimeters(17.5)), Pressure.FromMegapascals(700));
 

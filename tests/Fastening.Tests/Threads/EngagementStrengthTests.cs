@@ -7,12 +7,13 @@ namespace Fastening.Tests.Threads;
 [Properties(Arbitrary = [typeof(FreeThreads)])]
 public class EngagementStrengthTests
 {
+    private static readonly Length Deep = Length.FromMeters(1000);
     private static readonly ThreadEngagement M16 = ThreadEngagement.For(ScrewThread.Parse("M16"), Length.FromMillimeters(20));
 
     [Fact]
     public void Forces_are_areas_times_strengths()
     {
-        EngagementStrength strength = M16.StrengthFor(Megapascals(996), Megapascals(540), Megapascals(150));
+        EngagementStrength strength = M16.StrengthFor(Megapascals(996), Megapascals(996), Megapascals(540), Megapascals(150));
 
         Close.To(996e6 * M16.Thread.StressArea.SquareMeters, strength.BoltBreakingForce.Newtons);
         Close.To(540e6 * M16.ExternalShearArea.SquareMeters, strength.ExternalStripForce.Newtons);
@@ -29,7 +30,7 @@ public class EngagementStrengthTests
     public void Least_length_of_equal_materials_is_that_of_the_federal_standard()
     {
         ThreadEngagement engagement = ThreadEngagement.For(ScrewThread.Parse("1/2-13 UNC"), Length.FromInches(0.3));
-        EngagementStrength strength = engagement.StrengthFor(Megapascals(800), Megapascals(400), Megapascals(400));
+        EngagementStrength strength = engagement.StrengthFor(Megapascals(800), Megapascals(800), Megapascals(400), Megapascals(400));
 
         const double n = 13, minor = 0.434, pitch = 0.4435;
         double area = Math.PI / 4 * Math.Pow(0.5 - 9 * Math.Sqrt(3) / 16 / n, 2);
@@ -40,8 +41,8 @@ public class EngagementStrengthTests
     [Fact]
     public void A_weaker_internal_thread_needs_the_length_in_proportion()
     {
-        EngagementStrength equal = M16.StrengthFor(Megapascals(1000), Megapascals(500), Megapascals(500));
-        EngagementStrength weak = M16.StrengthFor(Megapascals(1000), Megapascals(500), Megapascals(125));
+        EngagementStrength equal = M16.StrengthFor(Megapascals(1000), Megapascals(1000), Megapascals(500), Megapascals(500));
+        EngagementStrength weak = M16.StrengthFor(Megapascals(1000), Megapascals(1000), Megapascals(500), Megapascals(125));
 
         double proportion = M16.ExternalShearArea.SquareMeters * 500 / (M16.InternalShearArea.SquareMeters * 125);
         Close.To(proportion * equal.LeastLength.Meters, weak.LeastLength.Meters);
@@ -53,7 +54,7 @@ public class EngagementStrengthTests
         ThreadLimits limits = ThreadLimits.AtBasicSize(ScrewThread.IsoMetric(free.Diameter, free.Pitch));
         Pressure bolt = Megapascals(300 + external.Get % 1000);
         EngagementStrength any = ThreadEngagement.For(limits, Length.FromMillimeters(3))
-            .StrengthFor(bolt, 0.6 * bolt, bolt * (0.3 + inside.Get % 10 * 0.1));
+            .StrengthFor(bolt, bolt, 0.6 * bolt, bolt * (0.3 + inside.Get % 10 * 0.1));
         foreach (Func<EngagementStrength, EngagementStrength> reduce in Reductions(any))
         {
             Length least = reduce(any).LeastLength;
@@ -67,7 +68,7 @@ public class EngagementStrengthTests
             Close.To(least.Meters, longer.LeastLength.Meters);
 
             EngagementStrength Over(Length length) => reduce(
-                any.Engagement.WithLength(length).StrengthFor(bolt, 0.6 * bolt, bolt * (0.3 + inside.Get % 10 * 0.1)));
+                any.Engagement.WithLength(length).StrengthFor(bolt, bolt, 0.6 * bolt, bolt * (0.3 + inside.Get % 10 * 0.1)));
         }
     }
 
@@ -77,7 +78,7 @@ public class EngagementStrengthTests
     [InlineData(900, 250, 700, EngagementFailure.ExternalThreadStrips)]
     public void The_least_force_says_what_fails_first(double tensile, double external, double inside, EngagementFailure first)
     {
-        EngagementStrength strength = M16.StrengthFor(Megapascals(tensile), Megapascals(external), Megapascals(inside));
+        EngagementStrength strength = M16.StrengthFor(Megapascals(tensile), Megapascals(tensile), Megapascals(external), Megapascals(inside));
 
         Assert.Equal(first, strength.FailsFirst);
         Assert.Equal(
@@ -102,8 +103,8 @@ public class EngagementStrengthTests
     [Fact]
     public void A_nut_bears_less_than_a_tapped_hole_and_that_less_than_the_areas_alone()
     {
-        EngagementStrength alone = M16.StrengthFor(Megapascals(1000), Megapascals(600), Megapascals(450));
-        EngagementStrength hole = alone.InTappedHole(), nut = alone.InNut(Length.FromMillimeters(24));
+        EngagementStrength alone = M16.StrengthFor(Megapascals(1000), Megapascals(1000), Megapascals(600), Megapascals(450));
+        EngagementStrength hole = alone.InTappedHole(Deep), nut = alone.InNut(Length.FromMillimeters(24), Deep);
 
         // R_S is about 1.1 here: C_3 = 0.897, and C_1 = 0.84 for 24 mm on M16.
         Assert.InRange(alone.StrippingRatio, 1, 1.2);
@@ -114,13 +115,13 @@ public class EngagementStrengthTests
         Assert.True(hole.ExternalStripForce < alone.ExternalStripForce);
         Assert.Equal(alone.BoltBreakingForce, nut.BoltBreakingForce);
         Assert.True(nut.LeastLength > hole.LeastLength && hole.LeastLength > alone.LeastLength);
-        Close.To(nut.InternalStripForce.Newtons, hole.InNut(Length.FromMillimeters(24)).InternalStripForce.Newtons);
+        Close.To(nut.InternalStripForce.Newtons, hole.InNut(Length.FromMillimeters(24), Deep).InternalStripForce.Newtons);
     }
 
     [Fact]
     public void Derivations_end_on_their_answers()
     {
-        EngagementStrength alone = M16.StrengthFor(Megapascals(996), Megapascals(540), Megapascals(430));
+        EngagementStrength alone = M16.StrengthFor(Megapascals(996), Megapascals(996), Megapascals(540), Megapascals(430));
         Assert.Equal(3, Reductions(alone).Count());
         foreach (Func<EngagementStrength, EngagementStrength> reduce in Reductions(alone))
         {
@@ -134,7 +135,7 @@ public class EngagementStrengthTests
     }
 
     [Theory]
-    [InlineData(0, 500, 500, "boltTensileStrength")]
+    [InlineData(0, 500, 500, "leastTensileStrength")]
     [InlineData(1000, 0, 500, "externalShearStrength")]
     [InlineData(1000, 1001, 500, "externalShearStrength")]
     [InlineData(1000, 500, -1, "internalShearStrength")]
@@ -142,39 +143,111 @@ public class EngagementStrengthTests
     public void Strengths_out_of_their_domain_are_refused(double tensile, double external, double inside, string parameter)
     {
         ArgumentOutOfRangeException refusal = Assert.Throws<ArgumentOutOfRangeException>(
-            () => M16.StrengthFor(Megapascals(tensile), Megapascals(external), Megapascals(inside)));
+            () => M16.StrengthFor(Megapascals(tensile), Megapascals(tensile), Megapascals(external), Megapascals(inside)));
         Assert.Equal(parameter, refusal.ParamName);
     }
 
     [Fact]
     public void Nuts_and_ratios_without_published_factors_are_refused()
     {
-        EngagementStrength steel = M16.StrengthFor(Megapascals(1000), Megapascals(600), Megapascals(500));
-        EngagementStrength soft = M16.StrengthFor(Megapascals(1000), Megapascals(600), Megapascals(100));
-        EngagementStrength hard = M16.StrengthFor(Megapascals(1000), Megapascals(200), Megapascals(600));
+        EngagementStrength steel = M16.StrengthFor(Megapascals(1000), Megapascals(1000), Megapascals(600), Megapascals(500));
+        EngagementStrength soft = M16.StrengthFor(Megapascals(1000), Megapascals(1000), Megapascals(600), Megapascals(100));
+        EngagementStrength hard = M16.StrengthFor(Megapascals(1000), Megapascals(1000), Megapascals(200), Megapascals(600));
 
-        Assert.Equal("widthAcrossFlats", Assert.Throws<ArgumentOutOfRangeException>(() => steel.InNut(Length.FromMillimeters(22.3))).ParamName);
-        Assert.Equal("widthAcrossFlats", Assert.Throws<ArgumentOutOfRangeException>(() => steel.InNut(Length.FromMillimeters(161))).ParamName);
-        Assert.Contains("0.4 to 2.2", Assert.Throws<InvalidOperationException>(() => soft.InTappedHole()).Message, StringComparison.Ordinal);
-        Assert.Contains("0.4 to 2.2", Assert.Throws<InvalidOperationException>(() => hard.InNut(Length.FromMillimeters(24))).Message, StringComparison.Ordinal);
+        Assert.Equal("widthAcrossFlats", Assert.Throws<ArgumentOutOfRangeException>(() => steel.InNut(Length.FromMillimeters(22.3), Deep)).ParamName);
+        Assert.Equal("widthAcrossFlats", Assert.Throws<ArgumentOutOfRangeException>(() => steel.InNut(Length.FromMillimeters(161), Deep)).ParamName);
+        Assert.Contains("0.4 to 2.2", Assert.Throws<InvalidOperationException>(() => soft.InTappedHole(Deep)).Message, StringComparison.Ordinal);
+        Assert.Contains("0.4 to 2.2", Assert.Throws<InvalidOperationException>(() => hard.InNut(Length.FromMillimeters(24), Deep)).Message, StringComparison.Ordinal);
     }
+
+    /// <summary>
+    /// The bolt may be stronger than its class requires. VDI 2230-1:2015 §5.5.5, R11, from memory: m_eff from the greatest tensile strength. Against the
+    /// closed form R_m,max A_s/(τ AS_n per length); the nut thread governs here.
+    /// </summary>
+    [Fact]
+    public void The_length_is_that_of_the_strongest_bolt_and_the_load_that_of_the_weakest()
+    {
+        EngagementStrength weak = M16.StrengthFor(Megapascals(830), Megapascals(830), Megapascals(540), Megapascals(350));
+        EngagementStrength range = M16.StrengthFor(Megapascals(830), Megapascals(996), Megapascals(540), Megapascals(350));
+
+        Close.To(1.2 * weak.LeastLength.Meters, range.LeastLength.Meters);
+        Close.To(996e6 * M16.Thread.StressArea.SquareMeters / (350e6 * M16.InternalShearArea.SquareMeters / 0.02), range.LeastLength.Meters);
+        Assert.Equal(weak.FailureForce, range.FailureForce);
+        Close.To(1.2 * range.BoltBreakingForce.Newtons, range.GreatestBoltBreakingForce.Newtons);
+        Equations.DerivationCheck.EndsOn(range.LeastLength.Meters, range.DeriveLeastLength());
+    }
+
+    /// <summary>Hand-picked: 996 MPa × 156.67 mm² = 156.0 kN for the strongest bolt, 130.0 kN for the weakest; the nut thread strips between, then above.</summary>
+    [Theory]
+    [InlineData(200, EngagementFailure.DependsOnBolt)]
+    [InlineData(150, EngagementFailure.InternalThreadStrips)]
+    [InlineData(330, EngagementFailure.BoltBreaks)]
+    public void That_the_bolt_breaks_first_must_hold_for_the_strongest_bolt(double inside, EngagementFailure first)
+    {
+        EngagementStrength strength = M16.StrengthFor(Megapascals(830), Megapascals(996), Megapascals(540), Megapascals(inside));
+        Assert.Equal(first, strength.FailsFirst);
+        Assert.Equal(first == EngagementFailure.BoltBreaks, strength.LeastLength <= M16.EngagedLength);
+    }
+
+    /// <summary>VDI 2230-1 §5.5.5, from memory: 2 pitches in the edition of 2015, 0.8 in that of 2003.</summary>
+    [Fact]
+    public void Incomplete_threads_come_on_top_by_edition()
+    {
+        EngagementStrength strength = M16.StrengthFor(Megapascals(830), Megapascals(996), Megapascals(540), Megapascals(350));
+        Close.To(strength.LeastLength.Millimeters + 4, strength.LeastTotalLength(IncompleteThreads.Vdi2230Of2015).Millimeters);
+        Close.To(strength.LeastLength.Millimeters + 1.6, strength.LeastTotalLength(IncompleteThreads.Vdi2230Of2003).Millimeters);
+        Equations.DerivationCheck.EndsOn(
+            strength.LeastTotalLength(IncompleteThreads.Vdi2230Of2003).Meters, strength.DeriveLeastTotalLength(IncompleteThreads.Vdi2230Of2003));
+    }
+
+    [Fact]
+    public void More_thread_than_nut_or_hole_have_cannot_engage()
+    {
+        EngagementStrength strength = M16.StrengthFor(Megapascals(830), Megapascals(996), Megapascals(540), Megapascals(430));
+        ArgumentOutOfRangeException nut = Assert.Throws<ArgumentOutOfRangeException>(
+            () => strength.InNut(Length.FromMillimeters(24), nutHeight: Length.FromMillimeters(14.8)));
+        Assert.Equal("nutHeight", nut.ParamName);
+        Assert.StartsWith("nutHeight is 14.8 mm; it must be at least the engaged length, 20 mm.", nut.Message, StringComparison.Ordinal);
+        Assert.Equal("threadDepth", Assert.Throws<ArgumentOutOfRangeException>(() => strength.InTappedHole(Length.FromMillimeters(19.9))).ParamName);
+        Assert.Equal(20, strength.InTappedHole(Length.FromMillimeters(20)).ThreadLength!.Value.Millimeters, 9);
+        Assert.Null(strength.ThreadLength);
+        Assert.Equal("greatestTensileStrength", Assert.Throws<ArgumentOutOfRangeException>(
+            () => M16.StrengthFor(Megapascals(830), Megapascals(829), Megapascals(540), Megapascals(350))).ParamName);
+    }
+
+    [Theory]
+    [InlineData(0.399)]
+    [InlineData(2.201)]
+    [InlineData(double.NaN)]
+    public void Bending_factors_are_not_extrapolated(double ratio)
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => Fastening.Equations.EngagementEquations.ExternalBendingFactor(ratio));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Fastening.Equations.EngagementEquations.InternalBendingFactor(ratio));
+    }
+
+    [Theory]
+    [InlineData(1.399)]
+    [InlineData(0)]
+    [InlineData(double.NaN)]
+    public void The_widening_of_a_nut_is_not_extrapolated(double width) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Fastening.Equations.EngagementEquations.NutDilationFactor(width, 1));
 
     [Fact]
     public void Extreme_inputs_stay_finite()
     {
-        EngagementStrength strength = M16.WithLength(Length.FromMicrometers(1)).StrengthFor(Megapascals(1e5), Megapascals(1e-3), Megapascals(1e-3));
+        EngagementStrength strength = M16.WithLength(Length.FromMicrometers(1)).StrengthFor(Megapascals(1e5), Megapascals(1e5), Megapascals(1e-3), Megapascals(1e-3));
 
         Assert.True(double.IsFinite(strength.LeastLength.Meters) && strength.FailureForce.Newtons > 0);
     }
 
     [Fact]
     public void Says_what_it_is() => CommaCulture.Run(() => Assert.Matches(
-        @"^M16 6g/6H over 20 mm: bolt 156\.\d+ kN, external thread [\d.]+ kN, internal thread [\d.]+ kN$",
-        M16.StrengthFor(Megapascals(1000), Megapascals(600), Megapascals(500)).ToString()));
+        @"^M16 6g/6H over 20 mm: bolt 156\.\d+ … 156\.\d+ kN, external thread [\d.]+ kN, internal thread [\d.]+ kN$",
+        M16.StrengthFor(Megapascals(1000), Megapascals(1000), Megapascals(600), Megapascals(500)).ToString()));
 
     /// <summary>The shear areas alone, and the reduced forms where their factors are published.</summary>
     private static IEnumerable<Func<EngagementStrength, EngagementStrength>> Reductions(EngagementStrength any) => any.StrippingRatio is >= 0.4 and <= 2.2
-        ? [alone => alone, alone => alone.InTappedHole(), alone => alone.InNut(1.55 * any.Engagement.Thread.NominalDiameter)]
+        ? [alone => alone, alone => alone.InTappedHole(Deep), alone => alone.InNut(1.55 * any.Engagement.Thread.NominalDiameter, Deep)]
         : [alone => alone];
 
     private static Pressure Megapascals(double value) => Pressure.FromMegapascals(value);
