@@ -6,7 +6,7 @@ namespace Fastening.Tests.Equations;
 /// A real number to about 70 digits, a whole number times a power of two: what the equations are held against. Each operation is rounded once;
 /// functions by their series after a reduction, so that nothing of the platform's mathematics decides a digit.
 /// </summary>
-public readonly struct BigReal : IComparable<BigReal>
+public readonly struct BigReal
 {
     private const int Bits = 240;
 

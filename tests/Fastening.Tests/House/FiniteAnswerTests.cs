@@ -169,11 +169,13 @@ public class FiniteAnswerTests
 
     private sealed class Unfinished
     {
-        public double Value => double.NaN;
+        public double Value { get; } = double.NaN;
     }
 
     private sealed class Unreadable
     {
-        public Torque Value => Torque.FromNewtonMeters(double.NaN);
+        private readonly double _value = double.NaN;
+
+        public Torque Value => Torque.FromNewtonMeters(_value);
     }
 }
