@@ -28,6 +28,17 @@ public sealed class JointAssessment
         Checks = Array.AsReadOnly(_checks);
     }
 
+    /// <summary>What no check of a joint covers, whatever its <see cref="Outcome"/>; a conclusion names it.</summary>
+    public static IReadOnlyList<string> NotCovered { get; } = Array.AsReadOnly(
+    [
+        "bending of the bolt and eccentric clamping or loading",
+        "fatigue strength: the permitted amplitude is the one that was stated",
+        "relaxation with time, creep of gaskets and coatings",
+        "shear and bearing of the shank",
+        "strength of the parts beyond pressure under head and nut and the engaged thread",
+        "neighbours tightened later, unless the stated preload counts them",
+    ]);
+
     /// <summary>The checks, in the order of <see cref="JointCheckKind"/>; without a nut, the pressure under it is not among them.</summary>
     public IReadOnlyList<JointCheck> Checks { get; }
 
@@ -73,6 +84,12 @@ public sealed class JointAssessment
     {
         var text = new StringBuilder();
         foreach (JointCheck check in _checks) text.Append(check).Append('\n');
-        return text.ToString();
+        string outcome = Outcome switch
+        {
+            CheckOutcome.Holds => "every check above holds",
+            CheckOutcome.Fails => "at least one check fails",
+            _ => "no check fails, and at least one is not assessed",
+        };
+        return text.Append(outcome).Append("; not covered: ").Append(string.Join("; ", NotCovered)).Append('\n').ToString();
     }
 }

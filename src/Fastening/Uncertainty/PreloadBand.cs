@@ -3,10 +3,10 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>The preload that a joint really gets: worst case and statistical side by side, and the input that makes it so.</summary>
+/// <summary>The preload that the tool leaves in a joint, within the stated limits: worst case and statistical side by side, and the input that dominates.</summary>
 /// <remarks>
-/// Worst case: every input at its bad limit. Statistical: Monte Carlo (JCGM 101:2008), always; the preload goes with 1/κ, so that its
-/// distribution is skewed and first order hides overload once u_κ/κ passes 0.05. Yield, embedding and relaxation are not part of it.
+/// Worst case: every stated input at its bad limit, and nothing else. Statistical: Monte Carlo (JCGM 101:2008), always; the preload goes with 1/κ, so that its
+/// distribution is skewed and first order hides overload once u_κ/κ passes 0.05. What is left out stands in <see cref="NotCovered"/>.
 /// </remarks>
 /// <example><code>PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(model, wrench, Torque.FromNewtonMeters(150), frictionRange));
 /// double risk = band.ProbabilityBelow(Force.FromKilonewtons(45));
@@ -34,10 +34,19 @@ public sealed class PreloadBand
         Influences = Array.AsReadOnly(Budget.Rows.Select(row => new PreloadInfluence(row.Input.Name, row.Weight, chain.Swing(row.Input.Name))).ToArray());
     }
 
+    /// <summary>What neither band covers: it comes after the tool, or was not stated as an input.</summary>
+    public static IReadOnlyList<string> NotCovered { get; } = Array.AsReadOnly(
+    [
+        "embedding, relaxation with time, change of temperature",
+        "neighbours tightened later",
+        "yield: the preload is that of the elastic bolt",
+        "every input that was not stated, taken as exact",
+    ]);
+
     /// <summary>Preload with every input in the middle of its limits; neither mean nor median.</summary>
     public Force Nominal => Si.Force(_nominal);
 
-    /// <summary>Lowest and highest preload with every input at a limit.</summary>
+    /// <summary>Lowest and highest preload with every stated input at a limit, as the tool leaves it.</summary>
     public PreloadRange WorstCase { get; }
 
     /// <summary>The preloads of 95 % of the joints, as many below as above; its tightening factor is the statistical α_A.</summary>
@@ -118,7 +127,7 @@ public sealed class PreloadBand
 
     /// <inheritdoc />
     public override string ToString() =>
-        $"worst case {WorstCase}{Factor(WorstCase)}; 95 % of joints {Statistical}{Factor(Statistical)}; {Dominating.Name} dominates";
+        $"worst case {WorstCase}{Factor(WorstCase)}; 95 % of joints {Statistical}{Factor(Statistical)}; {Dominating.Name} dominates; not covered: {string.Join("; ", NotCovered)}";
 
     private static string Factor(PreloadRange range) =>
         range.TighteningFactor is double factor ? FormattableString.Invariant($" (α_A {factor:0.00})") : "";

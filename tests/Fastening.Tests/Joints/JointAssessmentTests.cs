@@ -285,4 +285,12 @@ public class JointAssessmentTests
         Close.To(capacity / demand, check.Safety!.Value, 1e-9);
         Assert.Equal(factor, check.LoadIntroductionFactor);
     }
+
+    [Fact]
+    public void Whatever_the_outcome_the_text_ends_on_what_no_check_covers()
+    {
+        JointAssessment assessment = AssessedJoint.Joint.Assess(AssessedJoint.Duty(0, 9, LoadIntroduction.Between(0.3, 0.7)), AssessedJoint.Assembly, AssessedJoint.Capacity);
+        string last = assessment.ToString().TrimEnd('\n').Split('\n')[^1];
+        Assert.All(JointAssessment.NotCovered, left => Assert.Contains(left, last, StringComparison.Ordinal));
+    }
 }
