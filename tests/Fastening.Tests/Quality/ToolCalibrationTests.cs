@@ -300,6 +300,19 @@ public class ToolCalibrationTests
         Assert.EndsWith("now Undecidable: outside the points of the calibration", recall.Readings[1].ToString(), StringComparison.Ordinal);
     }
 
+    /// <summary>A resolution in the wrong unit makes the uncertainty wider than any window: nothing can be told, and no argument of the recall is to blame.</summary>
+    [Fact]
+    public void An_uncertainty_beyond_every_window_leaves_it_undecidable()
+    {
+        CalibrationPoint At(double torque) => CalibrationPoint.At(Newton(torque), [.. Enumerable.Repeat(Newton(torque), 5)]);
+        TorqueTool tool = TorqueTool.WithRange("W-1", TorqueToolClass.Parse("II A"), Newton(1e-5), Newton(1e7));
+        var calibration = new ToolCalibration(
+            tool, CalibrationState.AsFound, Found, [At(1e-5), At(6e6), At(1e7)], new CalibrationUncertainty(Ratio.FromPercent(0)).WithResolution(Newton(1e7)));
+        ToolRecall recall = calibration.Rejudge(
+            Found.AddDays(-2), [new ToolReading("7", Found, Newton(1e6), ToleranceWindow.FromLimits(Newton(9e5), Newton(1.1e6)))], DecisionRule.IlacG8);
+        Assert.Equal(RecallDoubt.NearLimit, recall.Readings[0].Doubt);
+    }
+
     [Fact]
     public void A_calibration_that_cannot_tell_clears_no_work()
     {
