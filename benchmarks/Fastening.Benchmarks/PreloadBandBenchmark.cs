@@ -9,7 +9,7 @@ public class PreloadBandBenchmark
     private static readonly PreloadBandInputs Inputs = new PreloadBandInputs(
         Job.Model,
         Job.Window,
-        new FrictionRange(new FrictionCoefficients(thread: 0.10, bearing: 0.09), new FrictionCoefficients(thread: 0.16, bearing: 0.14)))
+        new FrictionRange(new FrictionCoefficients(thread: 0.10, bearing: 0.09), new FrictionCoefficients(thread: 0.16, bearing: 0.14)), FrictionCorrelation.Independent)
         .WithTorqueShape(ScatterShape.Normal(coverageFactor: 2));
 
     [Params(1, 2)]

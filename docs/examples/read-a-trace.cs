@@ -31,7 +31,8 @@ try
     TighteningTrace trace = TraceFile.Read(file);
     TraceAnalysis analysis = trace.Analyze(options);
     Duration window = limit.SmallestSafeWindow(Angle.FromDegrees(0.1), Duration.FromMilliseconds(4), margin: Ratio.FromPercent(10));
-    foreach (string line in Findings.Lines(analysis, limit.Check(trace, window), window)) Console.WriteLine(line);
+    RotationRateCheck rate = analysis.Snug is TracePoint snug ? limit.Check(trace, window, snug, analysis.ShutOff) : limit.Check(trace, window);
+    foreach (string line in Findings.Lines(analysis, rate, window)) Console.WriteLine(line);
 
     Directory.CreateDirectory(folder);
     string picture = $"{folder.TrimEnd('/', '\\')}/{Path.GetFileNameWithoutExtension(file)}.svg";

@@ -19,7 +19,7 @@ public sealed class Vdi2230 : PublishedSource
         new("vdi-friction-class-", FrictionClass),
     ];
 
-    /// <summary>The preload by the exact coefficients of §5.4.2; the torque at it by the rounded ones, as the tables have it.</summary>
+    /// <summary>The preload by the exact coefficients of §5.4.3; the torque at it by the rounded ones, as the tables have it.</summary>
     internal static double? Assembly(PublishedRow row, double yieldMegapascals, string output)
     {
         FrictionTorqueModel model = TorquePreloadModel.FromFriction(
@@ -42,7 +42,7 @@ public sealed class Vdi2230 : PublishedSource
     {
         (TighteningMethod Method, string Condition)[] methods = row.Text("method") switch
         {
-            "elongation, ultrasonic" => [(TighteningMethod.Elongation, "elongation or ultrasonic measurement")],
+            "elongation, ultrasonic" => [(TighteningMethod.Ultrasonic, "elongation controlled by ultrasound")],
             "yield-point or angle controlled" => [(TighteningMethod.YieldControlled, ""), (TighteningMethod.AngleControlled, "")],
             "hydraulic" => [(TighteningMethod.HydraulicTensioner, "")],
             "torque wrench, torque found by test (mu measured)" =>

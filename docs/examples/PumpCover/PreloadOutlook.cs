@@ -11,9 +11,9 @@ internal sealed record PreloadOutlook(PreloadBand Band, PreloadBand OneLubricant
     public static PreloadOutlook Of(TighteningPlan plan)
     {
         BoltedJoint joint = plan.Job.Joint;
-        var inputs = new PreloadBandInputs(joint.AtLowestFriction, ToleranceWindow.FromLimits(plan.LowestTorque, plan.HighestTorque), joint.Friction)
+        var inputs = new PreloadBandInputs(joint.AtLowestFriction, ToleranceWindow.FromLimits(plan.LowestTorque, plan.HighestTorque), joint.Friction, FrictionCorrelation.Independent)
             .WithPrevailingRange(joint.Prevailing.Low, joint.Prevailing.High);
-        return new PreloadOutlook(PreloadBand.Evaluate(inputs, MonteCarlo), PreloadBand.Evaluate(inputs.WithFrictionCorrelation(1), MonteCarlo));
+        return new PreloadOutlook(PreloadBand.Evaluate(inputs, MonteCarlo), PreloadBand.Evaluate(inputs.WithFrictionCorrelation(FrictionCorrelation.Full), MonteCarlo));
     }
 
     /// <summary>The inputs that scatter, in words, the dominating one first.</summary>

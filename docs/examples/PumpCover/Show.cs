@@ -30,7 +30,7 @@ internal static class Show
     /// <summary>A rate that was held against a limit, with as many decimals as it takes to see on which side it lies.</summary>
     public static string Rate(RotationRateCheck check)
     {
-        double rate = check.Rate.DegreesPerSecond, limit = check.Limit.DegreesPerSecond;
+        double rate = check.HighestRate.DegreesPerSecond, limit = check.Limit.DegreesPerSecond;
         int decimals = DecimalsThatTell(rate, 1, shown => shown <= limit == check.Conforms || (check.Conforms && rate >= limit));
         return $"{Fixed(rate, decimals, MidpointRounding.AwayFromZero)}°/s";
     }

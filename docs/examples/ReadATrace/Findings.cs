@@ -19,7 +19,7 @@ internal static class Findings
         yield return Place("end of record", analysis.Final);
         if (analysis.RotationPastSnug is Angle past) yield return Row("past snug", $"{past.Degrees:0.0}°");
         yield return Row("work", $"{analysis.Energy!.Value.Joules:0.0} J up to shut-off");
-        yield return Row("rate", $"{rate.Rate.DegreesPerSecond:0.0}°/s over {1000 * window.Seconds:0} ms, limit {rate.Limit.DegreesPerSecond:0}°/s: {(rate.Conforms ? "slow enough" : "too fast")}");
+        yield return Row("rate", $"up to {rate.HighestRate.DegreesPerSecond:0.0}°/s over {1000 * window.Seconds:0} ms {(analysis.Snug is null ? "of all of it" : "from snug on")}, limit {rate.Limit.DegreesPerSecond:0}°/s: {(rate.Conforms ? "slow enough" : "too fast")}");
         yield return Row("record", $"{analysis.Irregularities}");
         foreach (TraceRemark remark in analysis.Remarks) yield return Row("remark", $"{remark}");
         if (analysis.Remarks.Count == 0) yield return Row("remarks", $"none");

@@ -9,7 +9,7 @@ public static class BoltComplianceEquations
 
     /// <summary>δ_i = l_i/(E A_i).</summary>
     public static Equation<Func<double, double, double, double>> SectionResilienceEquation { get; } = Equation.Define(
-        SectionResilience, "bolt.section-resilience", Symbols.SectionResilience, "l_i/(E_Y*A_i)", "VDI 2230-1:2015 §5.1.1; Hooke's law",
+        SectionResilience, "bolt.section-resilience", Symbols.SectionResilience, "l_i/(E_Y*A_i)", "VDI 2230-1:2015 §5.1.1 (from memory); Hooke's law",
         Symbols.SectionLength, Symbols.YoungsModulus, Symbols.BoltSectionArea);
 
     /// <summary>Length that stands for head, engaged thread or nut.</summary>
@@ -25,7 +25,7 @@ public static class BoltComplianceEquations
 
     /// <summary>δ_S = δ_0 + δ_i.</summary>
     public static Equation<Func<double, double, double>> BoltResilienceEquation { get; } = Equation.Define(
-        BoltResilience, "bolt.resilience", Symbols.BoltResilience, "delta_0 + delta_i", "VDI 2230-1:2015 §5.1.1: springs in series",
+        BoltResilience, "bolt.resilience", Symbols.BoltResilience, "delta_0 + delta_i", "VDI 2230-1:2015 §5.1.1 (from memory): springs in series",
         Symbols.ResilienceBefore, Symbols.SectionResilience);
 
     /// <summary>Cross-section of a round section.</summary>
@@ -77,5 +77,5 @@ public static class BoltComplianceEquations
 
     /// <summary>f_S = F δ_S.</summary>
     public static Equation<Func<double, double, double>> ElongationEquation { get; } = Equation.Define(
-        Elongation, "bolt.elongation", Symbols.Elongation, "F*delta_S", "VDI 2230-1:2015 §5.1.1; Hooke's law", Symbols.Preload, Symbols.BoltResilience);
+        Elongation, "bolt.elongation", Symbols.Elongation, "F*delta_S", "VDI 2230-1:2015 §5.1.1 (from memory); Hooke's law", Symbols.Preload, Symbols.BoltResilience);
 }

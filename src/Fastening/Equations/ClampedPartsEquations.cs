@@ -35,14 +35,14 @@ public static class ClampedPartsEquations
     /// <summary>δ_i = 4 l_i/(π E (D_A² − d_h²)).</summary>
     public static Equation<Func<double, double, double, double, double>> SleeveResilienceEquation { get; } = Equation.Define(
         SleeveResilience, "parts.sleeve-resilience", Symbols.SectionResilience, "4*l_i/(pi*E_Y*((D_A - d_h)*(D_A + d_h)))",
-        "VDI 2230-1:2015 §5.1.2; Hooke's law", Symbols.SectionLength, Symbols.YoungsModulus, Symbols.PartsDiameter, Symbols.HoleDiameter, "D_A - 1.01*d_h");
+        "VDI 2230-1:2015 §5.1.2 (from memory); Hooke's law", Symbols.SectionLength, Symbols.YoungsModulus, Symbols.PartsDiameter, Symbols.HoleDiameter, "D_A - 1.01*d_h");
 
     /// <summary>Elastic resilience of the clamped parts with one piece more; start from 0.</summary>
     public static double PartsResilience(double delta_0, double delta_i) => delta_0 + delta_i;
 
     /// <summary>δ_P = δ_0 + δ_i.</summary>
     public static Equation<Func<double, double, double>> PartsResilienceEquation { get; } = Equation.Define(
-        PartsResilience, "parts.resilience", Symbols.PartsResilience, "delta_0 + delta_i", "VDI 2230-1:2015 §5.1.2: springs in series",
+        PartsResilience, "parts.resilience", Symbols.PartsResilience, "delta_0 + delta_i", "VDI 2230-1:2015 §5.1.2 (from memory): springs in series",
         Symbols.ResilienceBefore, Symbols.SectionResilience);
 
     /// <summary>Grip per bearing diameter.</summary>
@@ -81,7 +81,7 @@ public static class ClampedPartsEquations
 
     /// <summary>D_Gr = d_W + w l_K tan φ.</summary>
     public static Equation<Func<double, double, double, double, double>> LimitingDiameterEquation { get; } = Equation.Define(
-        LimitingDiameter, "parts.limiting-diameter", Symbols.LimitingDiameter, "d_W + w*l_K*tan(phi_c)", "VDI 2230-1:2015 §5.1.2.1",
+        LimitingDiameter, "parts.limiting-diameter", Symbols.LimitingDiameter, "d_W + w*l_K*tan(phi_c)", "VDI 2230-1:2015 §5.1.2.1 (from memory)",
         Symbols.ConeBearingDiameter, Symbols.JointCoefficient, Symbols.Grip, Symbols.ConeAngle);
 
     /// <summary>The logarithm in the resilience of a cone from its first to its last diameter.</summary>
@@ -89,7 +89,7 @@ public static class ClampedPartsEquations
 
     /// <summary>q_K = ln((d_W + d_h)(D_e − d_h)/((d_W − d_h)(D_e + d_h))).</summary>
     public static Equation<Func<double, double, double, double>> ConeLogarithmEquation { get; } = Equation.Define(
-        ConeLogarithm, "parts.cone-logarithm", Symbols.ConeLogarithm, "ln((d_W + d_h)*(D_e - d_h)/((d_W - d_h)*(D_e + d_h)))", "VDI 2230-1:2015 §5.1.2.1",
+        ConeLogarithm, "parts.cone-logarithm", Symbols.ConeLogarithm, "ln((d_W + d_h)*(D_e - d_h)/((d_W - d_h)*(D_e + d_h)))", "VDI 2230-1:2015 §5.1.2.1 (from memory)",
         Symbols.ConeBearingDiameter, Symbols.HoleDiameter, Symbols.ConeEndDiameter, "min(d_W - 1.01*d_h, min(D_e - 1.01*d_W, 50*d_h - D_e))");
 
     /// <summary>Elastic resilience of the deformation cone, one or two of them.</summary>
@@ -98,12 +98,12 @@ public static class ClampedPartsEquations
 
     /// <summary>δ_P = 2 q_K/(w π E d_h tan φ): parts wide enough for the whole cone.</summary>
     public static Equation<Func<double, double, double, double, double, double>> WholeConesEquation { get; } = Equation.Define(
-        ConesResilience, "parts.whole-cones", Symbols.PartsResilience, "2*q_K/(w*pi*E_Y*d_h*tan(phi_c))", "VDI 2230-1:2015 §5.1.2.1",
+        ConesResilience, "parts.whole-cones", Symbols.PartsResilience, "2*q_K/(w*pi*E_Y*d_h*tan(phi_c))", "VDI 2230-1:2015 §5.1.2.1 (from memory)",
         Symbols.ConeLogarithm, Symbols.JointCoefficient, Symbols.YoungsModulus, Symbols.HoleDiameter, Symbols.ConeAngle);
 
     /// <summary>δ_0 = 2 q_K/(w π E d_h tan φ): the cones above and below a sleeve.</summary>
     public static Equation<Func<double, double, double, double, double, double>> LimitedConesEquation { get; } = Equation.Define(
-        ConesResilience, "parts.limited-cones", Symbols.ResilienceBefore, "2*q_K/(w*pi*E_Y*d_h*tan(phi_c))", "VDI 2230-1:2015 §5.1.2.1",
+        ConesResilience, "parts.limited-cones", Symbols.ResilienceBefore, "2*q_K/(w*pi*E_Y*d_h*tan(phi_c))", "VDI 2230-1:2015 §5.1.2.1 (from memory)",
         Symbols.ConeLogarithm, Symbols.JointCoefficient, Symbols.YoungsModulus, Symbols.HoleDiameter, Symbols.ConeAngle);
 
     /// <summary>Length of the sleeve between cones that have reached the outside of the parts.</summary>
@@ -111,7 +111,7 @@ public static class ClampedPartsEquations
 
     /// <summary>l_i = l_K − (D_A − d_W)/(w tan φ).</summary>
     public static Equation<Func<double, double, double, double, double, double>> SleeveLengthEquation { get; } = Equation.Define(
-        SleeveLength, "parts.sleeve-length", Symbols.SectionLength, "l_K - (D_A - d_W)/(w*tan(phi_c))", "VDI 2230-1:2015 §5.1.2.1",
+        SleeveLength, "parts.sleeve-length", Symbols.SectionLength, "l_K - (D_A - d_W)/(w*tan(phi_c))", "VDI 2230-1:2015 §5.1.2.1 (from memory)",
         Symbols.Grip, Symbols.PartsDiameter, Symbols.ConeBearingDiameter, Symbols.JointCoefficient, Symbols.ConeAngle,
         "min(D_A - d_W, w*l_K*tan(phi_c) - 1.01*(D_A - d_W))");
 

@@ -52,7 +52,7 @@ public static class DecisionEquations
     /// <summary>K = 1 − 1/TUR.</summary>
     public static Equation<Func<double, double>> FullUncertaintyFactorEquation { get; } = Equation.Define(
         FullUncertaintyFactor, "decision.full-uncertainty-factor", Symbols.AcceptanceFactor, "1 - 1/TUR",
-        "ILAC-G8:09/2019, guard band equal to U", Symbols.ToleranceUncertaintyRatio);
+        "ILAC-G8:09/2019 as quoted elsewhere, guard band equal to U", Symbols.ToleranceUncertaintyRatio);
 
     /// <summary>Acceptance factor of NCSL RP-10: no guard band from a ratio of 4 on.</summary>
     public static double NcslRp10Factor(double TUR) => Math.Min(1, 1.25 - 1 / TUR);

@@ -53,7 +53,7 @@ public static class EngagementEquations
 
     /// <summary>F_mS = R_m A_s.</summary>
     public static Equation<Func<double, double, double>> BoltBreakingForceEquation { get; } = Equation.Define(
-        BoltBreakingForce, "engagement.bolt-breaking-force", Symbols.BoltBreakingForce, "R_m*A_s", "ISO 898-1:2013 §9.1; VDI 2230-1:2015 §5.5.5",
+        BoltBreakingForce, "engagement.bolt-breaking-force", Symbols.BoltBreakingForce, "R_m*A_s", "ISO 898-1:2013 §9.1 (clause from memory); VDI 2230-1:2015 §5.5.5 (from memory)",
         Symbols.TensileStrength, Symbols.StressArea);
 
     /// <summary>Force that breaks a bolt of the greatest tensile strength.</summary>

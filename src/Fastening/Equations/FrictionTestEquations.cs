@@ -52,7 +52,7 @@ public static class FrictionTestEquations
 
     /// <summary>r_th = 0.58 d_2.</summary>
     public static Equation<Func<double, double>> PrintedThreadRadiusEquation { get; } = Equation.Define(
-        PrintedThreadRadius, "friction.printed-thread-radius", Symbols.ThreadFrictionRadius, "0.58*d_2", "VDI 2230-1:2015 §5.4.2, printed form",
+        PrintedThreadRadius, "friction.printed-thread-radius", Symbols.ThreadFrictionRadius, "0.58*d_2", "VDI 2230-1:2015 §5.4.3 (from memory), printed form",
         Symbols.PitchDiameter);
 
     /// <summary>Pitch torque per unit preload as VDI 2230 prints it: one start.</summary>
@@ -60,7 +60,7 @@ public static class FrictionTestEquations
 
     /// <summary>λ_P = 0.16 P.</summary>
     public static Equation<Func<double, double>> PrintedPitchArmEquation { get; } = Equation.Define(
-        PrintedPitchArm, "friction.printed-pitch-arm", Symbols.PitchArm, "0.16*P", "VDI 2230-1:2015 §5.4.2, printed form", Symbols.Pitch);
+        PrintedPitchArm, "friction.printed-pitch-arm", Symbols.PitchArm, "0.16*P", "VDI 2230-1:2015 §5.4.3 (from memory), printed form", Symbols.Pitch);
 
     /// <summary>Bearing torque per unit preload and unit friction; a conical seat divides by the sine of half its included angle.</summary>
     public static double BearingRadius(double D_b, double gamma) => D_b / (2 * Math.Sin(gamma / 2));

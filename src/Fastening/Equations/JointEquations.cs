@@ -9,7 +9,7 @@ public static class JointEquations
 
     /// <summary>δ = δ_S + δ_P.</summary>
     public static Equation<Func<double, double, double>> ResilienceEquation { get; } = Equation.Define(
-        Resilience, "joint.resilience", Symbols.JointResilience, "delta_S + delta_P", "VDI 2230-1:2015 §5.1", Symbols.BoltResilience, Symbols.PartsResilience);
+        Resilience, "joint.resilience", Symbols.JointResilience, "delta_S + delta_P", "VDI 2230-1:2015 §5.1 (from memory)", Symbols.BoltResilience, Symbols.PartsResilience);
 
     /// <summary>Share of a load under head and nut that the bolt takes.</summary>
     public static double LoadFactor(double delta_S, double delta_P) => delta_P / (delta_S + delta_P);
@@ -17,7 +17,7 @@ public static class JointEquations
     /// <summary>Φ_K = δ_P/(δ_S + δ_P).</summary>
     public static Equation<Func<double, double, double>> LoadFactorEquation { get; } = Equation.Define(
         LoadFactor, "joint.load-factor", Symbols.LoadFactor, "delta_P/(delta_S + delta_P)",
-        "VDI 2230-1:2015 §5.3.1; Shigley 9th ed. (2011), joint constant C", Symbols.BoltResilience, Symbols.PartsResilience);
+        "VDI 2230-1:2015 §5.3.1 (from memory); Shigley 9th ed. (2011), joint constant C", Symbols.BoltResilience, Symbols.PartsResilience);
 
     /// <summary>Rotation that gains a preload.</summary>
     public static double Rotation(double F_g, double delta, double P_h) => 2 * Math.PI * F_g * delta / P_h;

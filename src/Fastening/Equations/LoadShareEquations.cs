@@ -12,14 +12,14 @@ public static class LoadShareEquations
 
     /// <summary>Φ = n Φ_K.</summary>
     public static Equation<Func<double, double, double>> WorkingLoadFactorEquation { get; } = Equation.Define(
-        WorkingLoadFactor, "joint.working-load-factor", Symbols.WorkingLoadFactor, "n*Phi_K", "VDI 2230-1:2015 §5.3", Symbols.LoadIntroductionFactor, Symbols.LoadFactor);
+        WorkingLoadFactor, "joint.working-load-factor", Symbols.WorkingLoadFactor, "n*Phi_K", "VDI 2230-1:2015 §5.3 (from memory)", Symbols.LoadIntroductionFactor, Symbols.LoadFactor);
 
     /// <summary>Force in the bolt: preload and its share of the load, the whole load once the parts have separated, none once a pressing load has made it slack.</summary>
     public static double BoltForce(double F_V, double Phi, double F_A) => Math.Max(F_V + Phi * F_A, Math.Max(F_A, 0));
 
     /// <summary>F_S = max(F_V + Φ F_A, max(F_A, 0)).</summary>
     public static Equation<Func<double, double, double, double>> BoltForceEquation { get; } = Equation.Define(
-        BoltForce, "joint.bolt-force", Symbols.BoltForce, "max(F_V + Phi*F_A, max(F_A, 0))", "VDI 2230-1:2015 §5.3 up to separation and slackness; beyond: equilibrium, derived",
+        BoltForce, "joint.bolt-force", Symbols.BoltForce, "max(F_V + Phi*F_A, max(F_A, 0))", "VDI 2230-1:2015 §5.3 (from memory) up to separation and slackness; beyond: equilibrium, derived",
         Symbols.WorkingPreload, Symbols.WorkingLoadFactor, Symbols.AxialLoad);
 
     /// <summary>Clamp force in the interface; none once the parts have separated, the whole load once it presses so hard that the bolt is slack.</summary>
@@ -27,7 +27,7 @@ public static class LoadShareEquations
 
     /// <summary>F_K = max(F_V − (1 − Φ) F_A, max(−F_A, 0)).</summary>
     public static Equation<Func<double, double, double, double>> ClampForceEquation { get; } = Equation.Define(
-        ClampForce, "joint.clamp-force", Symbols.ClampForce, "max(F_V - (1 - Phi)*F_A, max(-F_A, 0))", "VDI 2230-1:2015 §5.3 up to separation and slackness; beyond: derived",
+        ClampForce, "joint.clamp-force", Symbols.ClampForce, "max(F_V - (1 - Phi)*F_A, max(-F_A, 0))", "VDI 2230-1:2015 §5.3 (from memory) up to separation and slackness; beyond: derived",
         Symbols.WorkingPreload, Symbols.WorkingLoadFactor, Symbols.AxialLoad);
 
     /// <summary>Axial load at which the clamp force is used up.</summary>
@@ -35,7 +35,7 @@ public static class LoadShareEquations
 
     /// <summary>F_sep = F_V/(1 − Φ).</summary>
     public static Equation<Func<double, double, double>> SeparationLoadEquation { get; } = Equation.Define(
-        SeparationLoad, "joint.separation-load", Symbols.SeparationLoad, "F_V/(1 - Phi)", "VDI 2230-1:2015 §5.3; Shigley 9th ed. (2011) §8-9",
+        SeparationLoad, "joint.separation-load", Symbols.SeparationLoad, "F_V/(1 - Phi)", "VDI 2230-1:2015 §5.3 (from memory); Shigley 9th ed. (2011) §8-9",
         Symbols.WorkingPreload, Symbols.WorkingLoadFactor);
 
     /// <summary>Resilience of all that stretches with the bolt: the bolt, and the parts outside the points where the load enters.</summary>
@@ -43,7 +43,7 @@ public static class LoadShareEquations
 
     /// <summary>δ_So = δ_S + (1 − n) δ_P.</summary>
     public static Equation<Func<double, double, double, double>> LoadedResilienceEquation { get; } = Equation.Define(
-        LoadedResilience, "joint.loaded-resilience", Symbols.LoadedResilience, "delta_S + (1 - n)*delta_P", "VDI 2230-1:2015 §5.2.2; derived",
+        LoadedResilience, "joint.loaded-resilience", Symbols.LoadedResilience, "delta_S + (1 - n)*delta_P", "VDI 2230-1:2015 §5.2.2 (from memory); derived",
         Symbols.BoltResilience, Symbols.LoadIntroductionFactor, Symbols.PartsResilience);
 
     /// <summary>Tension that a pressing load takes from the bolt.</summary>
@@ -51,7 +51,7 @@ public static class LoadShareEquations
 
     /// <summary>F_rel = max(−Φ F_A, 0).</summary>
     public static Equation<Func<double, double, double>> BoltReliefEquation { get; } = Equation.Define(
-        BoltRelief, "joint.bolt-relief", Symbols.BoltRelief, "max(-Phi*F_A, 0)", "VDI 2230-1:2015 §5.3; derived", Symbols.WorkingLoadFactor, Symbols.AxialLoad);
+        BoltRelief, "joint.bolt-relief", Symbols.BoltRelief, "max(-Phi*F_A, 0)", "VDI 2230-1:2015 §5.3 (from memory); derived", Symbols.WorkingLoadFactor, Symbols.AxialLoad);
 
     /// <summary>Shigley's factor against passing the proof strength.</summary>
     public static double YieldingFactor(double F_p, double F_V, double Phi_K, double F_At) => F_p / (Phi_K * F_At + F_V);

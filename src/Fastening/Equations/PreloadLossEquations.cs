@@ -9,7 +9,7 @@ public static class PreloadLossEquations
 
     /// <summary>f_b = N_th f_th + N_f f_f.</summary>
     public static Equation<Func<double, double, double, double, double>> FaceEmbeddingEquation { get; } = Equation.Define(
-        FaceEmbedding, "joint.face-embedding", Symbols.FaceEmbedding, "N_th*f_th + N_f*f_f", "VDI 2230-1:2015 Table 5",
+        FaceEmbedding, "joint.face-embedding", Symbols.FaceEmbedding, "N_th*f_th + N_f*f_f", "VDI 2230-1:2015 Table 5 (from memory)",
         Symbols.EngagedThreads, Symbols.ThreadEmbedding, Symbols.BearingFaces, Symbols.BearingFaceEmbedding);
 
     /// <summary>Flattening of all surfaces together.</summary>
@@ -17,7 +17,7 @@ public static class PreloadLossEquations
 
     /// <summary>f_Z = f_b + N_i f_i.</summary>
     public static Equation<Func<double, double, double, double>> TotalEmbeddingEquation { get; } = Equation.Define(
-        TotalEmbedding, "joint.embedding", Symbols.Embedding, "f_b + N_i*f_i", "VDI 2230-1:2015 Table 5",
+        TotalEmbedding, "joint.embedding", Symbols.Embedding, "f_b + N_i*f_i", "VDI 2230-1:2015 Table 5 (from memory)",
         Symbols.FaceEmbedding, Symbols.InnerInterfaces, Symbols.InterfaceEmbedding);
 
     /// <summary>Preload lost by embedding.</summary>
@@ -25,7 +25,7 @@ public static class PreloadLossEquations
 
     /// <summary>F_Z = f_Z/δ.</summary>
     public static Equation<Func<double, double, double>> EmbeddingLossEquation { get; } = Equation.Define(
-        EmbeddingLoss, "joint.embedding-loss", Symbols.EmbeddingLoss, "f_Z/delta", "VDI 2230-1:2015 §5.4.2", Symbols.Embedding, Symbols.JointResilience);
+        EmbeddingLoss, "joint.embedding-loss", Symbols.EmbeddingLoss, "f_Z/delta", "VDI 2230-1:2015 §5.4.2 (from memory)", Symbols.Embedding, Symbols.JointResilience);
 
     /// <summary>Resilience of the joint at temperature: each side softens with its own modulus.</summary>
     public static double HotResilience(double delta_S, double e_S, double delta_P, double e_P) => delta_S / e_S + delta_P / e_P;
@@ -68,7 +68,7 @@ public static class PreloadLossEquations
 
     /// <summary>F_V = max(F_M − F_Z − F_T, 0).</summary>
     public static Equation<Func<double, double, double, double>> PreloadLeftEquation { get; } = Equation.Define(
-        PreloadLeft, "joint.preload-left", Symbols.WorkingPreload, "max(F_M - F_Z - F_T, 0)", "VDI 2230-1:2015 §5.4.2; derived",
+        PreloadLeft, "joint.preload-left", Symbols.WorkingPreload, "max(F_M - F_Z - F_T, 0)", "VDI 2230-1:2015 §5.4.2 (from memory); derived",
         Symbols.AssemblyPreload, Symbols.EmbeddingLoss, Symbols.ThermalLoss);
 
     /// <summary>Preload that must be left in service: the clamp force required and what the axial load takes from the interface.</summary>
@@ -76,7 +76,7 @@ public static class PreloadLossEquations
 
     /// <summary>F_R = max(F_Kreq + (1 − Φ) F_A, 0).</summary>
     public static Equation<Func<double, double, double, double>> PreloadToKeepEquation { get; } = Equation.Define(
-        PreloadToKeep, "joint.preload-to-keep", Symbols.ForceToKeep, "max(F_Kreq + (1 - Phi)*F_A, 0)", "VDI 2230-1:2015 §5.4.2 (R5)",
+        PreloadToKeep, "joint.preload-to-keep", Symbols.ForceToKeep, "max(F_Kreq + (1 - Phi)*F_A, 0)", "VDI 2230-1:2015 §5.4.2 (R5, from memory)",
         Symbols.RequiredClamp, Symbols.WorkingLoadFactor, Symbols.AxialLoad);
 
     /// <summary>Least assembly preload; a thermal gain does not reduce it, because the joint must also hold cold.</summary>
@@ -84,7 +84,7 @@ public static class PreloadLossEquations
 
     /// <summary>F_Mmin = F_R + F_Z + max(F_T, 0).</summary>
     public static Equation<Func<double, double, double, double>> LeastAssemblyPreloadEquation { get; } = Equation.Define(
-        LeastAssemblyPreload, "joint.least-assembly-preload", Symbols.LeastAssemblyPreload, "F_R + F_Z + max(F_T, 0)", "VDI 2230-1:2015 §5.4.2 (R5)",
+        LeastAssemblyPreload, "joint.least-assembly-preload", Symbols.LeastAssemblyPreload, "F_R + F_Z + max(F_T, 0)", "VDI 2230-1:2015 §5.4.2 (R5, from memory)",
         Symbols.ForceToKeep, Symbols.EmbeddingLoss, Symbols.ThermalLoss);
 
     /// <summary>Greatest assembly preload that the scatter of the tightening makes of the least.</summary>
@@ -92,6 +92,6 @@ public static class PreloadLossEquations
 
     /// <summary>F_Mmax = α_A F_Mmin.</summary>
     public static Equation<Func<double, double, double>> GreatestAssemblyPreloadEquation { get; } = Equation.Define(
-        GreatestAssemblyPreload, "joint.greatest-assembly-preload", Symbols.GreatestAssemblyPreload, "alpha_A*F_Mmin", "VDI 2230-1:2015 §5.4.3 (R6)",
+        GreatestAssemblyPreload, "joint.greatest-assembly-preload", Symbols.GreatestAssemblyPreload, "alpha_A*F_Mmin", "VDI 2230-1:2015 §5.4.3 (R6, from memory)",
         Symbols.TighteningFactor, Symbols.LeastAssemblyPreload);
 }

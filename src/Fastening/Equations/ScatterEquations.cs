@@ -8,14 +8,14 @@ public static class ScatterEquations
 
     /// <summary>α_A = (1 + s_F)/(1 − s_F).</summary>
     public static Equation<Func<double, double>> TighteningFactorEquation { get; } = Equation.Define(
-        TighteningFactor, "scatter.tightening-factor", Symbols.TighteningFactor, "(1 + s_F)/(1 - s_F)", "VDI 2230-1:2015 §5.4.3; derived", Symbols.Scatter);
+        TighteningFactor, "scatter.tightening-factor", Symbols.TighteningFactor, "(1 + s_F)/(1 - s_F)", "VDI 2230-1:2015 §5.4.3 (from memory); derived", Symbols.Scatter);
 
     /// <summary>Scatter that belongs to a tightening factor.</summary>
     public static double Scatter(double alpha_A) => (alpha_A - 1) / (alpha_A + 1);
 
     /// <summary>s_F = (α_A − 1)/(α_A + 1).</summary>
     public static Equation<Func<double, double>> ScatterEquation { get; } = Equation.Define(
-        Scatter, "scatter.share", Symbols.Scatter, "(alpha_A - 1)/(alpha_A + 1)", "VDI 2230-1:2015 §5.4.3; derived", Symbols.TighteningFactor);
+        Scatter, "scatter.share", Symbols.Scatter, "(alpha_A - 1)/(alpha_A + 1)", "VDI 2230-1:2015 §5.4.3 (from memory); derived", Symbols.TighteningFactor);
 
     /// <summary>Highest preload of a scatter about the nominal one.</summary>
     public static double HighestPreload(double s_F, double F) => (1 + s_F) * F;
@@ -54,6 +54,6 @@ public static class ScatterEquations
 
     /// <summary>F_min = F_max/α_A.</summary>
     public static Equation<Func<double, double, double>> LowestFromHighestEquation { get; } = Equation.Define(
-        LowestFromHighest, "scatter.lowest-from-highest", Symbols.LowestPreload, "F_max/alpha_A", "VDI 2230-1:2015 §5.4.3",
+        LowestFromHighest, "scatter.lowest-from-highest", Symbols.LowestPreload, "F_max/alpha_A", "VDI 2230-1:2015 §5.4.3 (from memory)",
         Symbols.HighestPreload, Symbols.TighteningFactor);
 }

@@ -33,7 +33,7 @@ public static class SlipEquations
 
     /// <summary>F_Kreq = max(F_KP, F_KQ).</summary>
     public static Equation<Func<double, double, double>> RequiredClampEquation { get; } = Equation.Define(
-        RequiredClamp, "slip.required-clamp", Symbols.RequiredClamp, "max(F_KP, F_KQ)", "VDI 2230-1:2015 §5.4.1 (R2)",
+        RequiredClamp, "slip.required-clamp", Symbols.RequiredClamp, "max(F_KP, F_KQ)", "VDI 2230-1:2015 §5.4.1 (R2, from memory)",
         Symbols.StatedClamp, Symbols.ClampAgainstSlip);
 
     /// <summary>Pretension that is left for friction when tension acts too.</summary>

@@ -9,7 +9,7 @@ public static class StressEquations
 
     /// <summary>d_0 = min(d_s, d_T).</summary>
     public static Equation<Func<double, double, double>> SectionDiameterEquation { get; } = Equation.Define(
-        SectionDiameter, "stress.section-diameter", Symbols.SectionDiameter, "min(d_s, d_T)", "VDI 2230-1:2015 §5.4.2",
+        SectionDiameter, "stress.section-diameter", Symbols.SectionDiameter, "min(d_s, d_T)", "VDI 2230-1:2015 §5.5.1 (from memory)",
         Symbols.StressDiameter, Symbols.WaistDiameter);
 
     /// <summary>Area of the governing cross-section.</summary>
@@ -17,14 +17,14 @@ public static class StressEquations
 
     /// <summary>A_0 = (π/4) d_0².</summary>
     public static Equation<Func<double, double>> SectionAreaEquation { get; } = Equation.Define(
-        SectionArea, "stress.section-area", Symbols.SectionArea, "pi/4*d_0^2", "VDI 2230-1:2015 §5.4.2", Symbols.SectionDiameter);
+        SectionArea, "stress.section-area", Symbols.SectionArea, "pi/4*d_0^2", "VDI 2230-1:2015 §5.5.1 (from memory)", Symbols.SectionDiameter);
 
     /// <summary>Torsional section modulus with the whole section at yield.</summary>
     public static double PlasticSectionModulus(double d_0) => Math.PI * (d_0 * d_0 * d_0) / 12;
 
     /// <summary>W_p = π d_0³/12.</summary>
     public static Equation<Func<double, double>> PlasticSectionModulusEquation { get; } = Equation.Define(
-        PlasticSectionModulus, "stress.plastic-section-modulus", Symbols.SectionModulus, "pi*d_0^3/12", "VDI 2230-1:2015 §5.4.2",
+        PlasticSectionModulus, "stress.plastic-section-modulus", Symbols.SectionModulus, "pi*d_0^3/12", "VDI 2230-1:2015 §5.5.1 (from memory)",
         Symbols.SectionDiameter);
 
     /// <summary>Torsional section modulus with only the surface at yield.</summary>
@@ -40,7 +40,7 @@ public static class StressEquations
 
     /// <summary>M_T = λ_th F + M_p.</summary>
     public static Equation<Func<double, double, double, double>> ShankTorqueEquation { get; } = Equation.Define(
-        ShankTorque, "stress.shank-torque", Symbols.ShankTorque, "lambda_th*F + M_p", "VDI 2230-1:2015 §5.4.2 (without M_p); derived",
+        ShankTorque, "stress.shank-torque", Symbols.ShankTorque, "lambda_th*F + M_p", "VDI 2230-1:2015 §5.5.1 (from memory) (without M_p); derived",
         Symbols.ThreadArm, Symbols.Preload, Symbols.PrevailingTorque);
 
     /// <summary>Tensile stress.</summary>
@@ -48,21 +48,21 @@ public static class StressEquations
 
     /// <summary>σ = F/A_0.</summary>
     public static Equation<Func<double, double, double>> TensileStressEquation { get; } = Equation.Define(
-        TensileStress, "stress.tensile", Symbols.TensileStress, "F/A_0", "VDI 2230-1:2015 §5.4.2", Symbols.Preload, Symbols.SectionArea);
+        TensileStress, "stress.tensile", Symbols.TensileStress, "F/A_0", "VDI 2230-1:2015 §5.5.1 (from memory)", Symbols.Preload, Symbols.SectionArea);
 
     /// <summary>Torsional stress.</summary>
     public static double TorsionalStress(double M_T, double W_p) => M_T / W_p;
 
     /// <summary>τ = M_T/W_p.</summary>
     public static Equation<Func<double, double, double>> TorsionalStressEquation { get; } = Equation.Define(
-        TorsionalStress, "stress.torsional", Symbols.TorsionalStress, "M_T/W_p", "VDI 2230-1:2015 §5.4.2", Symbols.ShankTorque, Symbols.SectionModulus);
+        TorsionalStress, "stress.torsional", Symbols.TorsionalStress, "M_T/W_p", "VDI 2230-1:2015 §5.5.1 (from memory)", Symbols.ShankTorque, Symbols.SectionModulus);
 
     /// <summary>Equivalent stress by distortion energy (von Mises).</summary>
     public static double EquivalentStress(double sigma, double tau) => Math.Sqrt(sigma * sigma + 3 * (tau * tau));
 
     /// <summary>σ_red = √(σ² + 3τ²).</summary>
     public static Equation<Func<double, double, double>> EquivalentStressEquation { get; } = Equation.Define(
-        EquivalentStress, "stress.equivalent", Symbols.EquivalentStress, "sqrt(sigma^2 + 3*tau^2)", "VDI 2230-1:2015 §5.4.2",
+        EquivalentStress, "stress.equivalent", Symbols.EquivalentStress, "sqrt(sigma^2 + 3*tau^2)", "VDI 2230-1:2015 §5.5.1 (from memory)",
         Symbols.TensileStress, Symbols.TorsionalStress);
 
     /// <summary>The equivalent stress that may be used while tightening.</summary>
@@ -70,21 +70,21 @@ public static class StressEquations
 
     /// <summary>σ_lim = ν R_p.</summary>
     public static Equation<Func<double, double, double>> PermittedStressEquation { get; } = Equation.Define(
-        PermittedStress, "stress.permitted", Symbols.PermittedStress, "nu*R_p", "VDI 2230-1:2015 §5.4.2", Symbols.Utilisation, Symbols.YieldStrength);
+        PermittedStress, "stress.permitted", Symbols.PermittedStress, "nu*R_p", "VDI 2230-1:2015 §5.5.1 (from memory)", Symbols.Utilisation, Symbols.YieldStrength);
 
     /// <summary>Tensile stress per unit preload.</summary>
     public static double TensionPerPreload(double A_0) => 1 / A_0;
 
     /// <summary>s_σ = 1/A_0.</summary>
     public static Equation<Func<double, double>> TensionPerPreloadEquation { get; } = Equation.Define(
-        TensionPerPreload, "stress.tension-per-preload", Symbols.TensionPerPreload, "1/A_0", "VDI 2230-1:2015 §5.4.2", Symbols.SectionArea);
+        TensionPerPreload, "stress.tension-per-preload", Symbols.TensionPerPreload, "1/A_0", "VDI 2230-1:2015 §5.5.1 (from memory)", Symbols.SectionArea);
 
     /// <summary>Torsional stress per unit preload, times √3, as it enters the equivalent stress.</summary>
     public static double TorsionPerPreload(double lambda_th, double W_p) => Math.Sqrt(3) * lambda_th / W_p;
 
     /// <summary>s_τ = √3 λ_th/W_p.</summary>
     public static Equation<Func<double, double, double>> TorsionPerPreloadEquation { get; } = Equation.Define(
-        TorsionPerPreload, "stress.torsion-per-preload", Symbols.TorsionPerPreload, "sqrt(3)*lambda_th/W_p", "VDI 2230-1:2015 §5.4.2",
+        TorsionPerPreload, "stress.torsion-per-preload", Symbols.TorsionPerPreload, "sqrt(3)*lambda_th/W_p", "VDI 2230-1:2015 §5.5.1 (from memory)",
         Symbols.ThreadArm, Symbols.SectionModulus);
 
     /// <summary>Torsional stress of the prevailing torque, times √3.</summary>
@@ -109,6 +109,6 @@ public static class StressEquations
     public static Equation<Func<double, double, double, double, double>> PermittedPreloadEquation { get; } = Equation.Define(
         PermittedPreload, "stress.permitted-preload", Symbols.Preload,
         "(sqrt(sigma_lim^2*(s_sigma^2 + s_tau^2) - (s_sigma*tau_p)^2) - s_tau*tau_p)/(s_sigma^2 + s_tau^2)",
-        "VDI 2230-1:2015 §5.4.2, F_Mzul, with the prevailing torque added; derived",
+        "VDI 2230-1:2015 §5.5.1 (from memory), F_Mzul, with the prevailing torque added; derived",
         Symbols.PermittedStress, Symbols.TensionPerPreload, Symbols.TorsionPerPreload, Symbols.PrevailingStress, "0.98*sigma_lim - tau_p");
 }

@@ -32,5 +32,5 @@ public static class StructuralTighteningEquations
 
     /// <summary>M_2 = 1.10 M_r.</summary>
     public static Equation<Func<double, double>> FinalTorqueEquation { get; } = Equation.Define(
-        FinalTorque, "structural.final-torque", Symbols.FinalTorque, "1.1*M_r", "EN 1090-2:2018 §8.5", Symbols.ReferenceTorque);
+        FinalTorque, "structural.final-torque", Symbols.FinalTorque, "1.1*M_r", "EN 1090-2:2018 §8.5 (from memory)", Symbols.ReferenceTorque);
 }

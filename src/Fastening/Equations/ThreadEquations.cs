@@ -32,7 +32,7 @@ public static class ThreadEquations
 
     /// <summary>d_3 = d − 17/12 H.</summary>
     public static Equation<Func<double, double, double>> IsoRootDiameterEquation { get; } = Equation.Define(
-        IsoRootDiameter, "thread.iso-root-diameter", Symbols.RootDiameter, "d - 17/12*H", "ISO 898-1:2013 §9.1.6.1",
+        IsoRootDiameter, "thread.iso-root-diameter", Symbols.RootDiameter, "d - 17/12*H", "ISO 898-1:2013 §9.1.6.1 (clause from memory)",
         Symbols.NominalDiameter, Symbols.TriangleHeight, "d - 17/12*H");
 
     /// <summary>Reference root diameter of the external unified thread (UNR).</summary>
@@ -48,7 +48,7 @@ public static class ThreadEquations
 
     /// <summary>d_s = (d_2 + d_3)/2.</summary>
     public static Equation<Func<double, double, double>> MeanStressDiameterEquation { get; } = Equation.Define(
-        MeanStressDiameter, "thread.mean-stress-diameter", Symbols.StressDiameter, "(d_2 + d_3)/2", "ISO 898-1:2013 §9.1.6.1",
+        MeanStressDiameter, "thread.mean-stress-diameter", Symbols.StressDiameter, "(d_2 + d_3)/2", "ISO 898-1:2013 §9.1.6.1 (clause from memory)",
         Symbols.PitchDiameter, Symbols.RootDiameter);
 
     /// <summary>Stress diameter of a unified thread; 9√3/16 is the 0.9743 of the printed form.</summary>
@@ -64,7 +64,7 @@ public static class ThreadEquations
 
     /// <summary>A_s = (π/4) d_s².</summary>
     public static Equation<Func<double, double>> StressAreaEquation { get; } = Equation.Define(
-        StressArea, "thread.stress-area", Symbols.StressArea, "pi/4*d_s^2", "ISO 898-1:2013 §9.1.6.1; ASME B1.1-2019", Symbols.StressDiameter);
+        StressArea, "thread.stress-area", Symbols.StressArea, "pi/4*d_s^2", "ISO 898-1:2013 §9.1.6.1 (clause from memory); ASME B1.1-2019", Symbols.StressDiameter);
 
     /// <summary>Stress diameter of a unified thread of high strength, at the least pitch diameter; 3√3/16 is twice the 0.16238 of the printed form.</summary>
     public static double HighStrengthStressDiameter(double E_s, double P) => E_s - 3 * Math.Sqrt(3) / 16 * P;
@@ -142,7 +142,7 @@ public static class ThreadEquations
 
     /// <summary>φ = atan(P_h/(π d_2)).</summary>
     public static Equation<Func<double, double, double>> LeadAngleEquation { get; } = Equation.Define(
-        LeadAngle, "thread.lead-angle", Symbols.LeadAngle, "atan(P_h/(pi*d_2))", "ISO 5408:2009; VDI 2230-1:2015 §5.4.2",
+        LeadAngle, "thread.lead-angle", Symbols.LeadAngle, "atan(P_h/(pi*d_2))", "ISO 5408:2009; VDI 2230-1:2015 §5.4.3 (from memory)",
         Symbols.Lead, Symbols.PitchDiameter);
 
     /// <summary>Textbook mean diameter: midway between major and root.</summary>

@@ -16,7 +16,7 @@ public static class TorqueEquations
 
     /// <summary>c = 1/cos α.</summary>
     public static Equation<Func<double, double>> AxialFlankFactorEquation { get; } = Equation.Define(
-        AxialFlankFactor, "torque.axial-flank-factor", Symbols.FlankFactor, "1/cos(alpha)", "VDI 2230-1:2015 §5.4.2; Shigley 9th ed. §8-2",
+        AxialFlankFactor, "torque.axial-flank-factor", Symbols.FlankFactor, "1/cos(alpha)", "VDI 2230-1:2015 §5.4.3 (from memory); Shigley 9th ed. §8-2",
         Symbols.FlankAngle);
 
     /// <summary>Flank factor in the section normal to the helix: 1/cos α_n with tan α_n = tan α·cos φ.</summary>
@@ -57,7 +57,7 @@ public static class TorqueEquations
 
     /// <summary>λ_th = 0.16 P + 0.58 d_2 µ_th.</summary>
     public static Equation<Func<double, double, double, double>> PrintedThreadArmEquation { get; } = Equation.Define(
-        PrintedThreadArm, "torque.printed-thread-arm", Symbols.ThreadArm, "0.16*P + 0.58*d_2*mu_th", "VDI 2230-1:2015 §5.4.2, printed form",
+        PrintedThreadArm, "torque.printed-thread-arm", Symbols.ThreadArm, "0.16*P + 0.58*d_2*mu_th", "VDI 2230-1:2015 §5.4.3 (from memory), printed form",
         Symbols.Pitch, Symbols.ThreadFriction, Symbols.PitchDiameter);
 
     /// <summary>Thread torque per unit preload with the rounded coefficient printed by ISO 16047: 60° profile, one start.</summary>
@@ -74,7 +74,7 @@ public static class TorqueEquations
     /// <summary>D_b = (D_o + D_i)/2.</summary>
     public static Equation<Func<double, double, double>> MeanBearingDiameterEquation { get; } = Equation.Define(
         MeanBearingDiameter, "torque.mean-bearing-diameter", Symbols.BearingDiameter, "(D_o + D_i)/2",
-        "ISO 16047:2005 (from memory); VDI 2230-1:2015, D_Km", Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter);
+        "ISO 16047:2005 (from memory); VDI 2230-1:2015 (from memory), D_Km", Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter);
 
     /// <summary>
     /// Effective bearing diameter under uniform pressure: (2/3)(D_o³ − D_i³)/(D_o² − D_i²) with the common factor D_o − D_i taken out,
@@ -139,7 +139,7 @@ public static class TorqueEquations
 
     /// <summary>M = κ F + M_p.</summary>
     public static Equation<Func<double, double, double, double>> TighteningTorqueEquation { get; } = Equation.Define(
-        TighteningTorque, "torque.tightening-torque", Symbols.TighteningTorque, "kappa*F + M_p", "ISO 16047:2005 (from memory); VDI 2230-1:2015 §5.4.2",
+        TighteningTorque, "torque.tightening-torque", Symbols.TighteningTorque, "kappa*F + M_p", "ISO 16047:2005 (from memory); VDI 2230-1:2015 §5.4.3 (from memory)",
         Symbols.TorqueArm, Symbols.Preload, Symbols.PrevailingTorque);
 
     /// <summary>Preload at a tightening torque; a torque below the prevailing torque gives none.</summary>
@@ -212,7 +212,7 @@ public static class TorqueEquations
     /// <summary>λ_L = 0.58 d_2 µ_th − 0.16 P.</summary>
     public static Equation<Func<double, double, double, double>> PrintedLooseningThreadArmEquation { get; } = Equation.Define(
         PrintedLooseningThreadArm, "torque.printed-loosening-thread-arm", Symbols.LooseningThreadArm, "0.58*d_2*mu_th - 0.16*P",
-        "VDI 2230-1:2015 §5.4.2, printed form with the pitch reversed; derived", Symbols.Pitch, Symbols.ThreadFriction, Symbols.PitchDiameter);
+        "VDI 2230-1:2015 §5.4.3 (from memory), printed form with the pitch reversed; derived", Symbols.Pitch, Symbols.ThreadFriction, Symbols.PitchDiameter);
 
     /// <summary>Loosening torque of the thread per unit preload, coefficient rounded as ISO 16047 prints it.</summary>
     public static double IsoPrintedLooseningThreadArm(double lambda_P, double mu_th, double d_2) => 0.577 * d_2 * mu_th - lambda_P;

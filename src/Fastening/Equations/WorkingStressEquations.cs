@@ -9,7 +9,7 @@ public static class WorkingStressEquations
 
     /// <summary>τ_B = k_τ τ.</summary>
     public static Equation<Func<double, double, double>> ResidualTorsionEquation { get; } = Equation.Define(
-        ResidualTorsion, "stress.residual-torsion", Symbols.ResidualTorsion, "k_tau*tau", "VDI 2230-1:2015 §5.5.1 (from memory)",
+        ResidualTorsion, "stress.residual-torsion", Symbols.ResidualTorsion, "k_tau*tau", "VDI 2230-1:2015 §5.5.2 (from memory)",
         Symbols.TorsionShare, Symbols.TorsionalStress);
 
     /// <summary>Amplitude of the tensile stress between two bolt forces.</summary>
@@ -17,7 +17,7 @@ public static class WorkingStressEquations
 
     /// <summary>σ_a = (F_So − F_Su)/(2 A_s).</summary>
     public static Equation<Func<double, double, double, double>> StressAmplitudeEquation { get; } = Equation.Define(
-        StressAmplitude, "stress.amplitude", Symbols.StressAmplitude, "(F_So - F_Su)/(2*A_s)", "VDI 2230-1:2015 §5.5.3 (R9)",
+        StressAmplitude, "stress.amplitude", Symbols.StressAmplitude, "(F_So - F_Su)/(2*A_s)", "VDI 2230-1:2015 §5.5.3 (R9, from memory)",
         Symbols.UpperBoltForce, Symbols.LowerBoltForce, Symbols.StressArea);
 
     /// <summary>Area of a flat ring, or of a conical seat projected on the plane square to the axis.</summary>
@@ -25,7 +25,7 @@ public static class WorkingStressEquations
 
     /// <summary>A_b = π/4 (D_o − D_i)(D_o + D_i).</summary>
     public static Equation<Func<double, double, double>> BearingAreaEquation { get; } = Equation.Define(
-        BearingArea, "stress.bearing-area", Symbols.BearingArea, "pi/4*((D_o - D_i)*(D_o + D_i))", "VDI 2230-1:2015 §5.5.4; derived",
+        BearingArea, "stress.bearing-area", Symbols.BearingArea, "pi/4*((D_o - D_i)*(D_o + D_i))", "VDI 2230-1:2015 §5.5.4 (from memory); derived",
         Symbols.BearingOuterDiameter, Symbols.BearingInnerDiameter, "D_o - 1.001*D_i");
 
     /// <summary>Pressure under a head or nut.</summary>
@@ -33,7 +33,7 @@ public static class WorkingStressEquations
 
     /// <summary>p = F_Smax/A_b.</summary>
     public static Equation<Func<double, double, double>> BearingPressureEquation { get; } = Equation.Define(
-        BearingPressure, "stress.bearing-pressure", Symbols.BearingPressure, "F_Smax/A_b", "VDI 2230-1:2015 §5.5.4 (R10)",
+        BearingPressure, "stress.bearing-pressure", Symbols.BearingPressure, "F_Smax/A_b", "VDI 2230-1:2015 §5.5.4 (R10, from memory)",
         Symbols.GreatestBoltForce, Symbols.BearingArea);
 
     /// <summary>The greater of the force while tightening and the force in service.</summary>
@@ -41,7 +41,7 @@ public static class WorkingStressEquations
 
     /// <summary>F_Smax = max(F_M, F_S).</summary>
     public static Equation<Func<double, double, double>> GreatestBoltForceEquation { get; } = Equation.Define(
-        GreatestBoltForce, "joint.greatest-bolt-force", Symbols.GreatestBoltForce, "max(F_M, F_S)", "VDI 2230-1:2015 §5.5.4 (R10)",
+        GreatestBoltForce, "joint.greatest-bolt-force", Symbols.GreatestBoltForce, "max(F_M, F_S)", "VDI 2230-1:2015 §5.5.4 (R10, from memory)",
         Symbols.AssemblyPreload, Symbols.BoltForce);
 
     /// <summary>Safety of a force against what bears it.</summary>

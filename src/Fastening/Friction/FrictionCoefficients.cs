@@ -8,8 +8,8 @@ namespace Fastening;
 public sealed class FrictionCoefficients
 {
     /// <summary>States both coefficients.</summary>
-    /// <param name="thread">Coefficient of friction in the thread, 0 to 2.</param>
-    /// <param name="bearing">Coefficient of friction at the bearing surface, 0 to 2.</param>
+    /// <param name="thread">Coefficient of friction in the thread, 0 to 2; outside 0.04 to 0.45 it is remarked.</param>
+    /// <param name="bearing">Coefficient of friction at the bearing surface, 0 to 2; outside 0.04 to 0.45 it is remarked.</param>
     /// <exception cref="ArgumentOutOfRangeException">A coefficient is outside 0 to 2.</exception>
     /// <example><code>new FrictionCoefficients(thread: 0.12, bearing: 0.10)</code></example>
     public FrictionCoefficients(double thread, double bearing)
@@ -24,8 +24,11 @@ public sealed class FrictionCoefficients
     /// <summary>Coefficient of friction at the bearing surface, µ_b.</summary>
     public double Bearing { get; }
 
+    /// <summary>Values outside the ranges in which such values are published; empty when there are none.</summary>
+    public IReadOnlyList<PlausibilityRemark> Remarks => PlausibilityRemark.Of(PlausibleRange.ThreadFriction, Thread, PlausibleRange.BearingFriction, Bearing);
+
     /// <summary>The same coefficient in the thread and at the bearing surface, µ_tot.</summary>
-    /// <param name="friction">The coefficient, 0 to 2.</param>
+    /// <param name="friction">The coefficient, 0 to 2; outside 0.04 to 0.45 it is remarked.</param>
     /// <returns>The pair.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The coefficient is outside 0 to 2.</exception>
     /// <example><code>FrictionCoefficients.Uniform(0.14)</code></example>
@@ -36,5 +39,5 @@ public sealed class FrictionCoefficients
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"µ_th {Thread:0.####}, µ_b {Bearing:0.####}");
+    public override string ToString() => FormattableString.Invariant($"µ_th {Thread:0.####}, µ_b {Bearing:0.####}{PlausibilityRemark.Mention(Remarks)}");
 }

@@ -29,7 +29,10 @@ public sealed class FrictionRange
     /// <summary>The highest coefficients.</summary>
     public FrictionCoefficients High { get; }
 
+    /// <summary>Values outside the ranges in which such values are published; empty when there are none.</summary>
+    public IReadOnlyList<PlausibilityRemark> Remarks => PlausibilityRemark.Join(Low.Remarks, High.Remarks);
+
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
-        $"µ_th {Low.Thread:0.####}…{High.Thread:0.####}, µ_b {Low.Bearing:0.####}…{High.Bearing:0.####}");
+        $"µ_th {Low.Thread:0.####}…{High.Thread:0.####}, µ_b {Low.Bearing:0.####}…{High.Bearing:0.####}{PlausibilityRemark.Mention(Remarks)}");
 }

@@ -3,7 +3,7 @@ namespace Fastening;
 /// <summary>How the compliance of a bolt was found. The first two are never mixed, in one bolt or in one joint.</summary>
 public enum BoltComplianceMethod
 {
-    /// <summary>VDI 2230-1:2015 §5.1.1: the sections of the grip, and substitution lengths for head, engaged thread and nut or tapped part.</summary>
+    /// <summary>VDI 2230-1:2015 §5.1.1 (from memory): the sections of the grip, and substitution lengths for head, engaged thread and nut or tapped part.</summary>
     Vdi2230 = 0,
 
     /// <summary>Shank and thread in the grip, neither head nor nut: Shigley 9th ed. (2011) eq. (8-17).</summary>

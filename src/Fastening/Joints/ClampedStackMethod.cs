@@ -3,7 +3,7 @@ namespace Fastening;
 /// <summary>How the compliance of the clamped parts was found.</summary>
 public enum ClampedStackMethod
 {
-    /// <summary>The deformation cone of VDI 2230-1:2015 §5.1.2, whose angle follows from the proportions of the parts.</summary>
+    /// <summary>The deformation cone of VDI 2230-1:2015 §5.1.2 (from memory), whose angle follows from the proportions of the parts.</summary>
     Vdi2230Cone = 0,
 
     /// <summary>A stack of frusta of one chosen angle: Shigley 9th ed. (2011) §8-5.</summary>

@@ -43,7 +43,7 @@ internal sealed class ConeShape(double bearing, double hole, double? outer, doub
             .Step(work, gripRatio, diameterRatio);
     }
 
-    /// <summary>VDI 2230-1:2015 §5.1.2.1: whole cones, or cones and a sleeve between them.</summary>
+    /// <summary>VDI 2230-1:2015 §5.1.2.1 (from memory): whole cones, or cones and a sleeve between them.</summary>
     private double ClosedForm(Derivation? work, double modulus, double grip, double angle, double limit)
     {
         double limiting = ClampedPartsEquations.LimitingDiameterEquation.Step(work, bearing, _coefficient, grip, angle);

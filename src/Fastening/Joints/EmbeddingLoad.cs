@@ -1,6 +1,6 @@
 namespace Fastening;
 
-/// <summary>The direction of the load in service, on which embedding depends (VDI 2230-1:2015 Table 5).</summary>
+/// <summary>The direction of the load in service, on which embedding depends (VDI 2230-1:2015 Table 5, from memory).</summary>
 public enum EmbeddingLoad
 {
     /// <summary>Along the bolt: tension or compression.</summary>

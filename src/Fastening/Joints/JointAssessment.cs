@@ -5,7 +5,7 @@ namespace Fastening;
 
 /// <summary>Every check of a joint, each with its margin and its work; a check that lacks an input is listed as open, none is passed in silence.</summary>
 /// <remarks>
-/// VDI 2230-1:2015 R2 and R5 to R12 as far as a concentric joint and elastic behaviour go: no bending, no eccentric load, no relaxation with time, no
+/// VDI 2230-1:2015 R2 and R5 to R12 (numbers from memory, not checked in the text) as far as a concentric joint and elastic behaviour go: no bending, no eccentric load, no relaxation with time, no
 /// preload beyond yield, no shear or bearing of the shank. The lowest preload in service is the lowest assembly preload less embedding and, if it
 /// is one, the thermal loss; the highest is the highest assembly preload with the thermal gain. The load factor is that at assembly temperature.
 /// </remarks>

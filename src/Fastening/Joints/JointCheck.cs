@@ -38,7 +38,7 @@ public sealed class JointCheck
     /// <summary>Its name: <c>residual clamp</c>.</summary>
     public string Name => JointCheckWording.NameOf(Kind);
 
-    /// <summary>What must hold, and the rule of VDI 2230-1:2015 where there is one.</summary>
+    /// <summary>What must hold, and the step of VDI 2230-1:2015 where there is one; the numbers of the steps, R2 to R12, are from memory, not checked in the text.</summary>
     public string Criterion => JointCheckWording.CriterionOf(Kind);
 
     /// <summary>What it came to.</summary>

@@ -1,6 +1,7 @@
 namespace Fastening;
 
 /// <summary>The checks of a joint, in the order in which an assessment lists them.</summary>
+/// <remarks>The numbers of the steps of VDI 2230-1:2015 are from memory, not checked in the text.</remarks>
 public enum JointCheckKind
 {
     /// <summary>The lowest assembly preload reaches what service and losses require (VDI 2230 R5).</summary>

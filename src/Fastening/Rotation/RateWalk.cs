@@ -4,9 +4,9 @@ namespace Fastening;
 
 /// <summary>
 /// The mean rate over a sliding window, walked once, sample by sample. The rotation is linear between samples, so the mean is linear in the end
-/// of the window between the places where either end of the window meets a sample: there it has its extremes, and in between its crossings of
-/// the limit are exact. A record no longer than the window gives one value, over all of it. Who walks holds the samples and hands them over:
-/// the newest, and those at the tail of the window as they are passed.
+/// of the window between the places where either end of the window meets a sample: there it has its extremes. Both senses are
+/// walked, and the one in which the record turns is judged. A record no longer than the window gives one value, over all of it. The caller holds
+/// the samples and hands them over: the newest, and those at the tail of the window as they are passed.
 /// </summary>
 internal struct RateWalk(double limit, double window)
 {
@@ -15,12 +15,10 @@ internal struct RateWalk(double limit, double window)
     private (double Time, double Angle) _head;
     private (double Time, double Angle) _passed;
     private (double Time, double Angle) _tail;
-    private (double End, double Rate)? _event;
-    private double _peak = double.NegativeInfinity;
-    private double _peakEnd;
-    private double _timeAbove;
-    private double? _firstAbove;
-    private double _lastAbove;
+    private RateExtremes _forward = new();
+    private RateExtremes _back = new();
+    private double _timeForward;
+    private double _timeBack;
 
     /// <summary>Whether the tail of the window has come to the tail sample: it must be passed before the head arrives.</summary>
     public readonly bool TailIsDue => _tail.Time + window <= _head.Time;
@@ -28,6 +26,12 @@ internal struct RateWalk(double limit, double window)
     public readonly double Length => _head.Time - _first.Time;
 
     public readonly double ClockStep => Tolerance.StepAt(Math.Max(Math.Abs(_first.Time), Math.Abs(_head.Time)));
+
+    /// <summary>
+    /// Whether the record turns in the sense of falling angles: it ends behind its start and turned back for longer than forward. An angle that
+    /// only wraps ends behind its start too.
+    /// </summary>
+    private readonly bool Falls => _head.Angle < _first.Angle && _timeBack > _timeForward;
 
     /// <summary>The first sample; it is the tail sample too.</summary>
     public void Begin(double time, double angle) => _first = _before = _head = _passed = _tail = (time, angle);
@@ -37,6 +41,8 @@ internal struct RateWalk(double limit, double window)
     {
         _before = _head;
         _head = (time, angle);
+        if (angle > _before.Angle) _timeForward += time - _before.Time;
+        else if (angle < _before.Angle) _timeBack += time - _before.Time;
     }
 
     /// <summary>The window begins at the tail sample; the sample after it becomes the tail sample.</summary>
@@ -55,36 +61,33 @@ internal struct RateWalk(double limit, double window)
         if (begin >= _first.Time) Meet(_head.Time, (_head.Angle - Between(_passed, _tail, begin)) / window);
     }
 
+    /// <summary>The verdict in the sense in which the record turns.</summary>
     public readonly RotationRateCheck Result()
     {
-        if (window < Length && _event is not null) return new RotationRateCheck(_peak, limit, _peakEnd, _firstAbove, _lastAbove, _timeAbove);
+        if (window >= Length || _forward.IsEmpty) return OverAll();
+        bool falls = Falls;
+        RateExtremes found = falls ? _back : _forward;
+        return new RotationRateCheck(found.Peak, limit, window, falls, true)
+        {
+            EndOfFastestWindow = Si.Duration(found.PeakEnd),
+            FirstExceedance = found.FirstAbove is double first ? Si.Duration(first) : null,
+            LastExceedance = found.FirstAbove is null ? null : Si.Duration(found.LastAbove),
+            TimeAbove = Si.Duration(found.TimeAbove),
+        };
+    }
+
+    private readonly RotationRateCheck OverAll()
+    {
         double rate = (_head.Angle - _first.Angle) / Length;
-        bool isAbove = rate > Threshold(Length);
-        return new RotationRateCheck(rate, limit, _head.Time, isAbove ? _head.Time : null, _head.Time, isAbove ? Length : 0);
+        bool isAbove = Math.Abs(rate) > Threshold(Length);
+        return RotationRateCheck.OfOneValue(Math.Abs(rate), limit, Length, rate < 0, isAbove, _head.Time);
     }
 
     private void Meet(double end, double rate)
     {
-        if (rate > _peak) (_peak, _peakEnd) = (rate, end);
         double threshold = Threshold(window);
-        bool isAbove = rate > threshold;
-        if (_event is (double lastEnd, double lastRate))
-        {
-            bool wasAbove = lastRate > threshold;
-            double crossing = lastEnd + (end - lastEnd) * (isAbove == wasAbove ? 0 : (threshold - lastRate) / (rate - lastRate));
-            if (isAbove) _timeAbove += end - (wasAbove ? lastEnd : crossing);
-            else if (wasAbove) _timeAbove += crossing - lastEnd;
-            if (isAbove) _firstAbove ??= wasAbove ? lastEnd : crossing;
-            else if (wasAbove) _lastAbove = crossing;
-        }
-
-        if (isAbove)
-        {
-            _firstAbove ??= end;
-            _lastAbove = end;
-        }
-
-        _event = (end, rate);
+        _forward.Meet(end, rate, threshold);
+        _back.Meet(end, -rate, threshold);
     }
 
     /// <summary>The limit, widened by what decimals and the rounding of the clock leave.</summary>

@@ -41,7 +41,7 @@ public sealed class RotationRateLimit
     /// <summary>The verdict on a single stroke.</summary>
     /// <param name="travel">Rotation in the tightening sense, 0 or more.</param>
     /// <param name="duration">The time it took.</param>
-    /// <returns>Mean rate and verdict.</returns>
+    /// <returns>Mean rate over the stroke, and verdict.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>RotationRateLimit.FromTravel(Angle.FromDegrees(50), Duration.FromSeconds(2)).Check(Angle.FromDegrees(90), Duration.FromSeconds(2.4))
     ///     .Conforms   // false</code></example>
@@ -51,10 +51,15 @@ public sealed class RotationRateLimit
         double seconds = Guard.Check(duration, Domains.Duration);
         double rate = RotationEquations.Rate(degrees, seconds);
         bool isAbove = rate > _degreesPerSecond * (1 + Tolerance.Widening);
-        return new RotationRateCheck(rate, _degreesPerSecond, seconds, isAbove ? seconds : null, seconds, seconds);
+        return RotationRateCheck.OfOneValue(rate, _degreesPerSecond, seconds, isFalling: false, isAbove, seconds);
     }
 
-    /// <summary>The verdict on a trace: the highest mean rate in the tightening sense over any window of the stated length; turning back is not judged.</summary>
+    /// <summary>The verdict on a whole trace: the highest mean rate over any window of the stated length, in the sense in which the record turns.</summary>
+    /// <remarks>
+    /// The run-down counts too: for the turn past snug use <see cref="Check(TighteningTrace, Duration, TracePoint, TracePoint)"/>. The record is judged in the sense of
+    /// falling angles if it ends behind its start and turned back for longer than forward (<see cref="RotationRateCheck.IsFalling"/>); turning against its sense is
+    /// not judged.
+    /// </remarks>
     /// <param name="trace">The trace.</param>
     /// <param name="window">Length of the window; a trace shorter than it gives one value, over all of it.</param>
     /// <returns>Highest mean rate, when its window ended, and verdict.</returns>
@@ -82,6 +87,19 @@ public sealed class RotationRateLimit
         if (LeastWindow(walk, seconds) is double least) Guard.RefuseAgainst(nameof(window), window, NeedOf(least));
         return walk.Result();
     }
+
+    /// <summary>The verdict on a part of a trace, from snug to shut-off say: windows that begin before it or end after it do not count.</summary>
+    /// <param name="trace">The trace.</param>
+    /// <param name="window">Length of the window; a part shorter than it gives one value, over all of it.</param>
+    /// <param name="from">The point at which the judgement begins, of an analysis of this trace.</param>
+    /// <param name="to">The point at which it ends.</param>
+    /// <returns>Highest mean rate, when its window ended on the clock of the trace, and verdict.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="trace"/>, <paramref name="from"/> or <paramref name="to"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="window"/> is outside its domain, or too short for the clock of the trace.</exception>
+    /// <exception cref="ArgumentException">The points are not of this trace or not in order, or the part has no duration, or no angles.</exception>
+    /// <example><code>TraceAnalysis analysis = trace.Analyze(options);
+    /// if (analysis.Snug is TracePoint snug) Console.WriteLine(limit.Check(trace, Duration.FromSeconds(0.5), snug, analysis.ShutOff));</code></example>
+    public RotationRateCheck Check(TighteningTrace trace, Duration window, TracePoint from, TracePoint to) => Check(Guard.NotNull(trace).Slice(from, to), window);
 
     /// <summary>
     /// The shortest window that raises no false alarm: with it a turn that stays below the limit by a stated share is never read as above it,

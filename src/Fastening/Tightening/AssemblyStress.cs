@@ -6,7 +6,7 @@ namespace Fastening;
 
 /// <summary>Tension, torsion and equivalent stress in the bolt while it is being tightened, and the preload they permit.</summary>
 /// <remarks>
-/// VDI 2230-1:2015 §5.4.2. Prevailing torque twists the shank too and is counted. Not covered: bending, fatigue, relaxation, preload
+/// VDI 2230-1:2015 §5.5.1 (R7; clause from memory, not checked in the text). Prevailing torque twists the shank too and is counted. Not covered: bending, fatigue, relaxation, preload
 /// beyond yield. A torque is chosen at the <em>lowest</em> friction; whether that is also where the bolt is stressed most depends on the
 /// range: at a given torque the lowest bearing friction always is the worst, but with high bearing friction the highest thread friction can
 /// stress the bolt more than the lowest. <see cref="HighestAt"/> looks at both.

@@ -60,6 +60,8 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// </summary>
     public bool IsOverhauling => _looseningArm < 0;
 
+    private protected override IReadOnlyList<PlausibilityRemark> StatedRemarks => Friction.Remarks;
+
     internal TorqueArms Arms => _arms;
 
     internal double PrevailingSi => Prevailing;

@@ -19,6 +19,8 @@ public sealed class NutFactorModel : TorquePreloadModel
 
     internal double DiameterSi => Diameter;
 
+    private protected override IReadOnlyList<PlausibilityRemark> StatedRemarks => PlausibilityRemark.Of(PlausibleRange.NutFactor, _nutFactor);
+
     /// <summary>The same model with a prevailing torque.</summary>
     /// <param name="prevailingTorque">Prevailing torque, measured in the tightening sense.</param>
     /// <returns>A new model.</returns>
@@ -49,7 +51,7 @@ public sealed class NutFactorModel : TorquePreloadModel
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"K {_nutFactor:0.####}, d {Diameter * 1e3:0.###} mm");
+    public override string ToString() => FormattableString.Invariant($"K {_nutFactor:0.####}, d {Diameter * 1e3:0.###} mm{PlausibilityRemark.Mention(Remarks)}");
 
     internal override double DeriveArm(Derivation work) => TorqueEquations.NutFactorArmEquation.Step(work, _nutFactor, Diameter);
 }

@@ -38,7 +38,7 @@ public sealed class PreloadRange
     /// <summary>Highest preload: of a range of friction, at the lowest.</summary>
     public Force Maximum { get; }
 
-    /// <summary>Tightening factor α_A = F_max/F_min (VDI 2230-1:2015 §5.4.3); null when the lowest preload is zero.</summary>
+    /// <summary>Tightening factor α_A = F_max/F_min (VDI 2230-1:2015 §5.4.3, from memory); null when the lowest preload is zero.</summary>
     public double? TighteningFactor => _minimum > 0 ? _maximum / _minimum : null;
 
     internal double MinimumSi => _minimum;

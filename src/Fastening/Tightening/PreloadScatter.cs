@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Fastening;
 
 /// <summary>Scatter of the preload of a tightening method: ± a share of the mean, or highest over lowest as the tightening factor α_A.</summary>
-/// <remarks>α_A = (1 + s)/(1 − s), equation scatter.tightening-factor (VDI 2230-1:2015 §5.4.3). Both readings are kept; the one that was stated stays exact.</remarks>
+/// <remarks>α_A = (1 + s)/(1 − s), equation scatter.tightening-factor (VDI 2230-1:2015 §5.4.3, from memory). Both readings are kept; the one that was stated stays exact.</remarks>
 /// <example><code>PreloadScatter.FromTighteningFactor(1.6).PlusMinus.Percent     // about 23.1
 /// PreloadScatter.FromPlusMinus(Ratio.FromPercent(17)).RangeAround(Force.FromKilonewtons(60))</code></example>
 public sealed class PreloadScatter

@@ -26,7 +26,7 @@ public sealed class TorqueConvention
     public static TorqueConvention Iso16047Printed { get; } =
         new("ISO 16047, printed", TorqueForm.PrintedIso16047, FlankSection.Axial, MeanThreadDiameter.PitchDiameter);
 
-    /// <summary>The rounded coefficients printed in VDI 2230-1:2015 §5.4.2; about 0.25 % above the linear form in the whole torque.</summary>
+    /// <summary>The rounded coefficients printed in VDI 2230-1:2015 §5.4.3 (clause from memory, not checked in the text); about 0.25 % above the linear form in the whole torque.</summary>
     public static TorqueConvention Vdi2230 { get; } = new("VDI 2230, printed", TorqueForm.Printed, FlankSection.Axial, MeanThreadDiameter.PitchDiameter);
 
     /// <summary>Linear form with the flank angle in the normal section: Machinery's Handbook, 31st ed. (2020), p. 1665, and JIS B 1083.</summary>

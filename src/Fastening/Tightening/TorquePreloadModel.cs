@@ -8,7 +8,7 @@ namespace Fastening;
 
 /// <summary>Torque and preload of one tightening, both ways: M = κ F + M_p.</summary>
 /// <remarks>
-/// Equations torque.tightening-torque and torque.preload (ISO 16047:2005, from memory; VDI 2230-1:2015 §5.4.2). The preload is what
+/// Equations torque.tightening-torque and torque.preload (ISO 16047:2005 and VDI 2230-1:2015 §5.4.3, from memory). The preload is what
 /// the model gives for the friction that was stated; the preload in the bolt scatters with the friction that is there.
 /// </remarks>
 /// <example><code>TorquePreloadModel model = TorquePreloadModel.ForHexagonBolt(
@@ -33,9 +33,14 @@ public abstract class TorquePreloadModel
     /// <summary>Prevailing torque M_p: turns the nut before there is any preload, and carries none. Zero unless stated.</summary>
     public Torque PrevailingTorque => Si.Torque(_prevailing);
 
+    /// <summary>What was stated outside the ranges in which such values are published; empty when nothing was.</summary>
+    public IReadOnlyList<PlausibilityRemark> Remarks => StatedRemarks;
+
     internal double Arm => _arm;
 
     internal double Prevailing => _prevailing;
+
+    private protected abstract IReadOnlyList<PlausibilityRemark> StatedRemarks { get; }
 
     private protected double Diameter => _diameter;
 

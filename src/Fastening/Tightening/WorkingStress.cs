@@ -6,7 +6,7 @@ namespace Fastening;
 
 /// <summary>Tension, torsion and equivalent stress in the bolt in service: the force has changed, and a part of the torsion has gone.</summary>
 /// <remarks>
-/// VDI 2230-1:2015 §5.5.1 (R8): σ = F_S/A_0, τ_B = k_τ τ with the torsion τ of tightening, σ_red = √(σ² + 3τ_B²). The share k_τ is the user's: 0.5
+/// VDI 2230-1:2015 §5.5.2 (R8; clause from memory, not checked in the text): σ = F_S/A_0, τ_B = k_τ τ with the torsion τ of tightening, σ_red = √(σ² + 3τ_B²). The share k_τ is the user's: 0.5
 /// by VDI 2230 (from memory), 0 for a bolt that was tensioned or heated. Not covered: bending, fatigue, preload beyond yield.
 /// </remarks>
 /// <example><code>WorkingStress stress = WorkingStress.At(model, assemblyPreload, joint.At(assemblyPreload, load, introduction).BoltForce, residualTorsion: Ratio.FromPercent(50));

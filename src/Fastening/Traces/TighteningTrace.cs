@@ -11,7 +11,7 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>TighteningTrace trace = TighteningTrace.FromSamples(times, angles, torques);
 /// TraceAnalysis analysis = trace.Analyze(TraceOptions.SnugByProjection(smoothingWindow: Angle.FromDegrees(8)));</code></example>
-public sealed class TighteningTrace
+public sealed partial class TighteningTrace
 {
     private const int LeastCount = 2;
 

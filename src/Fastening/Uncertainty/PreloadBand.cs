@@ -8,7 +8,7 @@ namespace Fastening;
 /// Worst case: every stated input at its bad limit, and nothing else. Statistical: Monte Carlo (JCGM 101:2008), always; the preload goes with 1/κ, so that its
 /// distribution is skewed and first order hides overload once u_κ/κ passes 0.05. What is left out stands in <see cref="NotCovered"/>.
 /// </remarks>
-/// <example><code>PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(model, wrench, Torque.FromNewtonMeters(150), frictionRange));
+/// <example><code>PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(model, wrench, Torque.FromNewtonMeters(150), frictionRange, FrictionCorrelation.Full));
 /// double risk = band.ProbabilityBelow(Force.FromKilonewtons(45));
 /// Console.WriteLine(band);</code></example>
 public sealed class PreloadBand
@@ -21,8 +21,9 @@ public sealed class PreloadBand
     private readonly double _nominal;
     private readonly double _armUncertainty;
 
-    private PreloadBand(PreloadChain chain, MonteCarloResult draws)
+    private PreloadBand(PreloadChain chain, MonteCarloResult draws, FrictionCorrelation? correlation)
     {
+        FrictionCorrelation = correlation;
         Budget = chain.Budget;
         Draws = draws;
         _nominal = chain.Middle;
@@ -33,6 +34,9 @@ public sealed class PreloadBand
         _armUncertainty = chain.RelativeArmUncertainty;
         Influences = Array.AsReadOnly(Budget.Rows.Select(row => new PreloadInfluence(row.Input.Name, row.Weight, chain.Swing(row.Input.Name))).ToArray());
     }
+
+    /// <summary>How thread and bearing friction were taken to vary together; null with a nut factor. The statistical figures hold for this alone.</summary>
+    public FrictionCorrelation? FrictionCorrelation { get; }
 
     /// <summary>What neither band covers: it comes after the tool, or was not stated as an input.</summary>
     public static IReadOnlyList<string> NotCovered { get; } = Array.AsReadOnly(
@@ -101,7 +105,7 @@ public sealed class PreloadBand
     public static PreloadBand Evaluate(PreloadBandInputs inputs, MonteCarlo monteCarlo)
     {
         PreloadChain chain = Guard.NotNull(inputs).Chain();
-        return new PreloadBand(chain, Guard.NotNull(monteCarlo).Run(chain.Budget));
+        return new PreloadBand(chain, Guard.NotNull(monteCarlo).Run(chain.Budget), inputs.FrictionCorrelation);
     }
 
     /// <summary>The preloads of a stated share of the joints, as many below as above.</summary>
@@ -127,7 +131,7 @@ public sealed class PreloadBand
 
     /// <inheritdoc />
     public override string ToString() =>
-        $"worst case {WorstCase}{Factor(WorstCase)}; 95 % of joints {Statistical}{Factor(Statistical)}; {Dominating.Name} dominates; not covered: {string.Join("; ", NotCovered)}";
+        $"worst case {WorstCase}{Factor(WorstCase)}; 95 % of joints {Statistical}{Factor(Statistical)}; {Dominating.Name} dominates{(FrictionCorrelation is null ? "" : $"; {FrictionCorrelation}")}; not covered: {string.Join("; ", NotCovered)}";
 
     private static string Factor(PreloadRange range) =>
         range.TighteningFactor is double factor ? FormattableString.Invariant($" (α_A {factor:0.00})") : "";

@@ -10,7 +10,7 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M16"), friction.Low);
 /// TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400)).WithAccuracy(Ratio.FromPercent(4));
-/// PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(model, wrench, Torque.FromNewtonMeters(150), friction));</code></example>
+/// PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(model, wrench, Torque.FromNewtonMeters(150), friction, FrictionCorrelation.Full));</code></example>
 public sealed class PreloadBandInputs
 {
     private readonly TorquePreloadModel _model;
@@ -22,26 +22,24 @@ public sealed class PreloadBandInputs
     /// <param name="model">Thread, bearing surface, convention and prevailing torque.</param>
     /// <param name="torqueAtFastener">The torques that the fastener may get; the target is not used.</param>
     /// <param name="friction">The friction to reckon with.</param>
+    /// <param name="correlation">How thread and bearing friction vary together; never defaulted.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain.</exception>
-    /// <example><code>var inputs = new PreloadBandInputs(model, ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(137), Ratio.FromPercent(4), Ratio.FromPercent(6)), friction);</code></example>
-    public PreloadBandInputs(FrictionTorqueModel model, ToleranceWindow<Torque> torqueAtFastener, FrictionRange friction)
-        : this(Guard.NotNull(model), Window(torqueAtFastener), null, Coefficients(model, friction))
-    {
-    }
+    /// <example><code>var inputs = new PreloadBandInputs(model, ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(137), Ratio.FromPercent(4), Ratio.FromPercent(6)), friction, FrictionCorrelation.Independent);</code></example>
+    public PreloadBandInputs(FrictionTorqueModel model, ToleranceWindow<Torque> torqueAtFastener, FrictionRange friction, FrictionCorrelation correlation)
+        : this(Guard.NotNull(model), Window(torqueAtFastener), null, Coefficients(model, friction)) => FrictionCorrelation = Guard.NotNull(correlation);
 
     /// <summary>A setting of a torque wrench.</summary>
     /// <param name="model">Thread, bearing surface, convention and prevailing torque.</param>
     /// <param name="wrench">The wrench, with its accuracy; its resolution counts when it is stated: the setting is uncertain by half a step.</param>
     /// <param name="setting">Torque at the drive, as the wrench shows it.</param>
     /// <param name="friction">The friction to reckon with.</param>
+    /// <param name="correlation">How thread and bearing friction vary together; never defaulted.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">No accuracy was stated for the wrench: it is not guessed.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The setting is outside its domain.</exception>
-    public PreloadBandInputs(FrictionTorqueModel model, TorqueWrench wrench, Torque setting, FrictionRange friction)
-        : this(Guard.NotNull(model), Setting(wrench, setting), wrench, Coefficients(model, friction))
-    {
-    }
+    public PreloadBandInputs(FrictionTorqueModel model, TorqueWrench wrench, Torque setting, FrictionRange friction, FrictionCorrelation correlation)
+        : this(Guard.NotNull(model), Setting(wrench, setting), wrench, Coefficients(model, friction)) => FrictionCorrelation = Guard.NotNull(correlation);
 
     /// <summary>A torque window at the fastener, and a range of nut factors.</summary>
     /// <param name="model">Nominal diameter and prevailing torque; its own K is not used.</param>
@@ -100,11 +98,8 @@ public sealed class PreloadBandInputs
     /// <summary>How the friction scatters over its range.</summary>
     public ScatterShape FrictionShape { get; private init; } = ScatterShape.Rectangular;
 
-    /// <summary>
-    /// Correlation of thread and bearing friction. 0 unless stated, which gives the narrower statistical band: state 1 for one lubricant on both faces,
-    /// or what friction tests show. The worst case takes both at the same end anyway.
-    /// </summary>
-    public double FrictionCorrelation { get; private init; }
+    /// <summary>How thread and bearing friction vary together; null with a nut factor. The worst case takes both at the same end anyway.</summary>
+    public FrictionCorrelation? FrictionCorrelation { get; private init; }
 
     internal double PrevailingLow { get; private init; }
 
@@ -130,15 +125,15 @@ public sealed class PreloadBandInputs
     /// <example><code>inputs = inputs.WithFrictionShape(ScatterShape.Triangular);</code></example>
     public PreloadBandInputs WithFrictionShape(ScatterShape shape) => new(this) { FrictionShape = Guard.NotNull(shape) };
 
-    /// <summary>The same with a correlation of thread and bearing friction: one lubricant on both makes them rise and fall together.</summary>
-    /// <param name="correlation">r, −1 to 1.</param>
+    /// <summary>The same with another correlation of thread and bearing friction: where it is not known, evaluate both ends.</summary>
+    /// <param name="correlation">The correlation.</param>
     /// <returns>New inputs.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="correlation"/> is outside its domain.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="correlation"/> is null.</exception>
     /// <exception cref="InvalidOperationException">There is a nut factor in place of two coefficients.</exception>
-    /// <example><code>inputs = inputs.WithFrictionCorrelation(0.8);     // one paste on thread and head</code></example>
-    public PreloadBandInputs WithFrictionCorrelation(double correlation)
+    /// <example><code>PreloadBand wider = PreloadBand.Evaluate(inputs.WithFrictionCorrelation(FrictionCorrelation.Full));</code></example>
+    public PreloadBandInputs WithFrictionCorrelation(FrictionCorrelation correlation)
     {
-        Guard.Check(correlation, Domains.Correlation);
+        Guard.NotNull(correlation);
         Model("a correlation of thread and bearing friction");
         return new(this) { FrictionCorrelation = correlation };
     }
@@ -235,7 +230,7 @@ public sealed class PreloadBandInputs
     }
 
     internal PreloadChain Chain() => new(
-        _torque(this), _friction(this), new BandInput("prevailing torque (N·m)", PrevailingLow, PrevailingHigh, ScatterShape.Rectangular), Rotation?.Invoke(), FrictionCorrelation);
+        _torque(this), _friction(this), new BandInput("prevailing torque (N·m)", PrevailingLow, PrevailingHigh, ScatterShape.Rectangular), Rotation?.Invoke(), FrictionCorrelation?.Coefficient ?? 0);
 
     private static Func<PreloadBandInputs, TorqueSide> Window(ToleranceWindow<Torque> torqueAtFastener)
     {

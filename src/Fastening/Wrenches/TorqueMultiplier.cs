@@ -39,6 +39,9 @@ public sealed class TorqueMultiplier
     /// <summary>Torque at the output over torque at the input, i η: what a calibration certificate states.</summary>
     public double TorqueRatio => GearRatio * Efficiency;
 
+    /// <summary>Values outside the ranges in which such values are published; empty when there are none.</summary>
+    public IReadOnlyList<PlausibilityRemark> Remarks => PlausibilityRemark.Of(PlausibleRange.GearRatio, GearRatio, PlausibleRange.Efficiency, Efficiency);
+
     /// <summary>The torque at the output for a torque at the input.</summary>
     /// <param name="input">Torque at the input, as a wrench without adapter shows it.</param>
     /// <returns>Torque at the fastener.</returns>
@@ -99,7 +102,7 @@ public sealed class TorqueMultiplier
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"torque multiplier {GearRatio:0.###} : 1, efficiency {Efficiency:0.###}");
+    public override string ToString() => FormattableString.Invariant($"torque multiplier {GearRatio:0.###} : 1, efficiency {Efficiency:0.###}{PlausibilityRemark.Mention(Remarks)}");
 
     private double Output(Derivation? work, double input) => WrenchEquations.MultiplierOutputEquation.Step(work, input, GearRatio, Efficiency);
 

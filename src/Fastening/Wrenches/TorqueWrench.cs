@@ -78,6 +78,10 @@ public sealed partial class TorqueWrench
     /// <summary>Torque at the fastener over torque at the drive, ρ.</summary>
     public double TorqueRatio => _ratio;
 
+    /// <summary>Values outside the ranges in which such values are published; empty when there are none.</summary>
+    public IReadOnlyList<PlausibilityRemark> Remarks =>
+        PlausibilityRemark.Of(PlausibleRange.LeverLength, _lever * 1e3, PlausibleRange.TorqueRatio, _ratio);
+
     /// <summary>The same wrench with its range.</summary>
     /// <param name="minimum">Lowest torque of the declared range.</param>
     /// <param name="maximum">Highest torque, above <paramref name="minimum"/>.</param>
@@ -217,7 +221,7 @@ public sealed partial class TorqueWrench
     public Angle WindUpAt(Torque torque) =>
         Si.AngleFromRadians(WrenchEquations.WindUp(Guard.Check(torque, Domains.Torque), _compliance));
 
-    /// <summary>Whether a setting suits the wrench: range, display step, hand position.</summary>
+    /// <summary>Whether a setting suits the wrench: range, display step, hand position, and lengths that are unusual.</summary>
     /// <param name="setting">Torque at the drive.</param>
     /// <returns>The warnings, as data; none when it fits.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
@@ -241,7 +245,7 @@ public sealed partial class TorqueWrench
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
-        $"lever {_lever * 1e3:0.###} mm{string.Concat(Array.ConvertAll(_adapters, a => " + " + a))}, torque ratio {_ratio:0.####}");
+        $"lever {_lever * 1e3:0.###} mm{string.Concat(Array.ConvertAll(_adapters, a => " + " + a))}, torque ratio {_ratio:0.####}{PlausibilityRemark.Mention(Remarks)}");
 
     internal double TorqueRatioOf(Derivation? work)
     {

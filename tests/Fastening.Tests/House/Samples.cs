@@ -9,7 +9,6 @@ internal static partial class Samples
     private static readonly ThreadEngagement Engagement = ThreadEngagement.For(M16, Length.FromMillimeters(16));
     private static readonly FrictionCoefficients Friction = new(thread: 0.12, bearing: 0.10);
     private static readonly FrictionTorqueModel Model = TorquePreloadModel.ForHexagonBolt(M16, Friction);
-    private static readonly double[] Times = [0, 1, 2];
 
     /// <summary>One instance per type; windows, units and entered values stand for all quantities with Torque.</summary>
     private static readonly Dictionary<Type, object> Instances = new(
@@ -41,7 +40,6 @@ internal static partial class Samples
         [typeof(WrenchFit)] = new TorqueWrench(Length.FromMillimeters(400)).FitOf(Torque.FromNewtonMeters(100)),
         [typeof(ToleranceWindow<Torque>)] = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(48), Torque.FromNewtonMeters(52)),
         [typeof(RotationRateLimit)] = RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(30)),
-        [typeof(TighteningTrace)] = TighteningTrace.FromSamples(Times, Times, Times),
         [typeof(ShopUnit<Torque>)] = ShopUnit.PoundForceFoot,
         [typeof(Entered<Torque>)] = new Entered<Torque>(85, ShopUnit.PoundForceFoot),
     };

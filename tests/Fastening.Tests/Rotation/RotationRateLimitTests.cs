@@ -39,7 +39,7 @@ public class RotationRateLimitTests
             foreach (double window in new[] { 0.05, 0.37, 1, 4, 100 })
             {
                 TighteningTrace trace = Sampled(samples, 4, t => 25 * t);
-                Assert.Equal(25, Limit(30).Check(trace, Duration.FromSeconds(window)).Rate.DegreesPerSecond, 1e-9);
+                Assert.Equal(25, Limit(30).Check(trace, Duration.FromSeconds(window)).HighestRate.DegreesPerSecond, 1e-9);
             }
         }
     }
@@ -48,6 +48,7 @@ public class RotationRateLimitTests
     public void Rate_over_a_window_agrees_with_brute_force_at_thousands_of_times()
     {
         var random = new Random(42);
+        int mirrored = 0;
         for (int run = 0; run < 60; run++)
         {
             int count = random.Next(2, 40);
@@ -59,18 +60,26 @@ public class RotationRateLimitTests
             }
 
             double window = times[^1] * (0.05 + 0.9 * random.NextDouble());
-            double expected = double.NegativeInfinity;
-            for (int n = 0; n <= 20_000; n++)
+            for (int mirror = 0; mirror < 2; mirror++, angles = [.. angles.Select(angle => -angle)])
             {
-                double end = window + (times[^1] - window) * n / 20_000;
-                expected = Math.Max(expected, (At(times, angles, end) - At(times, angles, end - window)) / window);
-            }
+                (double forward, double back) = Turned(times, angles);
+                double sense = angles[^1] < angles[0] && back > forward ? -1 : 1, expected = double.NegativeInfinity;
+                for (int n = 0; n <= 20_000; n++)
+                {
+                    double end = window + (times[^1] - window) * n / 20_000;
+                    expected = Math.Max(expected, sense * (At(times, angles, end) - At(times, angles, end - window)) / window);
+                }
 
-            RotationRateCheck check = Limit(1).Check(TighteningTrace.FromSamples(times, angles, new double[count]), Duration.FromSeconds(window));
-            Assert.InRange(check.Rate.DegreesPerSecond, expected - 1e-9, expected + 2e-3 * Math.Abs(expected) + 0.05);
-            double endTime = check.EndOfFastestWindow.Seconds;
-            Assert.Equal(check.Rate.DegreesPerSecond, (At(times, angles, endTime) - At(times, angles, endTime - window)) / window, 1e-6);
+                RotationRateCheck check = Limit(1).Check(TighteningTrace.FromSamples(times, angles, new double[count]), Duration.FromSeconds(window));
+                double found = check.HighestRate.DegreesPerSecond, endTime = check.EndOfFastestWindow.Seconds;
+                Assert.Equal(sense < 0, check.IsFalling);
+                Assert.InRange(found, expected - 1e-9, expected + 2e-3 * Math.Abs(expected) + 0.05);
+                Assert.Equal(found, sense * (At(times, angles, endTime) - At(times, angles, endTime - window)) / window, 1e-6);
+                if (sense < 0) mirrored++;
+            }
         }
+
+        Assert.InRange(mirrored, 50, 60);
     }
 
     [Fact]
@@ -82,7 +91,7 @@ public class RotationRateLimitTests
         foreach (int samples in new[] { 81, 401, 4001 })
         {
             RotationRateCheck check = Limit(50).Check(Sampled(samples, 4, Burst), Duration.FromSeconds(0.5));
-            Assert.Equal(expected, check.Rate.DegreesPerSecond, 0.06);
+            Assert.Equal(expected, check.HighestRate.DegreesPerSecond, 0.06);
             Assert.Equal(2.25, check.EndOfFastestWindow.Seconds, 0.03);
             Assert.False(check.Conforms);
         }
@@ -93,7 +102,7 @@ public class RotationRateLimitTests
     {
         TighteningTrace trace = TighteningTrace.FromSamples(new double[] { 1, 1.5, 2 }, new double[] { 0, 30, 40 }, new double[3]);
         RotationRateCheck check = Limit(50).Check(trace, Duration.FromSeconds(5));
-        Assert.Equal(40, check.Rate.DegreesPerSecond, 1e-12);
+        Assert.Equal(40, check.HighestRate.DegreesPerSecond, 1e-12);
         Assert.Equal(2, check.EndOfFastestWindow.Seconds, 1e-12);
         Assert.True(check.Conforms);
     }
@@ -104,17 +113,81 @@ public class RotationRateLimitTests
         TighteningTrace trace = TighteningTrace.FromSamples(
             new[] { 0, 0, 0.1, 0.1, 0.2, 0.3, 0.3 }, new double[] { 0, 1, 4, 3, 5, 4.5, 9 }, new double[7]);
         RotationRateCheck check = Limit(50).Check(trace, Duration.FromSeconds(0.1));
-        Assert.Equal((9 - 5) / 0.1, check.Rate.DegreesPerSecond, 1e-9);
+        Assert.Equal((9 - 5) / 0.1, check.HighestRate.DegreesPerSecond, 1e-9);
         Assert.Throws<ArgumentException>(
             () => Limit(5).Check(TighteningTrace.FromSamples(new double[] { 1, 1 }, new double[] { 0, 5 }, new double[2]), Duration.FromSeconds(1)));
+    }
+
+    [Fact]
+    public void A_falling_angle_does_not_pass_as_slow_enough()
+    {
+        TighteningTrace falling = Sampled(400, 4, t => -80 * t);
+        foreach (double window in new[] { 0.1, 0.5, 10 }) Assert.False(Limit(30).Check(falling, Duration.FromSeconds(window)).Conforms);
+        Assert.True(Limit(81).Check(falling, Duration.FromSeconds(0.5)).Conforms);
+    }
+
+    [Fact]
+    public void A_record_that_turns_back_is_judged_as_its_mirror_image()
+    {
+        TighteningTrace forward = Sampled(400, 4, t => 50 * t + 5 * Math.Sin(9 * t)), back = Sampled(400, 4, t => -50 * t - 5 * Math.Sin(9 * t));
+        foreach (double window in new[] { 0.1, 0.5, 10 })
+        {
+            RotationRateCheck one = Limit(60).Check(forward, Duration.FromSeconds(window)), other = Limit(60).Check(back, Duration.FromSeconds(window));
+            Assert.Equal((false, true), (one.IsFalling, other.IsFalling));
+            Assert.Equal(
+                (one.HighestRate, one.EndOfFastestWindow, one.FirstExceedance, one.LastExceedance, one.TimeAbove),
+                (other.HighestRate, other.EndOfFastestWindow, other.FirstExceedance, other.LastExceedance, other.TimeAbove));
+            Assert.Equal(one.ToString(), other.ToString().Replace(", angle falling", "", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void An_angle_that_wraps_is_judged_forward()
+    {
+        // It ends behind its start, and turned forward for longer.
+        TighteningTrace trace = Sampled(401, 4, t => (300 + 20 * t) % 360);
+        RotationRateCheck check = Limit(25).Check(trace, Duration.FromSeconds(0.5));
+        Assert.False(check.IsFalling);
+        Assert.Equal(20, check.HighestRate.DegreesPerSecond, 1e-9);
+
+        // One window over all of it cannot tell: the fall counts, and nothing passes.
+        Assert.False(Limit(25).Check(trace, Duration.FromSeconds(5)).Conforms);
+    }
+
+    [Fact]
+    public void From_snug_on_a_fast_run_down_does_not_count()
+    {
+        // 400 °/s to 2 s, then 20 °/s: all of it is too fast, the part from 2 s on is not; a window that begins in the run-down counts to neither.
+        double[] times = [.. Enumerable.Range(0, 501).Select(i => i * 0.01)], angles = [.. times.Select(t => 400 * Math.Min(t, 2) + 20 * Math.Max(t - 2, 0))];
+        double[] torques = [.. times.Select(t => 2 + 40 * Math.Max(t - 2, 0))];
+        TighteningTrace trace = TighteningTrace.FromSamples(times, angles, torques);
+        TraceAnalysis analysis = trace.Analyze(TraceOptions.SnugAtTorque(Torque.FromNewtonMeters(6), Angle.FromDegrees(2)));
+        Duration window = Duration.FromSeconds(0.5);
+        Assert.False(Limit(30).Check(trace, window).Conforms);
+        RotationRateCheck check = Limit(30).Check(trace, window, analysis.Snug!, analysis.Final);
+        Assert.Equal(20, check.HighestRate.DegreesPerSecond, 1e-9);
+        Assert.InRange(check.EndOfFastestWindow.Seconds, 2.5, 5);
+        Assert.Equal(check.ToString(), Limit(30).Check(trace[analysis.Snug!.Index..], window).ToString());
+        Assert.False(Limit(19).Check(trace, window, analysis.Snug!, analysis.Final).Conforms);
+        Assert.Throws<ArgumentException>(() => Limit(30).Check(trace, window, analysis.Final, analysis.Snug!));
+        Assert.Throws<ArgumentNullException>(() => Limit(30).Check(trace, window, null!, analysis.Final));
+    }
+
+    [Fact]
+    public void The_verdict_says_up_to_for_many_windows_and_one_value_for_one()
+    {
+        TighteningTrace trace = TighteningTrace.FromSamples([0, 1, 2, 3], [0, 20, 90, 100], [10, 30, 90, 120]);
+        Assert.Equal("up to 70°/s over 0.5 s, limit 25°/s: too fast", Limit(25).Check(trace, Duration.FromSeconds(0.5)).ToString());
+        Assert.Equal("33.33°/s over 3 s, limit 35°/s: slow enough", Limit(35).Check(trace, Duration.FromSeconds(9)).ToString());
+        Assert.Equal("37.5°/s over 2.4 s, limit 25°/s: too fast", Limit(25).Check(Angle.FromDegrees(90), Duration.FromSeconds(2.4)).ToString());
     }
 
     [Fact]
     public void A_window_as_long_as_the_record_or_longer_sees_all_of_it_whatever_the_rounding_of_the_clock()
     {
         TighteningTrace trace = TighteningTrace.FromSamples(new[] { 3.23, 3.23, 7.44 }, new double[] { 0, 50, 60 }, new double[3]);
-        Assert.Equal(60 / (7.44 - 3.23), Limit(50).Check(trace, Duration.FromSeconds(7.44 - 3.23)).Rate.DegreesPerSecond, 1e-9);
-        Assert.Equal(60 / (7.44 - 3.23), Limit(50).Check(trace, Duration.FromSeconds(100)).Rate.DegreesPerSecond, 1e-9);
+        Assert.Equal(60 / (7.44 - 3.23), Limit(50).Check(trace, Duration.FromSeconds(7.44 - 3.23)).HighestRate.DegreesPerSecond, 1e-9);
+        Assert.Equal(60 / (7.44 - 3.23), Limit(50).Check(trace, Duration.FromSeconds(100)).HighestRate.DegreesPerSecond, 1e-9);
     }
 
     [Theory]
@@ -154,6 +227,18 @@ public class RotationRateLimitTests
     {
         double[] times = [.. Enumerable.Range(0, samples).Select(i => length * i / (samples - 1))];
         return TighteningTrace.FromSamples(times, times.Select(angle).ToArray(), new double[samples]);
+    }
+
+    private static (double Forward, double Back) Turned(double[] times, double[] angles)
+    {
+        double forward = 0, back = 0;
+        for (int i = 1; i < times.Length; i++)
+        {
+            if (angles[i] > angles[i - 1]) forward += times[i] - times[i - 1];
+            if (angles[i] < angles[i - 1]) back += times[i] - times[i - 1];
+        }
+
+        return (forward, back);
     }
 
     private static double At(double[] times, double[] angles, double time)

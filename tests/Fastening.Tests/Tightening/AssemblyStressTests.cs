@@ -23,7 +23,7 @@ public class AssemblyStressTests
     [Property]
     public void Without_prevailing_torque_it_is_the_published_form(AnyJoint joint)
     {
-        // VDI 2230-1:2015 §5.4.2: F = ν R_p0.2 A_0/√(1 + 3((3/2)(d_2/d_0)(P/(π d_2) + 1.155 µ_th))²), typed anew with 1/cos 30° for the rounded 1.155.
+        // VDI 2230-1:2015 §5.5.1 (clause from memory): F = ν R_p0.2 A_0/√(1 + 3((3/2)(d_2/d_0)(P/(π d_2) + 1.155 µ_th))²), typed anew with 1/cos 30° for the rounded 1.155.
         double d2 = joint.Thread.PitchDiameter.Meters, d0 = joint.Thread.StressDiameter.Meters;
         double bracket = 1.5 * d2 / d0 * (joint.PitchMm / 1000 / (Math.PI * d2) + joint.ThreadFriction / Math.Cos(Math.PI / 6));
         double published = 0.9 * 940e6 * Math.PI / 4 * d0 * d0 / Math.Sqrt(1 + 3 * bracket * bracket);

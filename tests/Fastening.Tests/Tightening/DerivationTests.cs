@@ -78,7 +78,7 @@ public class DerivationTests
                 + "  1. κ = K·d   (tightening torque per unit preload)\n"
                 + "     = 0.18·12.5 mm = 2.25 N·m/kN   [Shigley 9th ed. (2011) eq. (8-27)]\n"
                 + "  2. M = κ·F + M_p   (tightening torque)\n"
-                + "     = 2.25 N·m/kN·20 kN + 0 N·m = 45 N·m   [ISO 16047:2005 (from memory); VDI 2230-1:2015 §5.4.2]\n",
+                + "     = 2.25 N·m/kN·20 kN + 0 N·m = 45 N·m   [ISO 16047:2005 (from memory); VDI 2230-1:2015 §5.4.3 (from memory)]\n",
                 work.ToString());
             Assert.Contains("| 2 | tightening torque | `M = κ·F + M_p` | 2.25 N·m/kN·20 kN + 0 N·m | 45 N·m |", work.ToMarkdown(), StringComparison.Ordinal);
             Assert.Contains(@"M &= \kappa \cdot F + M_p \\", work.ToLatex(), StringComparison.Ordinal);

@@ -13,7 +13,7 @@ public class TorqueConventionTests
         ["ISO 16047"] = n => n.Pitch / (2 * Math.PI) + n.Friction * n.PitchDiameter / Math.Sqrt(3),
         ["ISO 16047, printed"] = n => n.Pitch / (2 * Math.PI) + 0.577 * n.PitchDiameter * n.Friction,
 
-        // VDI 2230-1:2015 §5.4.2.
+        // VDI 2230-1:2015 §5.4.3 (clause from memory).
         ["VDI 2230, printed"] = n => 0.16 * n.Pitch + 0.58 * n.PitchDiameter * n.Friction,
 
         // Machinery's Handbook 31st ed. p. 1665 and JIS B 1083: (P/π + µ d2 sec α')/2, tan α' = tan 30° cos φ.

@@ -23,7 +23,11 @@ public class RateMonitorTests
         {
             foreach (double limit in new[] { 250.0, 1000, 3700 })
             {
-                foreach (double window in Windows) Agree(run.Trace, limit, window);
+                foreach (double window in Windows)
+                {
+                    Agree(run.Trace, limit, window);
+                    Agree(Mirrored(run.Trace), limit, window);
+                }
             }
         }
     }
@@ -35,6 +39,8 @@ public class RateMonitorTests
         for (int round = 0; round < 40; round++)
         {
             (double[] times, double[] angles) = Walk(dice, 30, 0.02, 0.15);
+            double sense = round % 2 == 0 ? 1 : -1;
+            if (sense < 0) angles = [.. angles.Select(angle => -angle)];
             double window = times[^1] * dice.Uniform(0.1, 0.5), limit = dice.Uniform(20, 60);
             RotationRateCheck check = Limit(limit).Check(TighteningTrace.FromSamples(times, angles, new double[times.Length]), Duration.FromSeconds(window));
             const int Steps = 40_000;
@@ -42,12 +48,13 @@ public class RateMonitorTests
             for (int n = 0; n <= Steps; n++)
             {
                 double end = window + n * step;
-                if ((At(times, angles, end) - At(times, angles, end - window)) / window <= limit) continue;
+                if (sense * (At(times, angles, end) - At(times, angles, end - window)) / window <= limit) continue;
                 above += step;
                 if (double.IsNaN(first)) first = end;
                 last = end;
             }
 
+            Assert.Equal(sense < 0, check.IsFalling);
             Assert.Equal(double.IsNaN(first), check.Conforms);
             Assert.InRange(check.TimeAbove.Seconds, above - 12 * step, above + 12 * step);
             if (check.Conforms) continue;
@@ -68,7 +75,7 @@ public class RateMonitorTests
         monitor.Reset();
         Assert.Throws<InvalidOperationException>(() => monitor.Check());
         for (int i = 0; i < 40; i++) Assert.True(monitor.TryAdd(Duration.FromSeconds(0.5 * i), Angle.FromDegrees(10 * i)));
-        Assert.Equal(20, monitor.Check().Rate.DegreesPerSecond, 1e-9);
+        Assert.Equal(20, monitor.Check().HighestRate.DegreesPerSecond, 1e-9);
     }
 
     [Fact]
@@ -107,7 +114,8 @@ public class RateMonitorTests
             TighteningTrace trace = Quantised(dice, Limit30 * (1 - margin), window, resolution, interval);
             RotationRateCheck check = Limit(Limit30).Check(trace, Duration.FromSeconds(window));
             Assert.True(check.Conforms, check.ToString());
-            highest = Math.Max(highest, check.Rate.DegreesPerSecond);
+            Assert.True(check.HighestRate.DegreesPerSecond <= (Limit30 * (1 - margin) * (window + interval) + resolution) / window * (1 + 1e-12), check.ToString());
+            highest = Math.Max(highest, check.HighestRate.DegreesPerSecond);
         }
 
         Assert.True(highest > (1 - margin) * Limit30);
@@ -141,13 +149,17 @@ public class RateMonitorTests
         return TighteningTrace.FromSamples(times.ToArray(), angles.ToArray(), new double[times.Count]);
     }
 
+    private static TighteningTrace Mirrored(TighteningTrace trace) =>
+        TighteningTrace.FromSamples(trace.TimesSeconds, trace.AnglesDegrees.ToArray().Select(angle => -angle).ToArray(), trace.TorquesNewtonMeters);
+
     private static void Agree(TighteningTrace trace, double limit, double window)
     {
         RotationRateCheck batch = Limit(limit).Check(trace, Duration.FromSeconds(window));
         var monitor = new RotationRateMonitor(Limit(limit), Duration.FromSeconds(window), trace.Count + 2);
         for (int i = 0; i < trace.Count; i++) Assert.True(monitor.TryAdd(trace.TimeAt(i), Angle.FromDegrees(trace.AnglesDegrees.Span[i])));
         RotationRateCheck live = monitor.Check();
-        Assert.Equal(batch.Rate, live.Rate);
+        Assert.Equal(batch.HighestRate, live.HighestRate);
+        Assert.Equal(batch.IsFalling, live.IsFalling);
         Assert.Equal(batch.EndOfFastestWindow, live.EndOfFastestWindow);
         Assert.Equal(batch.FirstExceedance, live.FirstExceedance);
         Assert.Equal(batch.LastExceedance, live.LastExceedance);

@@ -20,7 +20,7 @@ public class TighteningTraceTests
         Assert.Equal(written.Analyze(Options).ToString(), steady.Analyze(Options).ToString());
         RotationRateLimit limit = RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(49));
         RotationRateCheck first = limit.Check(written, Duration.FromSeconds(0.3)), second = limit.Check(steady, Duration.FromSeconds(0.3));
-        Assert.Equal(first.Rate.DegreesPerSecond, second.Rate.DegreesPerSecond, 1e-9);
+        Assert.Equal(first.HighestRate.DegreesPerSecond, second.HighestRate.DegreesPerSecond, 1e-9);
         Assert.False(second.Conforms);
         Assert.Equal(first.TimeAbove.Seconds, second.TimeAbove.Seconds, 1e-9);
     }

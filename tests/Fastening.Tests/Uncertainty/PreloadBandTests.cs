@@ -24,7 +24,7 @@ public class PreloadBandTests
     [MemberData(nameof(Conventions))]
     public void Sensitivities_are_the_slopes_of_the_preload(TorqueConvention convention)
     {
-        PreloadBandInputs inputs = WithEverything(new PreloadBandInputs(M16.WithConvention(convention), Wrench, Torque.FromNewtonMeters(130), Friction));
+        PreloadBandInputs inputs = WithEverything(new PreloadBandInputs(M16.WithConvention(convention), Wrench, Torque.FromNewtonMeters(130), Friction, FrictionCorrelation.Independent));
         UncertaintyBudget analytic = PreloadBand.Evaluate(inputs, Quick).Budget;
         UncertaintyBudget numeric = UncertaintyBudget.Of("preload", "kN", analytic.Function, [.. analytic.Inputs.Select(Bare)]);
         Assert.Equal(12, analytic.Rows.Count);
@@ -47,7 +47,7 @@ public class PreloadBandTests
     [Fact]
     public void Worst_case_is_the_extreme_of_all_corners()
     {
-        PreloadBand band = PreloadBand.Evaluate(WithEverything(new PreloadBandInputs(M16, Wrench, Torque.FromNewtonMeters(130), Friction)), Quick);
+        PreloadBand band = PreloadBand.Evaluate(WithEverything(new PreloadBandInputs(M16, Wrench, Torque.FromNewtonMeters(130), Friction, FrictionCorrelation.Independent)), Quick);
         double[] ends = [-1, 1], fine = [-1, -0.5, 0, 0.5, 1];
         double lowest = double.PositiveInfinity, highest = 0;
         var corners =
@@ -82,7 +82,7 @@ public class PreloadBandTests
     {
         TorqueWrench straight = new TorqueWrench(Length.FromMillimeters(400)).WithAccuracy(Ratio.Zero).WithAdapter(Length.FromMillimeters(100), Angle.Zero);
         PreloadBand band = PreloadBand.Evaluate(
-            new PreloadBandInputs(M16, straight, Torque.FromNewtonMeters(120), new FrictionRange(Friction.Low, Friction.Low))
+            new PreloadBandInputs(M16, straight, Torque.FromNewtonMeters(120), new FrictionRange(Friction.Low, Friction.Low), FrictionCorrelation.Independent)
                 .WithAdapterErrors(Length.Zero, Angle.FromDegrees(8)));
         double Preload(double ratio) => M16.PreloadAt(Torque.FromNewtonMeters(120 * ratio)).Kilonewtons;
 
@@ -102,7 +102,7 @@ public class PreloadBandTests
     {
         var range = new FrictionRange(new FrictionCoefficients(0.08, 0.10), new FrictionCoefficients(0.20, 0.10));
         var exact = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(150), Torque.FromNewtonMeters(150));
-        PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(M16, exact, range));
+        PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(M16, exact, range, FrictionCorrelation.Independent));
         double low = M16.WithFriction(range.Low).NutFactor * 16, high = M16.WithFriction(range.High).NutFactor * 16;
         double At(double share) => 146 / (low + share * (high - low));
         double mean = 146 * Math.Log(high / low) / (high - low);
@@ -146,8 +146,8 @@ public class PreloadBandTests
     [Fact]
     public void Correlated_friction_widens_the_statistical_band_and_leaves_the_worst_case()
     {
-        var inputs = new PreloadBandInputs(M16, Window, Friction);
-        PreloadBand apart = PreloadBand.Evaluate(inputs), together = PreloadBand.Evaluate(inputs.WithFrictionCorrelation(0.9));
+        var inputs = new PreloadBandInputs(M16, Window, Friction, FrictionCorrelation.Independent);
+        PreloadBand apart = PreloadBand.Evaluate(inputs), together = PreloadBand.Evaluate(inputs.WithFrictionCorrelation(FrictionCorrelation.Of(0.9)));
         Assert.True(together.StandardDeviation > 1.2 * apart.StandardDeviation);
         Assert.Equal(apart.WorstCase.Minimum, together.WorstCase.Minimum);
         Assert.Equal(apart.WorstCase.Maximum, together.WorstCase.Maximum);
@@ -160,8 +160,8 @@ public class PreloadBandTests
     {
         var range = new FrictionRange(any.Friction, new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction * 1.3));
         ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(torque.Torque, Ratio.FromPercent(6), Ratio.FromPercent(3));
-        PreloadBand one = PreloadBand.Evaluate(new PreloadBandInputs(any.Model, window, range), Quick);
-        PreloadBand two = PreloadBand.Evaluate(new PreloadBandInputs(any.Model, window.Scale(2), range), Quick);
+        PreloadBand one = PreloadBand.Evaluate(new PreloadBandInputs(any.Model, window, range, FrictionCorrelation.Independent), Quick);
+        PreloadBand two = PreloadBand.Evaluate(new PreloadBandInputs(any.Model, window.Scale(2), range, FrictionCorrelation.Independent), Quick);
 
         Close.To(2 * one.Statistical.Maximum.Newtons, two.Statistical.Maximum.Newtons, 1e-9);
         Close.To(any.Model.PreloadRangeAt(window.Upper, range).Maximum.Newtons, one.WorstCase.Maximum.Newtons, 1e-9);
@@ -175,7 +175,7 @@ public class PreloadBandTests
     public void Below_the_prevailing_torque_there_is_no_preload_and_no_crash()
     {
         var low = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(0), Torque.FromNewtonMeters(3));
-        PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(M16, low, Friction), Quick);
+        PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(M16, low, Friction, FrictionCorrelation.Independent), Quick);
         Assert.Equal(Force.Zero, band.WorstCase.Maximum);
         Assert.Equal(1, band.ProbabilityBelow(Force.FromNewtons(1)));
         Assert.Null(band.Statistical.TighteningFactor);
@@ -184,14 +184,14 @@ public class PreloadBandTests
     [Fact]
     public void What_does_not_belong_is_refused()
     {
-        var window = new PreloadBandInputs(M16, Window, Friction);
+        var window = new PreloadBandInputs(M16, Window, Friction, FrictionCorrelation.Independent);
         var factor = new PreloadBandInputs(TorquePreloadModel.FromNutFactor(0.2, Length.FromMillimeters(16)), Window, 0.15, 0.2);
         Assert.Throws<InvalidOperationException>(() => window.WithPullError(Angle.FromDegrees(3)));
         Assert.Throws<InvalidOperationException>(() => window.WithAdapterErrors(Length.Zero, Angle.FromDegrees(3)));
-        Assert.Throws<InvalidOperationException>(() => factor.WithFrictionCorrelation(0.5));
+        Assert.Throws<InvalidOperationException>(() => factor.WithFrictionCorrelation(FrictionCorrelation.Of(0.5)));
         Assert.Throws<InvalidOperationException>(() => factor.WithBearingDiameterError(Length.FromMillimeters(1)));
-        Assert.Throws<ArgumentException>(() => new PreloadBandInputs(M16, new TorqueWrench(Length.FromMillimeters(400)), Torque.FromNewtonMeters(100), Friction));
-        var held = new PreloadBandInputs(M16, Wrench, Torque.FromNewtonMeters(100), Friction);
+        Assert.Throws<ArgumentException>(() => new PreloadBandInputs(M16, new TorqueWrench(Length.FromMillimeters(400)), Torque.FromNewtonMeters(100), Friction, FrictionCorrelation.Independent));
+        var held = new PreloadBandInputs(M16, Wrench, Torque.FromNewtonMeters(100), Friction, FrictionCorrelation.Independent);
         Assert.Throws<ArgumentOutOfRangeException>(() => held.WithLeverLengthError(Length.FromMillimeters(450)));
         Assert.Throws<ArgumentOutOfRangeException>(() => held.WithAdapterErrors(Length.FromMillimeters(40), Angle.Zero));
         Assert.Throws<ArgumentOutOfRangeException>(() => held.WithPrevailingRange(Torque.FromNewtonMeters(3), Torque.FromNewtonMeters(2)));
@@ -200,9 +200,9 @@ public class PreloadBandTests
     [Fact]
     public void The_same_in_a_culture_with_decimal_commas() => CommaCulture.Run(() =>
     {
-        string text = PreloadBand.Evaluate(new PreloadBandInputs(M16, Window, Friction), Quick).ToString();
+        string text = PreloadBand.Evaluate(new PreloadBandInputs(M16, Window, Friction, FrictionCorrelation.Independent), Quick).ToString();
         Assert.All(PreloadBand.NotCovered, left => Assert.Contains(left, text, StringComparison.Ordinal));
-        Assert.Matches(@"^worst case \d\d\.\d+ … \d\d\.\d+ kN \(α_A \d\.\d\d\); 95 % of joints \d\d\.\d+ … \d\d\.\d+ kN \(α_A \d\.\d\d\); µ_b dominates; not covered: ", text);
+        Assert.Matches(@"^worst case \d\d\.\d+ … \d\d\.\d+ kN \(α_A \d\.\d\d\); 95 % of joints \d\d\.\d+ … \d\d\.\d+ kN \(α_A \d\.\d\d\); µ_b dominates; thread and bearing friction independent; not covered: ", text);
     });
 
     private static PreloadBandInputs WithEverything(PreloadBandInputs inputs) => inputs

@@ -12,7 +12,7 @@ public class RotationBandTests
     private static readonly ToleranceWindow<Torque> Snug = ToleranceWindow.FromDeviations(Tightening.SnugTorque, Ratio.FromPercent(20), Ratio.FromPercent(20));
     private static readonly ToleranceWindow<Angle> Rotation = ToleranceWindow.FromDeviations(Tightening.ElasticRotation * 0.6, Ratio.FromPercent(6), Ratio.FromPercent(6));
 
-    private static PreloadBandInputs Inputs(double compliancePercent) => new PreloadBandInputs(Turned.Model, Snug, Friction)
+    private static PreloadBandInputs Inputs(double compliancePercent) => new PreloadBandInputs(Turned.Model, Snug, Friction, FrictionCorrelation.Independent)
         .WithRotation(Tightening, Rotation, Ratio.FromPercent(compliancePercent), ScatterShape.Rectangular);
 
     [Fact]
@@ -54,7 +54,7 @@ public class RotationBandTests
         PreloadBand byRotation = PreloadBand.Evaluate(Inputs(5));
         FrictionTorqueModel middle = Turned.Model.WithFriction(new FrictionCoefficients(0.14, 0.12));
         ToleranceWindow<Torque> torque = ToleranceWindow.FromDeviations(middle.TorqueFor(byRotation.Nominal), Ratio.FromPercent(4), Ratio.FromPercent(4));
-        PreloadBand byTorque = PreloadBand.Evaluate(new PreloadBandInputs(Turned.Model, torque, Friction));
+        PreloadBand byTorque = PreloadBand.Evaluate(new PreloadBandInputs(Turned.Model, torque, Friction, FrictionCorrelation.Independent));
         Close.To(byTorque.Nominal.Kilonewtons, byRotation.Nominal.Kilonewtons, 1e-9);
         Assert.True(byRotation.Statistical.TighteningFactor < byTorque.Statistical.TighteningFactor - 0.1);
         Assert.True(byRotation.WorstCase.TighteningFactor < byTorque.WorstCase.TighteningFactor - 0.1);

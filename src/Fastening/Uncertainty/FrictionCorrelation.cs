@@ -1,0 +1,38 @@
+using Fastening.Internals;
+
+namespace Fastening;
+
+/// <summary>How thread and bearing friction vary together from joint to joint: part of every statement about the band of the preload, never a default.</summary>
+/// <remarks>
+/// Independent gives the narrower statistical band, fully correlated the wider one. One lubricant on both faces makes them rise and fall together; where
+/// nobody has tested it, evaluate both and take the wider.
+/// </remarks>
+/// <example><code>var inputs = new PreloadBandInputs(model, window, friction, FrictionCorrelation.Full);</code></example>
+public sealed class FrictionCorrelation
+{
+    private FrictionCorrelation(double coefficient) => Coefficient = coefficient;
+
+    /// <summary>r = 0: neither tells anything of the other.</summary>
+    public static FrictionCorrelation Independent { get; } = new(0);
+
+    /// <summary>r = 1: both rise and fall together.</summary>
+    public static FrictionCorrelation Full { get; } = new(1);
+
+    /// <summary>Correlation coefficient r.</summary>
+    public double Coefficient { get; }
+
+    /// <summary>A correlation from tests of the friction.</summary>
+    /// <param name="coefficient">r, −1 to 1.</param>
+    /// <returns>The correlation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="coefficient"/> is outside its domain.</exception>
+    /// <example><code>FrictionCorrelation.Of(0.8)     // one paste on thread and head, from tests</code></example>
+    public static FrictionCorrelation Of(double coefficient) => new(Guard.Check(coefficient, Domains.Correlation));
+
+    /// <inheritdoc />
+    public override string ToString() => Coefficient switch
+    {
+        0 => "thread and bearing friction independent",
+        1 => "thread and bearing friction fully correlated",
+        _ => FormattableString.Invariant($"thread and bearing friction correlated, r {Coefficient:0.###}"),
+    };
+}
