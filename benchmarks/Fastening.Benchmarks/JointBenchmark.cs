@@ -12,7 +12,7 @@ public class JointBenchmark
 
     private static readonly Joint Joint = new(
         BoltCompliance.Vdi2230(
-            Thread, [Section(20, 16), Section(15, 13), Section(10, 14), BoltSection.OfThread(Length.FromMillimeters(15), Thread)], BoltHead.Hexagon, ElasticMaterial.Steel),
+            Thread, [Section(20, 16), Section(15, 13), Section(10, 14), BoltSection.OfRootArea(Length.FromMillimeters(15), Thread)], BoltHead.Hexagon, ElasticMaterial.Steel),
         ClampedStack.Vdi2230Cone(
             [Layer(4, ElasticMaterial.Steel), Layer(26, ElasticMaterial.WroughtAluminium), Layer(30, ElasticMaterial.GreyCastIron)],
             Length.FromMillimeters(22), Length.FromMillimeters(17.5), Length.FromMillimeters(70), JointForm.ThroughBolt));

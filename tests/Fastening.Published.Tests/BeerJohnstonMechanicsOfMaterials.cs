@@ -18,9 +18,9 @@ public sealed class BeerJohnstonMechanicsOfMaterials : PublishedSource
             BoltCompliance.OfSections(
                 ScrewThread.Unified(diameter, 1 / row["pitch_in"]), [BoltSection.OfDiameter(Length.FromInches(row["bolt_L_in"]), diameter)],
                 new ElasticMaterial("bolt", Pressure.FromPoundsForcePerSquareInch(row["Eb_psi"]), 0.3, null)),
-            ClampedStack.Vdi2230Cone(
+            ClampedStack.Sleeve(
                 [new ClampedLayer(Length.FromInches(row["rod_L_in"]), new ElasticMaterial("rod", Pressure.FromPoundsForcePerSquareInch(row["Er_psi"]), 0.3, null))],
-                sleeve, Length.FromInches(hole), sleeve, JointForm.ThroughBolt));
+                sleeve, Length.FromInches(hole)));
         double rod = 2 * joint.PreloadGainAt(Angle.FromRevolutions(row["turns"])).KilopoundsForce;
         return output switch
         {

@@ -78,7 +78,7 @@ public sealed class GereMechanicsOfMaterials : PublishedSource
 
     private static Joint RingOf(Length length, Length rod, ElasticMaterial rodMaterial, Length hole, Length outside, ElasticMaterial sleeveMaterial) => new(
         BoltCompliance.OfSections(ScrewThread.Parse("M24"), [BoltSection.OfDiameter(length, rod)], rodMaterial),
-        ClampedStack.Vdi2230Cone([new ClampedLayer(length, sleeveMaterial)], outside * 1.2, hole, outside, JointForm.ThroughBolt));
+        ClampedStack.Sleeve([new ClampedLayer(length, sleeveMaterial)], outside, hole));
 
     private static ElasticMaterial Of(Pressure modulus, double expansionPerKelvin) =>
         new("as printed", modulus, 0.3, CoefficientOfThermalExpansion.FromPerKelvin(expansionPerKelvin));

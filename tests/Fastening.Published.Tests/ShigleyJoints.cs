@@ -4,8 +4,8 @@ using UnitsNet;
 namespace Fastening.Published.Tests;
 
 /// <summary>
-/// Shigley's Mechanical Engineering Design, 8th and 9th ed., chapter 8: stiffness of bolts and clamped parts. A frustum of the book is a stack
-/// of one layer whose cone opens from one end.
+/// Shigley's Mechanical Engineering Design, 8th and 9th ed., chapter 8: stiffness of bolts and clamped parts, frustum by frustum and in
+/// stacks.
 /// </summary>
 public sealed class ShigleyJoints : PublishedSource
 {
@@ -53,6 +53,7 @@ public sealed class ShigleyJoints : PublishedSource
             "sigma_b_kpsi" => StressEquations.TensileStress(LoadShareEquations.BoltForce(row["Fi_lbf"], share, row["P_lbf"]), row["At_in2"]) / 1000,
             "T_K_lbfin" => TorquePreloadModel.FromNutFactor(row["K"], Length.FromInches(row["d_in"]))
                 .TorqueFor(Force.FromPoundsForce(row["Fi_lbf"])).PoundForceInches,
+            "dr_in" => BoltComplianceEquations.RoundDiameter(row["Ar_in2"]),
             "dm_in" => mean,
             "lead_angle_deg" => Angle.FromRadians(leadAngle).Degrees,
             "T_friction_lbfin" => row["Fi_lbf"] * TorqueEquations.TorqueArm(
@@ -158,12 +159,11 @@ public sealed class ShigleyJoints : PublishedSource
         return output.EndsWith("[0]", StringComparison.Ordinal) ? fit.Coefficient : fit.Exponent;
     }
 
-    private static double Frustum(double d, double modulus, double thickness, double diameter) => MegaPoundsPerInch(ClampedStack.Frusta(
-        [InchLayer(thickness, modulus)], Length.FromInches(diameter), Length.FromInches(d), Angle.FromDegrees(30), null, JointForm.TappedThread).Stiffness);
+    private static double Frustum(double d, double modulus, double thickness, double diameter) => MegaPoundsPerInch(ClampedStack.Frustum(
+        InchLayer(thickness, modulus), Length.FromInches(diameter), Length.FromInches(d), Angle.FromDegrees(30)).Stiffness);
 
-    private static double MetricFrustum(double d, double modulus, double thickness, double diameter) => ClampedStack.Frusta(
-        [MetricLayer(thickness, modulus)], Length.FromMillimeters(diameter), Length.FromMillimeters(d), Angle.FromDegrees(30), null, JointForm.TappedThread)
-        .Stiffness.NewtonsPerMeter / 1e6;
+    private static double MetricFrustum(double d, double modulus, double thickness, double diameter) => ClampedStack.Frustum(
+        MetricLayer(thickness, modulus), Length.FromMillimeters(diameter), Length.FromMillimeters(d), Angle.FromDegrees(30)).Stiffness.NewtonsPerMeter / 1e6;
 
     private static ClampedLayer InchLayer(double inches, double megaPsi) => new(Length.FromInches(inches), Of(megaPsi));
 

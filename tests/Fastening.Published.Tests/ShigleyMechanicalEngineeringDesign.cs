@@ -33,7 +33,7 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
         ScrewThread thread = ScrewThread.IsoMetric(diameter, Length.FromMillimeters(row["pitch_mm"]));
         var joint = new Joint(
             BoltCompliance.OfSections(thread, [BoltSection.OfDiameter(length, diameter)], boltMaterial),
-            ClampedStack.Vdi2230Cone([new ClampedLayer(length, tubeMaterial)], outer, inner, outer, JointForm.ThroughBolt));
+            ClampedStack.Sleeve([new ClampedLayer(length, tubeMaterial)], outer, inner));
         double newtons = joint.PreloadGainAt(Angle.FromRevolutions(row["turns"])).Newtons;
         double boltArea = StressEquations.SectionArea(diameter.Millimeters);
         return output switch
@@ -119,6 +119,7 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
     /// <summary>The book takes the root diameter from the tabulated minor area, and the lead angle from the rounded mean diameter.</summary>
     private static double? MeanDiameter(PublishedRow row, string output) => output switch
     {
+        "dr_in" => BoltComplianceEquations.RoundDiameter(row["Ar_in2"]),
         "dm_in" => ThreadEquations.TextbookMeanDiameter(row["d_in"], Math.Sqrt(4 / Math.PI * row["Ar_in2"])),
         "lead_angle_deg" => Angle.FromRadians(ThreadEquations.LeadAngleAtMeanDiameter(
             1 / row["threads_per_inch"], row.Values.Single(value => value.Output == "dm_in").Number)).Degrees,

@@ -49,7 +49,7 @@ public sealed class Vdi2230Joints : PublishedSource
     {
         ScrewThread thread = ScrewThread.Parse("M10");
         BoltCompliance bolt = BoltCompliance.Vdi2230(
-            thread, [BoltSection.OfThread(Length.FromMillimeters(30), thread)], head, ElasticMaterial.Steel);
+            thread, [BoltSection.OfRootArea(Length.FromMillimeters(30), thread)], head, ElasticMaterial.Steel);
         Derivation work = (tapped ? bolt.TappedInto(ElasticMaterial.GreyCastIron) : bolt).DeriveResilience();
         return work.Steps.Where(step => step.Equation.Id == "bolt.substitution-length").ElementAt(index).Inputs[0];
     }

@@ -60,6 +60,14 @@ public static class ClampedPartsEquations
         DiameterRatio, "parts.diameter-ratio", Symbols.DiameterRatio, "D_A/d_W", "VDI 2230-1:2015 §5.1.2.1 (from memory)",
         Symbols.PartsDiameter, Symbols.ConeBearingDiameter);
 
+    /// <summary>Outside diameter of the parts at the interface per bearing diameter.</summary>
+    public static double InterfaceDiameterRatio(double D_If, double d_W) => D_If / d_W;
+
+    /// <summary>y = D'_A/d_W.</summary>
+    public static Equation<Func<double, double, double>> InterfaceDiameterRatioEquation { get; } = Equation.Define(
+        InterfaceDiameterRatio, "parts.interface-diameter-ratio", Symbols.DiameterRatio, "D_If/d_W", "VDI 2230-1:2015 §5.1.2.1 (from memory)",
+        Symbols.InterfaceDiameter, Symbols.ConeBearingDiameter);
+
     /// <summary>Half angle of the deformation cone, bolt and nut.</summary>
     public static double ThroughBoltConeAngle(double beta_L, double y) => Math.Atan(0.362 + 0.032 * Math.Log(beta_L / 2) + 0.153 * Math.Log(y));
 

@@ -65,6 +65,9 @@ public static partial class Symbols
     /// <summary>Outside diameter of the clamped parts.</summary>
     public static Symbol PartsDiameter { get; } = new("D_A", SymbolUnit.Length, "outside diameter of the clamped parts", 2e-3, 2);
 
+    /// <summary>Outside diameter of the clamped parts near the interface: D'_A of VDI 2230.</summary>
+    public static Symbol InterfaceDiameter { get; } = new("D_If", SymbolUnit.Length, "outside diameter of the clamped parts near the interface (D'_A)", 2e-3, 2);
+
     /// <summary>Diameter that the deformation cone would reach.</summary>
     public static Symbol LimitingDiameter { get; } = new("D_Gr", SymbolUnit.Length, "greatest diameter of the unlimited cone", 2e-3, 2);
 
@@ -84,10 +87,10 @@ public static partial class Symbols
     public static Symbol JointCoefficient { get; } = new("w", SymbolUnit.Count, "1 for bolt and nut, 2 for a tapped part", 1, 2);
 
     /// <summary>Grip per bearing diameter.</summary>
-    public static Symbol GripRatio { get; } = new("beta_L", SymbolUnit.Ratio, "grip per bearing diameter", 0.05, 100);
+    public static Symbol GripRatio { get; } = new("beta_L", SymbolUnit.Ratio, "grip per bearing diameter", 0.5, 10);
 
     /// <summary>Outside diameter of the parts per bearing diameter.</summary>
-    public static Symbol DiameterRatio { get; } = new("y", SymbolUnit.Ratio, "outside diameter per bearing diameter", 1, 100);
+    public static Symbol DiameterRatio { get; } = new("y", SymbolUnit.Ratio, "outside diameter per bearing diameter", 1, 10);
 
     /// <summary>Logarithm that sums the cross-sections of a cone.</summary>
     public static Symbol ConeLogarithm { get; } = new("q_K", SymbolUnit.Ratio, "logarithm of the cone", 1e-3, 20);

@@ -1,7 +1,10 @@
 namespace Fastening.Equations;
 
 /// <summary>Geometry of screw threads: ISO 68-1 and ASME B1.1 profiles, power screw profiles, stress diameter and lead.</summary>
-/// <remarks>SI doubles in and out, no checks: IEEE in, IEEE out. <see cref="Equation.Evaluate"/> checks the domain.</remarks>
+/// <remarks>
+/// SI doubles in and out, no checks: IEEE in, IEEE out. <see cref="Equation.Evaluate"/> checks the domain, in which a thread has a core of a tenth of
+/// its diameter, as <see cref="ScrewThread.IsoMetric"/> requires it: closer to zero a core is rounding error.
+/// </remarks>
 public static class ThreadEquations
 {
     /// <summary>Height of the fundamental triangle of a 60° profile.</summary>
@@ -17,7 +20,7 @@ public static class ThreadEquations
     /// <summary>d_2 = d − ¾ H.</summary>
     public static Equation<Func<double, double, double>> PitchDiameterEquation { get; } = Equation.Define(
         PitchDiameter, "thread.pitch-diameter", Symbols.PitchDiameter, "d - 3/4*H", "ISO 724:1993; ASME B1.1-2019",
-        Symbols.NominalDiameter, Symbols.TriangleHeight, "d - 17/12*H");
+        Symbols.NominalDiameter, Symbols.TriangleHeight, "0.9*d - 17/12*H");
 
     /// <summary>Minor diameter of the internal thread, 60° profile.</summary>
     public static double InternalMinorDiameter(double d, double H) => d - 5.0 / 4 * H;
@@ -25,7 +28,7 @@ public static class ThreadEquations
     /// <summary>D_1 = d − 5/4 H.</summary>
     public static Equation<Func<double, double, double>> InternalMinorDiameterEquation { get; } = Equation.Define(
         InternalMinorDiameter, "thread.internal-minor-diameter", Symbols.InternalMinorDiameter, "d - 5/4*H", "ISO 724:1993; ASME B1.1-2019",
-        Symbols.NominalDiameter, Symbols.TriangleHeight, "d - 17/12*H");
+        Symbols.NominalDiameter, Symbols.TriangleHeight, "0.9*d - 17/12*H");
 
     /// <summary>Root diameter of the external ISO metric thread.</summary>
     public static double IsoRootDiameter(double d, double H) => d - 17.0 / 12 * H;
@@ -33,7 +36,7 @@ public static class ThreadEquations
     /// <summary>d_3 = d − 17/12 H.</summary>
     public static Equation<Func<double, double, double>> IsoRootDiameterEquation { get; } = Equation.Define(
         IsoRootDiameter, "thread.iso-root-diameter", Symbols.RootDiameter, "d - 17/12*H", "ISO 898-1:2013 §9.1.6.1 (clause from memory)",
-        Symbols.NominalDiameter, Symbols.TriangleHeight, "d - 17/12*H");
+        Symbols.NominalDiameter, Symbols.TriangleHeight, "0.9*d - 17/12*H");
 
     /// <summary>Reference root diameter of the external unified thread (UNR).</summary>
     public static double UnifiedRootDiameter(double d, double H) => d - 11.0 / 8 * H;
@@ -41,7 +44,7 @@ public static class ThreadEquations
     /// <summary>d_3 = d − 11/8 H.</summary>
     public static Equation<Func<double, double, double>> UnifiedRootDiameterEquation { get; } = Equation.Define(
         UnifiedRootDiameter, "thread.unified-root-diameter", Symbols.RootDiameter, "d - 11/8*H", "ASME B1.1-2019, UNR reference",
-        Symbols.NominalDiameter, Symbols.TriangleHeight, "d - 11/8*H");
+        Symbols.NominalDiameter, Symbols.TriangleHeight, "0.9*d - 11/8*H");
 
     /// <summary>Stress diameter as the mean of pitch and root diameter (ISO metric and custom profiles).</summary>
     public static double MeanStressDiameter(double d_2, double d_3) => (d_2 + d_3) / 2;
@@ -72,7 +75,7 @@ public static class ThreadEquations
     /// <summary>d_s = E_s − (3√3/16) P.</summary>
     public static Equation<Func<double, double, double>> HighStrengthStressDiameterEquation { get; } = Equation.Define(
         HighStrengthStressDiameter, "thread.high-strength-stress-diameter", Symbols.StressDiameter, "E_s - 3*sqrt(3)/16*P",
-        "ASME B1.1-2019, tensile stress area above 100 ksi (from memory)", Symbols.LeastExternalPitchDiameter, Symbols.Pitch, "E_s - 0.33*P");
+        "ASME B1.1-2019, tensile stress area above 100 ksi (from memory)", Symbols.LeastExternalPitchDiameter, Symbols.Pitch, "0.9*E_s - 3*sqrt(3)/16*P");
 
     /// <summary>Diameter of the minor area of a unified thread, where the handbooks tabulate it; not the root diameter.</summary>
     public static double UnifiedMinorAreaDiameter(double d, double H) => d - 3.0 / 2 * H;
@@ -80,7 +83,7 @@ public static class ThreadEquations
     /// <summary>d_r = d − 3/2 H.</summary>
     public static Equation<Func<double, double, double>> UnifiedMinorAreaDiameterEquation { get; } = Equation.Define(
         UnifiedMinorAreaDiameter, "thread.unified-minor-area-diameter", Symbols.MinorAreaDiameter, "d - 3/2*H",
-        "ASME B1.1-2019; Machinery's Handbook 31st ed. (2020), section at minor diameter", Symbols.NominalDiameter, Symbols.TriangleHeight, "d - 1.55*H");
+        "ASME B1.1-2019; Machinery's Handbook 31st ed. (2020), section at minor diameter", Symbols.NominalDiameter, Symbols.TriangleHeight, "0.9*d - 3/2*H");
 
     /// <summary>Minor area of a unified thread.</summary>
     public static double UnifiedMinorArea(double d_r) => Math.PI / 4 * (d_r * d_r);

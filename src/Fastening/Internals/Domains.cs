@@ -55,6 +55,7 @@ internal static class Domains
     public static readonly Interval Count = new(0, 100);
     public static readonly Interval CountFromOne = new(1, 100);
     public static readonly Interval FrictionAboveZero = new(1e-4, 2);
+    public static readonly Interval Stiffness = new(1e3, 1e14);
     public static readonly Interval PartialFactor = new(1, 10);
     public static readonly Interval SlipFactor = new(1e-4, 1);
     public static readonly Interval TemperatureChange = new(-300, 3000);

@@ -74,6 +74,13 @@ internal static class Guard
         return si;
     }
 
+    public static double Check(ForcePerLength value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double si = Si.Of(value);
+        if (!domain.Contains(si)) Refuse(name, value, domain, 1e-6, "kN/mm");
+        return si;
+    }
+
     public static double Check(Ratio value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double fraction = Si.Of(value);
@@ -147,6 +154,7 @@ internal static class Guard
         Pressure pressure => (Si.Of(pressure) * 1e-6, "MPa"),
         Angle angle => (Si.Of(angle), "°"),
         Duration duration => (Si.Of(duration), "s"),
+        ForcePerLength stiffness => (Si.Of(stiffness) * 1e-6, "kN/mm"),
         _ => (0, ""),
     };
 

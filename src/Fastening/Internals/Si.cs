@@ -26,6 +26,7 @@ internal static class Si
     public static double Of(CoefficientOfThermalExpansion value) => IsConvertible(value.Value) ? value.PerKelvin : Beyond(value.Value);
     public static double Of(TorquePerLength value) => IsConvertible(value.Value) ? value.NewtonMetersPerMeter : Beyond(value.Value);
     public static double Of(RotationalStiffness value) => IsConvertible(value.Value) ? value.NewtonMetersPerRadian : Beyond(value.Value);
+    public static double Of(ForcePerLength value) => IsConvertible(value.Value) ? value.NewtonsPerMeter : Beyond(value.Value);
     public static double Of(TemperatureDelta value) => IsConvertible(value.Value) ? value.Kelvins : Beyond(value.Value);
 
     /// <summary>In degrees Celsius, the unit of every table of the trade and exact there.</summary>

@@ -42,7 +42,7 @@ public sealed partial class BoltCompliance
     /// <summary>A bolt with nut after VDI 2230, of sections: waists, extension sleeves. <see cref="TappedInto"/> takes the nut away.</summary>
     /// <param name="thread">Thread.</param>
     /// <param name="sections">
-    /// What lies between head and first engaged thread, free thread included (<see cref="BoltSection.OfThread"/>); head, engaged thread and
+    /// What lies between head and first engaged thread, free thread included (<see cref="BoltSection.OfRootArea"/>); head, engaged thread and
     /// nut are added.
     /// </param>
     /// <param name="head">Head.</param>
@@ -52,7 +52,7 @@ public sealed partial class BoltCompliance
     /// <exception cref="ArgumentException">There are no sections.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The head is unknown.</exception>
     /// <example><code>BoltSection waist = BoltSection.OfDiameter(Length.FromMillimeters(40), Length.FromMillimeters(12));
-    /// BoltCompliance bolt = BoltCompliance.Vdi2230(thread, [waist, BoltSection.OfThread(Length.FromMillimeters(15), thread)], BoltHead.Hexagon,
+    /// BoltCompliance bolt = BoltCompliance.Vdi2230(thread, [waist, BoltSection.OfRootArea(Length.FromMillimeters(15), thread)], BoltHead.Hexagon,
     ///     ElasticMaterial.Steel);</code></example>
     public static BoltCompliance Vdi2230(ScrewThread thread, IReadOnlyList<BoltSection> sections, BoltHead head, ElasticMaterial material) =>
         new(BoltComplianceMethod.Vdi2230, Guard.NotNull(thread), Guard.NotNull(material), Copy(sections), Known(head));
@@ -63,19 +63,25 @@ public sealed partial class BoltCompliance
     /// <param name="threadedLength">Threaded length, at most <paramref name="length"/>.</param>
     /// <param name="grip">Thickness of everything clamped; with a tapped part, the effective one of <see cref="TappedGrip"/>.</param>
     /// <param name="material">Material of the bolt.</param>
+    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
     /// <returns>The bolt.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> or <paramref name="material"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A length is outside its domain or does not fit the others.</exception>
+    /// <exception cref="ArgumentException">The thread has no tabulated area.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A length is outside its domain or does not fit the others, or <paramref name="basis"/> is no basis.</exception>
     /// <example><code>BoltCompliance.Textbook(
     ///     ScrewThread.Parse("1/2-13 UNC"), length: Length.FromInches(1.5), threadedLength: Length.FromInches(1.25),
     ///     grip: Length.FromInches(1.095), ElasticMaterial.Steel)</code></example>
-    public static BoltCompliance Textbook(ScrewThread thread, Length length, Length threadedLength, Length grip, ElasticMaterial material)
+    public static BoltCompliance Textbook(
+        ScrewThread thread, Length length, Length threadedLength, Length grip, ElasticMaterial material, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         Guard.NotNull(thread);
         (double shank, double free) = Divide(length, threadedLength, grip);
-        BoltSection[] sections = GripOf(shank, free, Si.Of(thread.NominalDiameter), thread.Geometry.StressDiameter);
+        double diameter = basis == StressAreaBasis.Exact
+            ? thread.Geometry.StressDiameter
+            : BoltComplianceEquations.RoundDiameter(StressAreas.Of(null, thread, basis));
         return new BoltCompliance(
-            BoltComplianceMethod.Textbook, thread, Guard.NotNull(material), sections, shank: shank, freeThread: free, beyondGrip: Si.Of(length) - Si.Of(grip));
+            BoltComplianceMethod.Textbook, thread, Guard.NotNull(material), GripOf(shank, free, Si.Of(thread.NominalDiameter), diameter),
+            shank: shank, freeThread: free, basis: basis, beyondGrip: Si.Of(length) - Si.Of(grip));
     }
 
     /// <summary>A bolt of the sections that are given; nothing is added for head, engaged thread and nut.</summary>
@@ -88,6 +94,10 @@ public sealed partial class BoltCompliance
     /// <example><code>BoltCompliance.OfSections(thread, [BoltSection.OfDiameter(Length.FromMillimeters(50), Length.FromMillimeters(16))], ElasticMaterial.Steel)</code></example>
     public static BoltCompliance OfSections(ScrewThread thread, IReadOnlyList<BoltSection> sections, ElasticMaterial material) =>
         new(BoltComplianceMethod.SectionsOnly, Guard.NotNull(thread), Guard.NotNull(material), Copy(sections));
+
+    /// <summary>A bolt of a stated stiffness: neither sections nor material are known of it.</summary>
+    internal static BoltCompliance OfStiffness(ScrewThread thread, double newtonsPerMeter) =>
+        new(BoltComplianceMethod.Stated, thread, null, [], stated: newtonsPerMeter);
 
     /// <summary>
     /// Effective grip of a bolt screwed into its last part, as the textbooks take it: the parts above, and half of the tapped part or of the

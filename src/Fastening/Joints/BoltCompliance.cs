@@ -18,15 +18,19 @@ public sealed partial class BoltCompliance
     private readonly BoltSection[] _grip;
     private readonly BoltHead _head;
     private readonly ElasticMaterial? _tappedMaterial;
-    private readonly double _shank, _freeThread;
+    private readonly double _shank, _freeThread, _stated;
+    private readonly StressAreaBasis _basis;
 
     private BoltCompliance(
-        BoltComplianceMethod method, ScrewThread thread, ElasticMaterial material, BoltSection[] grip, BoltHead head = default,
-        ElasticMaterial? tappedMaterial = null, double shank = 0, double freeThread = 0, double? beyondGrip = null)
+        BoltComplianceMethod method, ScrewThread thread, ElasticMaterial? material, BoltSection[] grip, BoltHead head = default,
+        ElasticMaterial? tappedMaterial = null, double shank = 0, double freeThread = 0, StressAreaBasis basis = default, double stated = 0,
+        double? beyondGrip = null)
     {
         BeyondGripMeters = beyondGrip;
         _shank = shank;
         _freeThread = freeThread;
+        _basis = basis;
+        _stated = stated;
         Method = method;
         Thread = thread;
         Material = material;
@@ -36,20 +40,20 @@ public sealed partial class BoltCompliance
         Sections = Array.AsReadOnly(grip);
         foreach (BoltSection section in grip) GripMeters += section.SiLength;
         MetersPerNewton = ResilienceOf(null);
-        TwistRadiansPerNewtonMeter = TwistOf(null);
+        if (method != BoltComplianceMethod.Stated) TwistRadiansPerNewtonMeter = TwistOf(null);
         ExpansionPerKelvin = ExpansionOf();
     }
 
     /// <summary>The thread.</summary>
     public ScrewThread Thread { get; }
 
-    /// <summary>The material of the bolt, and of every section that has none of its own.</summary>
-    public ElasticMaterial Material { get; }
+    /// <summary>The material of the bolt, and of every section that has none of its own; null for a stated stiffness.</summary>
+    public ElasticMaterial? Material { get; }
 
     /// <summary>How the compliance was found.</summary>
     public BoltComplianceMethod Method { get; }
 
-    /// <summary>The sections between head and first engaged thread, from the head on.</summary>
+    /// <summary>The sections between head and first engaged thread, from the head on; none for a stated stiffness.</summary>
     public IReadOnlyList<BoltSection> Sections { get; }
 
     /// <summary>Length of the sections between head and first engaged thread.</summary>
@@ -66,9 +70,9 @@ public sealed partial class BoltCompliance
 
     /// <summary>
     /// Twist Σ l_i/(G_i J_i) of the sections between head and first engaged thread, radians per newton-metre of torque in the thread; head
-    /// and engaged thread are taken as rigid.
+    /// and engaged thread are taken as rigid. Null for a stated stiffness, which does not tell.
     /// </summary>
-    public double TwistRadiansPerNewtonMeter { get; }
+    public double? TwistRadiansPerNewtonMeter { get; }
 
     /// <summary>Whether the bolt is screwed into a tapped part instead of a nut.</summary>
     public bool IsTapped => _tappedMaterial is not null;
@@ -117,6 +121,7 @@ public sealed partial class BoltCompliance
 
     /// <summary>The work behind <see cref="TwistRadiansPerNewtonMeter"/>.</summary>
     /// <returns>The steps; the last is the torsional compliance.</returns>
+    /// <exception cref="InvalidOperationException">The stiffness is stated, so the twist is not known.</exception>
     /// <example><code>Console.WriteLine(bolt.DeriveTwist());</code></example>
     public Derivation DeriveTwist()
     {
@@ -126,41 +131,48 @@ public sealed partial class BoltCompliance
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Thread}, grip {GripMeters * 1e3:0.###} mm, {1e-6 / MetersPerNewton:G4} kN/mm ({MethodName})");
+    public override string ToString() => $"{Thread}, "
+        + (Method == BoltComplianceMethod.Stated ? "" : FormattableString.Invariant($"grip {GripMeters * 1e3:0.###} mm, "))
+        + FormattableString.Invariant($"{1e-6 / MetersPerNewton:G4} kN/mm ({MethodName})");
 
     private string MethodName => Method switch
     {
         BoltComplianceMethod.Vdi2230 => IsTapped ? "VDI 2230, tapped part" : "VDI 2230, nut",
         BoltComplianceMethod.Textbook => "textbook, neither head nor nut",
+        BoltComplianceMethod.Stated => "stiffness as stated",
         _ => "sections as given",
     };
 
     internal double ResilienceOf(Derivation? work)
     {
         if (Method == BoltComplianceMethod.Textbook) return TextbookResilience(work);
-        double delta = Method == BoltComplianceMethod.Vdi2230 ? AddSubstitute(work, 0, HeadFactor, NominalArea(work), Material) : 0;
-        foreach (BoltSection section in _grip) delta = AddPiece(work, delta, section.SiLength, section.AreaOf(work), section.Material ?? Material);
+        if (Method == BoltComplianceMethod.Stated) return BoltComplianceEquations.ResilienceOfStiffnessEquation.Step(work, _stated);
+        double delta = Method == BoltComplianceMethod.Vdi2230 ? AddSubstitute(work, 0, HeadFactor, NominalArea(work), Material!) : 0;
+        foreach (BoltSection section in _grip) delta = AddPiece(work, delta, section.SiLength, section.AreaOf(work), section.Material ?? Material!);
         if (Method == BoltComplianceMethod.SectionsOnly) return delta;
         double rootArea = BoltComplianceEquations.SectionAreaEquation.Step(work, Thread.Geometry.RootDiameter);
-        delta = AddSubstitute(work, delta, EngagedThreadFactor, rootArea, Material);
-        return AddSubstitute(work, delta, IsTapped ? TappedPartFactor : NutFactor, NominalArea(work), _tappedMaterial ?? Material);
+        delta = AddSubstitute(work, delta, EngagedThreadFactor, rootArea, Material!);
+        return AddSubstitute(work, delta, IsTapped ? TappedPartFactor : NutFactor, NominalArea(work), _tappedMaterial ?? Material!);
     }
 
     private double TextbookResilience(Derivation? work)
     {
         double nominal = NominalArea(work);
-        double stressed = ThreadEquations.StressAreaEquation.Step(work, Thread.Geometry.StressDiameter);
-        double stiffness = BoltComplianceEquations.TextbookStiffnessEquation.Step(work, nominal, stressed, Si.Of(Material.YoungsModulus), _freeThread, _shank);
+        double stressed = _basis == StressAreaBasis.Exact
+            ? ThreadEquations.StressAreaEquation.Step(work, Thread.Geometry.StressDiameter)
+            : StressAreas.Of(work, Thread, _basis);
+        double stiffness = BoltComplianceEquations.TextbookStiffnessEquation.Step(work, nominal, stressed, Si.Of(Material!.YoungsModulus), _freeThread, _shank);
         return BoltComplianceEquations.ResilienceOfStiffnessEquation.Step(work, stiffness);
     }
 
     internal double TwistOf(Derivation? work)
     {
+        if (Method == BoltComplianceMethod.Stated) throw new InvalidOperationException("The stiffness of the bolt is stated; how much it twists is not known from it.");
         double twist = 0;
         foreach (BoltSection section in _grip)
         {
             double constant = WrenchEquations.RoundTorsionConstantEquation.Step(work, section.DiameterOf(work), 0);
-            twist = WrenchEquations.ComplianceEquation.Step(work, twist, section.SiLength, Si.Of((section.Material ?? Material).ShearModulus), constant);
+            twist = WrenchEquations.ComplianceEquation.Step(work, twist, section.SiLength, Si.Of((section.Material ?? Material!).ShearModulus), constant);
         }
 
         return twist;
@@ -168,10 +180,10 @@ public sealed partial class BoltCompliance
 
     private double? ExpansionOf()
     {
-        double? sum = 0;
+        double? sum = Method == BoltComplianceMethod.Stated ? null : 0;
         foreach (BoltSection section in _grip)
         {
-            sum += (section.Material ?? Material).ThermalExpansion is CoefficientOfThermalExpansion alpha ? section.SiLength * Si.Of(alpha) : null;
+            sum += (section.Material ?? Material!).ThermalExpansion is CoefficientOfThermalExpansion alpha ? section.SiLength * Si.Of(alpha) : null;
         }
 
         return sum;

@@ -11,4 +11,7 @@ public enum BoltComplianceMethod
 
     /// <summary>The sections as they were given, and nothing else.</summary>
     SectionsOnly = 2,
+
+    /// <summary>A stiffness as stated, from a test or from finite elements.</summary>
+    Stated = 3,
 }

@@ -6,7 +6,8 @@ namespace Fastening;
 
 /// <summary>A straight piece of a bolt: shank, waist, free thread, extension sleeve.</summary>
 /// <example><code>BoltSection.OfDiameter(Length.FromMillimeters(40), Length.FromMillimeters(11))        // a waist
-/// BoltSection.OfThread(Length.FromMillimeters(12), ScrewThread.Parse("M16"))             // free thread, on the root area</code></example>
+/// BoltSection.OfRootArea(Length.FromMillimeters(12), ScrewThread.Parse("M16"))           // free thread, as VDI 2230 counts it
+/// BoltSection.OfStressArea(Length.FromMillimeters(12), ScrewThread.Parse("M16"))         // free thread, as textbooks count it</code></example>
 public sealed class BoltSection
 {
     private readonly double _length;
@@ -50,15 +51,32 @@ public sealed class BoltSection
     public static BoltSection OfArea(Length length, Area area) =>
         new(Guard.Check(length, Domains.Length), null, Guard.Check(area, Domains.Area), null);
 
-    /// <summary>Free thread, which VDI 2230 counts with the area of the root diameter d₃.</summary>
+    /// <summary>Free thread on the area of the root diameter d₃, as VDI 2230 counts it.</summary>
     /// <param name="length">Its length.</param>
     /// <param name="thread">The thread.</param>
     /// <returns>The section, of the bolt's material.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="length"/> is outside its domain.</exception>
-    /// <example><code>BoltSection.OfThread(Length.FromMillimeters(15), ScrewThread.Parse("M16"))</code></example>
-    public static BoltSection OfThread(Length length, ScrewThread thread) =>
+    /// <example><code>BoltSection.OfRootArea(Length.FromMillimeters(15), ScrewThread.Parse("M16")).Area.SquareMillimeters   // 144.1</code></example>
+    public static BoltSection OfRootArea(Length length, ScrewThread thread) =>
         Round(Guard.Check(length, Domains.Length), Guard.NotNull(thread).Geometry.RootDiameter);
+
+    /// <summary>Free thread on the stress area, as the textbooks count it.</summary>
+    /// <param name="length">Its length.</param>
+    /// <param name="thread">The thread.</param>
+    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <returns>The section, of the bolt's material.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
+    /// <exception cref="ArgumentException">The thread has no tabulated area.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="length"/> is outside its domain, or <paramref name="basis"/> is no basis.</exception>
+    /// <example><code>BoltSection.OfStressArea(
+    ///     Length.FromMillimeters(15), ScrewThread.Parse("M16"), StressAreaBasis.NominalTable).Area.SquareMillimeters   // 157</code></example>
+    public static BoltSection OfStressArea(Length length, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
+    {
+        double checkedLength = Guard.Check(length, Domains.Length);
+        double area = StressAreas.Of(null, Guard.NotNull(thread), basis);
+        return basis == StressAreaBasis.Exact ? Round(checkedLength, thread.Geometry.StressDiameter) : new BoltSection(checkedLength, null, area, null);
+    }
 
     /// <summary>The same section of another material: an extension sleeve of aluminium.</summary>
     /// <param name="material">The material.</param>

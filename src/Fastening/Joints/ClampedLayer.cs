@@ -20,16 +20,38 @@ public sealed class ClampedLayer
         Modulus = Si.Of(material.YoungsModulus);
     }
 
+    private ClampedLayer(ClampedLayer other, double outerDiameter)
+    {
+        SiThickness = other.SiThickness;
+        Material = other.Material;
+        Modulus = other.Modulus;
+        SiOuterDiameter = outerDiameter;
+    }
+
     /// <summary>Thickness along the bolt.</summary>
     public Length Thickness => Si.Length(SiThickness);
 
     /// <summary>Material.</summary>
     public ElasticMaterial Material { get; }
 
+    /// <summary>Outside diameter of this layer; null when it is that of the stack.</summary>
+    public Length? OuterDiameter => SiOuterDiameter is double outside ? Si.Length(outside) : null;
+
+    internal double? SiOuterDiameter { get; }
+
     internal double SiThickness { get; }
 
     internal double Modulus { get; }
 
+    /// <summary>The same layer with an outside diameter of its own: a washer, a spacer.</summary>
+    /// <remarks>The cone of pressure is nowhere wider than the layer it passes through, and opens anew behind a narrow one.</remarks>
+    /// <param name="outerDiameter">Outside diameter of this layer, greater than the hole of the stack.</param>
+    /// <returns>A new layer.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="outerDiameter"/> is outside its domain.</exception>
+    /// <example><code>var washer = new ClampedLayer(Length.FromMillimeters(3), ElasticMaterial.Steel).WithOuterDiameter(Length.FromMillimeters(30));</code></example>
+    public ClampedLayer WithOuterDiameter(Length outerDiameter) => new(this, Guard.Check(outerDiameter, Domains.Length));
+
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{SiThickness * 1e3:0.###} mm {Material.Name}");
+    public override string ToString() => FormattableString.Invariant($"{SiThickness * 1e3:0.###} mm {Material.Name}")
+        + (SiOuterDiameter is double outside ? FormattableString.Invariant($" of {outside * 1e3:0.###} mm") : "");
 }

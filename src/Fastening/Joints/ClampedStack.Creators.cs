@@ -11,6 +11,8 @@ public sealed partial class ClampedStack
     /// <remarks>
     /// One modulus: the closed form of §5.1.2.1. Several: the same cone, with the angle of the whole grip, is cut at the faces of the layers,
     /// in the middle of the grip and where it meets the outside, and the pieces are added. Outside diameter at most the bearing diameter: a sleeve.
+    /// A layer with its own outside diameter narrows the cone, which opens anew behind it. The outside diameter also gives the angle, unless
+    /// <see cref="WithInterfaceDiameter"/> states another; beyond bearing diameter and grip together <see cref="RangeNotes"/> says that the parts come out too stiff.
     /// </remarks>
     /// <param name="layers">The layers, from the head on; of a tapped joint without the tapped part.</param>
     /// <param name="bearingDiameter">Outer diameter d_W of the bearing face of head or nut, greater than the hole.</param>
@@ -19,8 +21,11 @@ public sealed partial class ClampedStack
     /// <param name="form">Bolt and nut, or tapped part.</param>
     /// <returns>The stack.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="layers"/> or a layer is null.</exception>
-    /// <exception cref="ArgumentException">There are no layers.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A diameter is outside its domain or not greater than the hole, the grip is less than a thousandth of the bearing diameter, or the form is unknown.</exception>
+    /// <exception cref="ArgumentException">There are no layers, or one is not wider than the hole.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A diameter is outside its domain or not greater than the hole, the outside is less than the bearing diameter beside a layer of its own
+    /// diameter, the grip is less than a thousandth of the bearing diameter, or the form is unknown.
+    /// </exception>
     /// <example><code>ClampedStack.Vdi2230Cone(
     ///     layers, bearingDiameter: Length.FromMillimeters(22), hole: Length.FromMillimeters(17.5), outerDiameter: Length.FromMillimeters(60),
     ///     JointForm.ThroughBolt)</code></example>
@@ -28,7 +33,13 @@ public sealed partial class ClampedStack
         IReadOnlyList<ClampedLayer> layers, Length bearingDiameter, Length hole, Length outerDiameter, JointForm form)
     {
         ConeShape cone = ConeOf(bearingDiameter, hole, outerDiameter, null, form);
-        return new ClampedStack(ClampedStackMethod.Vdi2230Cone, ThickEnough(Copy(layers), 1e-3 * Si.Of(bearingDiameter)), cone);
+        ClampedLayer[] copy = ThickEnough(WiderThan(cone.Hole, Copy(layers)), 1e-3 * Si.Of(bearingDiameter));
+        if (Si.Of(outerDiameter) < cone.Bearing && cone.HasCone(copy))
+        {
+            Guard.RefuseAgainst(nameof(outerDiameter), outerDiameter, $"at least the bearing diameter, {Guard.ShowToCompare(bearingDiameter)}: with layers of their own diameter, the angle follows from this one; for tubes take Sleeve");
+        }
+
+        return new ClampedStack(ClampedStackMethod.Vdi2230Cone, copy, cone);
     }
 
     /// <summary>A stack of frusta of one angle, in parts of any number of layers and materials.</summary>
@@ -47,10 +58,49 @@ public sealed partial class ClampedStack
     ///     layers, Length.FromMillimeters(22), hole: Length.FromMillimeters(17.5), halfAngle: Angle.FromDegrees(30), outerDiameter: null,
     ///     JointForm.TappedThread)</code></example>
     public static ClampedStack Frusta(
-        IReadOnlyList<ClampedLayer> layers, Length bearingDiameter, Length hole, Angle halfAngle, Length? outerDiameter, JointForm form) =>
-        new(
-            ClampedStackMethod.Frusta, Copy(layers),
-            ConeOf(bearingDiameter, hole, outerDiameter, Si.ToRadians(Guard.Check(halfAngle, HalfAngleDomain)), form));
+        IReadOnlyList<ClampedLayer> layers, Length bearingDiameter, Length hole, Angle halfAngle, Length? outerDiameter, JointForm form)
+    {
+        ConeShape cone = ConeOf(bearingDiameter, hole, outerDiameter, Si.ToRadians(Guard.Check(halfAngle, HalfAngleDomain)), form);
+        return new ClampedStack(ClampedStackMethod.Frusta, WiderThan(cone.Hole, Copy(layers)), cone);
+    }
+
+    /// <summary>A single frustum of one layer, opening away from the head (equation <c>parts.frustum-resilience</c>): the k of one frustum in a textbook's sum.</summary>
+    /// <param name="layer">The layer.</param>
+    /// <param name="smallDiameter">Diameter at the small end, greater than the hole.</param>
+    /// <param name="hole">Hole.</param>
+    /// <param name="halfAngle">Half angle of the cone, 1° to 80°; 30° is usual.</param>
+    /// <returns>The parts.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="layer"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the diameter is not greater than the hole.</exception>
+    /// <example><code>ClampedStack.Frustum(
+    ///     new ClampedLayer(Length.FromMillimeters(13), ElasticMaterial.Steel), smallDiameter: Length.FromMillimeters(18),
+    ///     hole: Length.FromMillimeters(12), halfAngle: Angle.FromDegrees(30))</code></example>
+    public static ClampedStack Frustum(ClampedLayer layer, Length smallDiameter, Length hole, Angle halfAngle)
+    {
+        Guard.NotNull(layer);
+        RefuseWithin(nameof(smallDiameter), smallDiameter, hole);
+        return Frusta([layer], smallDiameter, hole, halfAngle, null, JointForm.TappedThread);
+    }
+
+    /// <summary>Sleeves: each layer bears over its whole cross-section, as far as its outside (equation <c>parts.sleeve-resilience</c>).</summary>
+    /// <remarks>For parts no wider than the face under head or nut: spacer tubes, bushes. Wider parts bear in a cone and are softer than a sleeve.</remarks>
+    /// <param name="layers">The layers, from the head on; one with an outside diameter of its own counts with it.</param>
+    /// <param name="outerDiameter">Outside diameter, greater than the hole.</param>
+    /// <param name="hole">Hole.</param>
+    /// <returns>The parts; they go with any bolt, with a nut or into a tapped part.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="layers"/> or a layer is null.</exception>
+    /// <exception cref="ArgumentException">There are no layers, or one is not wider than the hole.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A diameter is outside its domain, or the outside is not greater than the hole.</exception>
+    /// <example><code>ClampedStack.Sleeve(
+    ///     [new ClampedLayer(Length.FromMillimeters(50), ElasticMaterial.Steel)], outerDiameter: Length.FromMillimeters(20), hole: Length.FromMillimeters(13)).Stiffness</code></example>
+    public static ClampedStack Sleeve(IReadOnlyList<ClampedLayer> layers, Length outerDiameter, Length hole)
+    {
+        double outer = Guard.Check(outerDiameter, Domains.Length), inner = Guard.Check(hole, Domains.Length);
+        RefuseWithin(nameof(outerDiameter), outerDiameter, hole);
+        ClampedLayer[] copy = WiderThan(inner, Copy(layers));
+        double widest = copy.Max(layer => layer.SiOuterDiameter ?? outer);
+        return new ClampedStack(ClampedStackMethod.Sleeve, copy, new ConeShape(widest, inner, outer, halfAngle: 0, JointForm.ThroughBolt));
+    }
 
     /// <summary>The frusta of Shigley, 9th ed. (2011) eq. (8-20): 30°, washer face 1.5 d, hole d, wide parts, a cone from each end.</summary>
     /// <param name="thread">Thread; only its nominal diameter counts.</param>
@@ -63,7 +113,7 @@ public sealed partial class ClampedStack
     {
         double d = Si.Of(Guard.NotNull(thread).NominalDiameter);
         return new ClampedStack(
-            ClampedStackMethod.Frusta, Copy(layers), new ConeShape(1.5 * d, d, null, Si.ToRadians(30), JointForm.ThroughBolt));
+            ClampedStackMethod.Frusta, WiderThan(d, Copy(layers)), new ConeShape(1.5 * d, d, null, Si.ToRadians(30), JointForm.ThroughBolt));
     }
 
     /// <summary>The fit by Wileman, Choudhury and Green: wide plates of one material under washer faces of 1.5 d (equation <c>parts.wileman-stiffness</c>).</summary>
@@ -73,7 +123,7 @@ public sealed partial class ClampedStack
     /// <returns>The stack.</returns>
     /// <exception cref="ArgumentNullException">An argument or a layer is null.</exception>
     /// <exception cref="ArgumentException">
-    /// There are no layers, they differ in modulus, or their modulus is more than 15 % from that of the fit: then the fit is for another material.
+    /// There are no layers, they differ in modulus, one has an outside diameter of its own, or their modulus is more than 15 % from that of the fit: then the fit is for another material.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">The grip is less than a twentieth of the nominal diameter.</exception>
     /// <example><code>ClampedStack.Wileman(
@@ -87,6 +137,11 @@ public sealed partial class ClampedStack
         if (copy.Any(layer => layer.Modulus != modulus))
         {
             throw new ArgumentException("The fit by Wileman holds for plates of one material; take ClampedStack.Frusta for several.", nameof(layers));
+        }
+
+        if (copy.Any(layer => layer.SiOuterDiameter is not null))
+        {
+            throw new ArgumentException("The fit by Wileman holds for wide plates; take ClampedStack.Frusta for layers of their own diameter.", nameof(layers));
         }
 
         if (fit.Modulus is double fitted && Math.Abs(modulus / fitted - 1) > 0.15)
@@ -107,6 +162,30 @@ public sealed partial class ClampedStack
         return copy;
     }
 
+    /// <summary>Parts of a stated stiffness: neither layers nor material are known of them.</summary>
+    internal static ClampedStack OfStiffness(double newtonsPerMeter) => new(ClampedStackMethod.Stated, [], stated: newtonsPerMeter);
+
+    private static ClampedLayer[] WiderThan(double hole, ClampedLayer[] layers)
+    {
+        foreach (ClampedLayer layer in layers)
+        {
+            if (layer.SiOuterDiameter < 1.001 * hole)
+            {
+                throw new ArgumentException(FormattableString.Invariant($"The layer {layer} must be at least 1.001 of the hole, {hole * 1e3:0.###} mm, wide."), nameof(layers));
+            }
+        }
+
+        return layers;
+    }
+
+    private static void RefuseWithin(string name, Length diameter, Length hole)
+    {
+        if (Guard.Check(diameter, Domains.Length, name) < 1.001 * Guard.Check(hole, Domains.Length))
+        {
+            Guard.RefuseAgainst(name, diameter, $"at least 1.001 of the hole, {Guard.ShowToCompare(hole)}");
+        }
+    }
+
     private static ClampedLayer[] ThickEnough(ClampedLayer[] layers, double least)
     {
         double grip = layers.Sum(layer => layer.SiThickness);
@@ -119,8 +198,8 @@ public sealed partial class ClampedStack
         double bearing = Guard.Check(bearingDiameter, Domains.Length);
         double inner = Guard.Check(hole, Domains.Length);
         double? outer = outerDiameter is Length given ? Guard.Check(given, Domains.Length, nameof(outerDiameter)) : null;
-        if (bearing < 1.001 * inner) Guard.RefuseAgainst(nameof(bearingDiameter), bearingDiameter, $"at least 1.001 of the hole, {Guard.ShowToCompare(hole)}");
-        if (outer < 1.001 * inner) Guard.RefuseAgainst(nameof(outerDiameter), outerDiameter!.Value, $"at least 1.001 of the hole, {Guard.ShowToCompare(hole)}");
+        RefuseWithin(nameof(bearingDiameter), bearingDiameter, hole);
+        if (outerDiameter is Length outside) RefuseWithin(nameof(outerDiameter), outside, hole);
         if (form is not (JointForm.ThroughBolt or JointForm.TappedThread))
         {
             throw new ArgumentOutOfRangeException(nameof(form), FormattableString.Invariant($"form is {(int)form}; it must be ThroughBolt or TappedThread."));

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>The clamped parts as a spring, by one of three named methods.</summary>
+/// <summary>The clamped parts as a spring, by one of the named methods.</summary>
 /// <remarks>
 /// Elastic, clamped concentrically. Where the proportions leave the range that a method was made for, <see cref="RangeNotes"/> says so; the
 /// result stands where it is defined. The methods give different values for the same parts: state which one was used.
@@ -18,14 +18,16 @@ public sealed partial class ClampedStack
 {
     private readonly ClampedLayer[] _layers;
     private readonly ConeShape? _cone;
-    private readonly double _wilemanDiameter;
+    private readonly double _wilemanDiameter, _stated;
 
-    private ClampedStack(ClampedStackMethod method, ClampedLayer[] layers, ConeShape? cone, double wilemanDiameter = 0, WilemanFit? fit = null)
+    private ClampedStack(
+        ClampedStackMethod method, ClampedLayer[] layers, ConeShape? cone = null, double wilemanDiameter = 0, WilemanFit? fit = null, double stated = 0)
     {
         Method = method;
         _layers = layers;
         _cone = cone;
         _wilemanDiameter = wilemanDiameter;
+        _stated = stated;
         Fit = fit;
         Layers = Array.AsReadOnly(layers);
         foreach (ClampedLayer layer in layers) GripMeters += layer.SiThickness;
@@ -37,7 +39,7 @@ public sealed partial class ClampedStack
     /// <summary>How the compliance was found.</summary>
     public ClampedStackMethod Method { get; }
 
-    /// <summary>The layers, from the head on.</summary>
+    /// <summary>The layers, from the head on; none for a stated stiffness.</summary>
     public IReadOnlyList<ClampedLayer> Layers { get; }
 
     /// <summary>Thickness of all layers.</summary>
@@ -49,8 +51,8 @@ public sealed partial class ClampedStack
     /// <summary>Stiffness 1/δ_P.</summary>
     public ForcePerLength Stiffness => Si.Stiffness(1 / MetersPerNewton);
 
-    /// <summary>What lies outside the range that the method was made for, in sentences; empty when nothing does.</summary>
-    public IReadOnlyList<string> RangeNotes { get; }
+    /// <summary>What lies outside the range that the method was made for; empty when nothing does.</summary>
+    public IReadOnlyList<RangeNote> RangeNotes { get; }
 
     /// <summary>Whether the proportions lie in the range that the method was made for.</summary>
     public bool IsInRange => RangeNotes.Count == 0;
@@ -59,15 +61,41 @@ public sealed partial class ClampedStack
     public WilemanFit? Fit { get; }
 
     /// <summary>
-    /// Whether the cone opens from both ends or from the head alone: as given, from both ends for <see cref="ShigleyFrusta"/>, null for the fit
-    /// by Wileman, which has no cone.
+    /// Whether the cone opens from both ends or from the head alone: as given, from both ends for <see cref="ShigleyFrusta"/>, null where there
+    /// is no cone: the fit by Wileman, <see cref="Sleeve"/>, a stated stiffness.
     /// </summary>
-    public JointForm? Form => _cone?.Form;
+    public JointForm? Form => Method is ClampedStackMethod.Vdi2230Cone or ClampedStackMethod.Frusta ? _cone?.Form : null;
 
     internal double GripMeters { get; }
 
     /// <summary>Σ l_i α_i, metres per kelvin; null when the expansion of a layer is unknown.</summary>
     internal double? ExpansionPerKelvin { get; }
+
+    /// <summary>The same parts with the diameter that gives the angle of the cone stated apart: D'_A of VDI 2230, near the interface.</summary>
+    /// <remarks>
+    /// <c>outerDiameter</c> goes on limiting the cone. Bearing diameter and grip together is a cap that finite elements of wide parts bear out
+    /// (a check of this project, not a value of the guideline).
+    /// </remarks>
+    /// <param name="interfaceDiameter">The diameter, at least the bearing diameter.</param>
+    /// <returns>New parts.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The diameter is outside its domain, or less than the bearing diameter.</exception>
+    /// <exception cref="InvalidOperationException">The parts are not those of <see cref="Vdi2230Cone"/>, or no wider than the bearing face: there is no such angle.</exception>
+    /// <example><code>ClampedStack capped = parts.WithInterfaceDiameter(Length.FromMillimeters(22) + parts.GripLength);</code></example>
+    public ClampedStack WithInterfaceDiameter(Length interfaceDiameter)
+    {
+        double diameter = Guard.Check(interfaceDiameter, Domains.Length);
+        if (Method != ClampedStackMethod.Vdi2230Cone || !_cone!.HasCone(_layers))
+        {
+            throw new InvalidOperationException($"Only a cone of VDI 2230 has an angle that follows from a diameter; this is {(Method == ClampedStackMethod.Vdi2230Cone ? "a sleeve" : MethodName)}.");
+        }
+
+        if (diameter < _cone.Bearing)
+        {
+            Guard.RefuseAgainst(nameof(interfaceDiameter), interfaceDiameter, $"at least the bearing diameter, {Guard.ShowToCompare(Si.Length(_cone.Bearing))}");
+        }
+
+        return new ClampedStack(Method, _layers, _cone.WithInterfaceDiameter(diameter));
+    }
 
     /// <summary>The work behind <see cref="MetersPerNewton"/>.</summary>
     /// <returns>The steps; the last is the resilience δ_P.</returns>
@@ -80,18 +108,23 @@ public sealed partial class ClampedStack
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{GripMeters * 1e3:0.###} mm clamped, {1e-6 / MetersPerNewton:G4} kN/mm ({MethodName})");
+    public override string ToString() =>
+        (Method == ClampedStackMethod.Stated ? "clamped parts, " : FormattableString.Invariant($"{GripMeters * 1e3:0.###} mm clamped, "))
+        + FormattableString.Invariant($"{1e-6 / MetersPerNewton:G4} kN/mm ({MethodName})");
 
     private string MethodName => Method switch
     {
         ClampedStackMethod.Vdi2230Cone => "deformation cone of VDI 2230",
         ClampedStackMethod.Frusta => "frustum stack",
+        ClampedStackMethod.Sleeve => "sleeve",
+        ClampedStackMethod.Stated => "stiffness as stated",
         _ => "fit by Wileman",
     };
 
     internal double ResilienceOf(Derivation? work)
     {
         if (_cone is not null) return _cone.ResilienceOf(work, _layers, GripMeters);
+        if (Method == ClampedStackMethod.Stated) return ClampedPartsEquations.ResilienceOfStiffnessEquation.Step(work, _stated);
         double stiffness = ClampedPartsEquations.WilemanStiffnessEquation.Step(
             work, _layers[0].Modulus, _wilemanDiameter, Fit!.Coefficient, Fit.Exponent, GripMeters);
         return ClampedPartsEquations.ResilienceOfStiffnessEquation.Step(work, stiffness);
@@ -99,7 +132,7 @@ public sealed partial class ClampedStack
 
     private double? ExpansionOf()
     {
-        double? sum = 0;
+        double? sum = Method == ClampedStackMethod.Stated ? null : 0;
         foreach (ClampedLayer layer in _layers)
         {
             sum += layer.Material.ThermalExpansion is CoefficientOfThermalExpansion alpha ? layer.SiThickness * Si.Of(alpha) : null;
@@ -108,15 +141,12 @@ public sealed partial class ClampedStack
         return sum;
     }
 
-    private ReadOnlyCollection<string> NotesOf()
+    private ReadOnlyCollection<RangeNote> NotesOf()
     {
-        var notes = new List<string>();
-        if (_cone is not null) _cone.AddNotes(notes, GripMeters);
+        var notes = new List<RangeNote>();
+        _cone?.AddNotes(notes, _layers, GripMeters);
         double slenderness = _wilemanDiameter / GripMeters;
-        if (_cone is null && slenderness is < 0.1 or > 2)
-        {
-            notes.Add(FormattableString.Invariant($"d/l is {slenderness:G3}; the fit by Wileman was made for 0.1 to 2."));
-        }
+        if (Method == ClampedStackMethod.Wileman && slenderness is < 0.1 or > 2) notes.Add(new RangeNote(RangeNoteKind.DiameterPerGrip, slenderness));
 
         return notes.AsReadOnly();
     }

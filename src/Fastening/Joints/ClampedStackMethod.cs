@@ -11,4 +11,10 @@ public enum ClampedStackMethod
 
     /// <summary>The exponential fit by Wileman, Choudhury and Green (1991).</summary>
     Wileman = 2,
+
+    /// <summary>Sleeves: each layer bears over its whole cross-section.</summary>
+    Sleeve = 3,
+
+    /// <summary>A stiffness as stated, from a test or from finite elements.</summary>
+    Stated = 4,
 }

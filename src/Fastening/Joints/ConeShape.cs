@@ -2,43 +2,52 @@ using Fastening.Equations;
 
 namespace Fastening;
 
-/// <summary>The body of pressure around a bolt: a cone from each bearing face, or from the head alone, limited by the outside of the parts.</summary>
-internal sealed class ConeShape(double bearing, double hole, double? outer, double? halfAngle, JointForm form)
+/// <summary>
+/// The body of pressure around a bolt: the widest that opens nowhere faster than the cone, is as wide as the bearing faces at its ends (at the head
+/// alone in a tapped joint), and nowhere wider than the layer it passes through.
+/// </summary>
+internal sealed class ConeShape(double bearing, double hole, double? outer, double? halfAngle, JointForm form, double? atInterface = null)
 {
     private readonly int _coefficient = form == JointForm.ThroughBolt ? 1 : 2;
 
-    /// <summary>Where the outside is no wider than the bearing face there is no cone.</summary>
-    private bool IsSleeve => outer <= bearing;
-
     public JointForm Form => form;
+
+    public double Bearing => bearing;
+
+    public double Hole => hole;
+
+    public ConeShape WithInterfaceDiameter(double diameter) => new(bearing, hole, outer, halfAngle, form, diameter);
+
+    /// <summary>Parts of one diameter, no wider than the bearing face, are a sleeve; where diameters change, pressure spreads and gathers.</summary>
+    public bool HasCone(ClampedLayer[] layers) => !(outer <= bearing) || Array.Exists(layers, layer => layer.SiOuterDiameter is not null);
+
+    public double OutsideOf(ClampedLayer layer) => layer.SiOuterDiameter ?? outer ?? double.PositiveInfinity;
 
     public double ResilienceOf(Derivation? work, ClampedLayer[] layers, double grip)
     {
-        double angle = IsSleeve ? 0 : AngleOf(work, grip);
-        bool oneModulus = Array.TrueForAll(layers, layer => layer.Modulus == layers[0].Modulus);
-        return oneModulus && outer is double limit && !IsSleeve ? ClosedForm(work, layers[0].Modulus, grip, angle, limit) : Pieces(work, layers, grip, angle);
+        double angle = HasCone(layers) ? AngleOf(work, grip) : 0;
+        bool onePlate = Array.TrueForAll(layers, layer => layer.Modulus == layers[0].Modulus && layer.SiOuterDiameter is null);
+        return onePlate && outer is double limit && angle > 0 ? ClosedForm(work, layers[0].Modulus, grip, angle, limit) : Pieces(work, layers, angle);
     }
 
-    public void AddNotes(List<string> notes, double grip)
+    public void AddNotes(List<RangeNote> notes, ClampedLayer[] layers, double grip)
     {
-        if (halfAngle is not null || IsSleeve) return;
-        AddNote(notes, "The grip per bearing diameter, β_L,", ClampedPartsEquations.GripRatio(grip, bearing));
-        AddNote(notes, "The outside per bearing diameter, y,", ClampedPartsEquations.DiameterRatio(outer!.Value, bearing));
-    }
-
-    private static void AddNote(List<string> notes, string subject, double ratio)
-    {
-        if (ratio is < 0.5 or > 10)
-        {
-            notes.Add(FormattableString.Invariant($"{subject} is {ratio:G3}; the angle of the deformation cone is known for 0.5 to 10 (from memory)."));
-        }
+        if (halfAngle is not null || !HasCone(layers)) return;
+        double widest = atInterface ?? outer!.Value;
+        double slenderness = ClampedPartsEquations.GripRatio(grip, bearing), width = ClampedPartsEquations.DiameterRatio(widest, bearing);
+        if (slenderness is < 0.5 or > 10) notes.Add(new RangeNote(RangeNoteKind.GripPerBearing, slenderness));
+        if (width > 10) notes.Add(new RangeNote(RangeNoteKind.OutsidePerBearing, width));
+        double beyond = widest / (bearing + grip);
+        if (beyond > 1 + 1e-9) notes.Add(new RangeNote(RangeNoteKind.OutsideBeyondGrip, beyond));
     }
 
     private double AngleOf(Derivation? work, double grip)
     {
         if (halfAngle is double given) return given;
         double gripRatio = ClampedPartsEquations.GripRatioEquation.Step(work, grip, bearing);
-        double diameterRatio = ClampedPartsEquations.DiameterRatioEquation.Step(work, outer!.Value, bearing);
+        double diameterRatio = atInterface is double stated
+            ? ClampedPartsEquations.InterfaceDiameterRatioEquation.Step(work, stated, bearing)
+            : ClampedPartsEquations.DiameterRatioEquation.Step(work, outer!.Value, bearing);
         return (form == JointForm.ThroughBolt ? ClampedPartsEquations.ThroughBoltConeAngleEquation : ClampedPartsEquations.TappedConeAngleEquation)
             .Step(work, gripRatio, diameterRatio);
     }
@@ -55,41 +64,59 @@ internal sealed class ConeShape(double bearing, double hole, double? outer, doub
             work, cones, ClampedPartsEquations.SleeveResilienceEquation.Step(work, length, modulus, limit, hole));
     }
 
-    /// <summary>The cone cut at the faces of the layers, where cones meet and where they reach the outside.</summary>
-    private double Pieces(Derivation? work, ClampedLayer[] layers, double grip, double angle)
+    /// <summary>The body cut at the faces of the layers, where cones meet and where they reach the outside.</summary>
+    private double Pieces(Derivation? work, ClampedLayer[] layers, double angle)
     {
-        double height = grip / (3 - _coefficient);
-        double delta = AddCone(work, 0, layers, height, angle);
-        return form == JointForm.ThroughBolt ? AddCone(work, delta, Enumerable.Reverse(layers), height, angle) : delta;
-    }
-
-    private double AddCone(Derivation? work, double delta, IEnumerable<ClampedLayer> layers, double height, double angle)
-    {
-        double depth = 0;
-        foreach (ClampedLayer layer in layers)
+        double growth = 2 * Math.Tan(angle), delta = 0;
+        ConeStart[] fromHead = StartsOf(layers, growth, new ConeStart(bearing, 0));
+        ConeStart[] fromBelow = StartsOf([.. Enumerable.Reverse(layers)], growth, form == JointForm.ThroughBolt ? new ConeStart(bearing, 0) : ConeStart.Nowhere);
+        for (int i = 0; i < layers.Length; i++)
         {
-            double thickness = Math.Min(layer.SiThickness, height - depth);
-            if (thickness <= 0) break;
-            delta = AddPiece(work, delta, depth, thickness, layer.Modulus, angle);
-            depth += thickness;
+            double thickness = layers[i].SiThickness, limit = OutsideOf(layers[i]);
+            ConeStart head = fromHead[i], below = fromBelow[layers.Length - 1 - i];
+            (double rise, double fall) = growth > 0 ? CutOf(head.At(growth), below.At(growth), growth, thickness, limit) : (0, 0);
+            double sleeve = thickness - rise - fall;
+            if (rise > 0) delta = AddCone(work, delta, head, rise, layers[i].Modulus, angle);
+            if (sleeve > 0 && limit < double.PositiveInfinity) delta = AddSleeve(work, delta, sleeve, layers[i].Modulus, limit);
+            if (fall > 0) delta = AddCone(work, delta, below, fall, layers[i].Modulus, angle);
         }
 
         return delta;
     }
 
-    private double AddPiece(Derivation? work, double delta, double depth, double thickness, double modulus, double angle)
+    /// <summary>Where the cone stands as it enters each layer; a layer that is narrower makes it begin anew.</summary>
+    private ConeStart[] StartsOf(ClampedLayer[] layers, double growth, ConeStart cone)
     {
-        double reach = IsSleeve ? 0 : outer is double limit ? (limit - bearing) / (2 * Math.Tan(angle)) : double.PositiveInfinity;
-        double cone = Math.Max(0, Math.Min(reach - depth, thickness));
-        if (cone > 0)
+        var starts = new ConeStart[layers.Length];
+        for (int i = 0; i < layers.Length; i++)
         {
-            double diameter = ClampedPartsEquations.ConeDiameterEquation.Step(work, bearing, depth, angle);
-            double frustum = ClampedPartsEquations.FrustumResilienceEquation.Step(work, modulus, hole, angle, diameter, cone);
-            delta = ClampedPartsEquations.PartsResilienceEquation.Step(work, delta, frustum);
+            double limit = OutsideOf(layers[i]);
+            if (cone.At(growth) > limit) cone = new ConeStart(limit, 0);
+            starts[i] = cone;
+            cone = new ConeStart(cone.Diameter, cone.Depth + layers[i].SiThickness);
+            if (cone.At(growth) > limit) cone = new ConeStart(limit, 0);
         }
 
-        if (cone == thickness) return delta;
-        double sleeve = ClampedPartsEquations.SleeveResilienceEquation.Step(work, thickness - cone, modulus, outer!.Value, hole);
-        return ClampedPartsEquations.PartsResilienceEquation.Step(work, delta, sleeve);
+        return starts;
     }
+
+    /// <summary>How much of a layer lies in the cone that opens from the head, and in that from below; the rest is a sleeve as wide as the layer.</summary>
+    private static (double Rise, double Fall) CutOf(double head, double below, double growth, double thickness, double limit)
+    {
+        double meeting = Math.Max(0, Math.Min(thickness, thickness / 2 + (below - head) / (2 * growth)));
+        return head + growth * meeting <= limit
+            ? (meeting, thickness - meeting)
+            : (Math.Max(0, (limit - head) / growth), Math.Max(0, (limit - below) / growth));
+    }
+
+    private double AddCone(Derivation? work, double delta, ConeStart start, double length, double modulus, double angle)
+    {
+        double diameter = ClampedPartsEquations.ConeDiameterEquation.Step(work, start.Diameter, start.Depth, angle);
+        double frustum = ClampedPartsEquations.FrustumResilienceEquation.Step(work, modulus, hole, angle, diameter, length);
+        return ClampedPartsEquations.PartsResilienceEquation.Step(work, delta, frustum);
+    }
+
+    private double AddSleeve(Derivation? work, double delta, double length, double modulus, double outside) =>
+        ClampedPartsEquations.PartsResilienceEquation.Step(
+            work, delta, ClampedPartsEquations.SleeveResilienceEquation.Step(work, length, modulus, outside, hole));
 }

@@ -85,16 +85,17 @@ public sealed partial class Joint
     /// <param name="preload">Preload F_i.</param>
     /// <param name="axialLoad">Axial load P on this bolt, above zero.</param>
     /// <param name="strength">Strength of the bolt, with a stress under proof load.</param>
+    /// <param name="basis">Stress area of the proof load, exact unless the tabulated one is asked for: that of the preload, or the two do not compare.</param>
     /// <returns>n_p, n_L and n_0.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="strength"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A force is outside its domain.</exception>
-    /// <exception cref="ArgumentException">The strength has no stress under proof load, or was looked up for another size.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A force is outside its domain, or <paramref name="basis"/> is no basis.</exception>
+    /// <exception cref="ArgumentException">The strength has no stress under proof load or was looked up for another size, or the thread has no tabulated area.</exception>
     /// <example><code>joint.ShigleyFactorsAt(preload, load, strength).Overload     // n_L</code></example>
-    public ShigleyFactors ShigleyFactorsAt(Force preload, Force axialLoad, BoltStrength strength)
+    public ShigleyFactors ShigleyFactorsAt(Force preload, Force axialLoad, BoltStrength strength, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         double force = Guard.Check(preload, Domains.Force), load = Guard.Check(axialLoad, Domains.PositiveForce);
         if (Guard.NotNull(strength).RequireFor(Bolt.Thread, nameof(strength)).Proof is null) throw new ArgumentException("The strength has no stress under proof load.", nameof(strength));
-        return new ShigleyFactors(this, force, load, strength);
+        return new ShigleyFactors(this, force, load, strength, basis);
     }
 
     /// <summary>The force–deformation diagram at a preload and under an axial load.</summary>

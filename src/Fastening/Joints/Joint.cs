@@ -19,7 +19,7 @@ public sealed partial class Joint
     /// <exception cref="ArgumentNullException"><paramref name="bolt"/> or <paramref name="parts"/> is null.</exception>
     /// <exception cref="ArgumentException">
     /// A bolt of VDI 2230 with the fit by Wileman, a textbook bolt with the cone of VDI 2230, a bolt of VDI 2230 with a nut and a cone or
-    /// frusta for a tapped thread or the reverse, or a bolt and parts of different grips.
+    /// frusta for a tapped thread or the reverse, a bolt and parts of different grips, or one of them a thousand million times as stiff as the other.
     /// </exception>
     /// <example><code>var joint = new Joint(bolt, parts);</code></example>
     public Joint(BoltCompliance bolt, ClampedStack parts)
@@ -27,9 +27,26 @@ public sealed partial class Joint
         Bolt = Guard.NotNull(bolt);
         Parts = Guard.NotNull(parts);
         RefuseMixture(bolt, parts);
+        RefuseWithoutASpring(bolt, parts);
         MetersPerNewton = ResilienceOf(null);
         LoadFactor = LoadFactorOf(null);
     }
+
+    /// <summary>A joint of two stated stiffnesses, from a test or from finite elements.</summary>
+    /// <remarks>It has neither sections nor layers: growth by temperature, twist of the bolt and what asks for a steel grip are not told from it.</remarks>
+    /// <param name="thread">Thread of the bolt.</param>
+    /// <param name="bolt">Stiffness of the bolt, head and nut included as far as they were measured.</param>
+    /// <param name="parts">Stiffness of the clamped parts.</param>
+    /// <returns>The joint.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A stiffness is outside 1e-3 N/mm to 1e8 kN/mm.</exception>
+    /// <exception cref="ArgumentException">One is a thousand million times as stiff as the other.</exception>
+    /// <example><code>Joint measured = Joint.FromStiffness(
+    ///     ScrewThread.Parse("M16"), bolt: ForcePerLength.FromKilonewtonsPerMillimeter(420), parts: ForcePerLength.FromKilonewtonsPerMillimeter(1680));
+    /// Console.WriteLine(measured.LoadFactor);     // 0.2</code></example>
+    public static Joint FromStiffness(ScrewThread thread, ForcePerLength bolt, ForcePerLength parts) => new(
+        BoltCompliance.OfStiffness(Guard.NotNull(thread), Guard.Check(bolt, Domains.Stiffness)),
+        ClampedStack.OfStiffness(Guard.Check(parts, Domains.Stiffness)));
 
     /// <summary>The bolt.</summary>
     public BoltCompliance Bolt { get; }
@@ -102,8 +119,12 @@ public sealed partial class Joint
     /// </summary>
     internal JointForm? Form =>
         Bolt.Method == BoltComplianceMethod.Vdi2230 || Parts.Method == ClampedStackMethod.Vdi2230Cone || Parts.Form == JointForm.TappedThread
-            ? Parts.Form
+            ? Parts.Form ?? FormOfBolt
             : null;
+
+    /// <summary>Parts without a cone, sleeves, leave it to the bolt.</summary>
+    private JointForm? FormOfBolt =>
+        Bolt.Method != BoltComplianceMethod.Vdi2230 ? null : Bolt.IsTapped ? JointForm.TappedThread : JointForm.ThroughBolt;
 
     internal double ResilienceOf(Derivation? work) => JointEquations.ResilienceEquation.Step(work, BoltOf(work), PartsOf(work));
 
@@ -133,7 +154,7 @@ public sealed partial class Joint
         }
 
         RefuseOtherForm(bolt, parts);
-        bool gripMustAgree = bolt.Method != BoltComplianceMethod.SectionsOnly;
+        bool gripMustAgree = bolt.Method is BoltComplianceMethod.Vdi2230 or BoltComplianceMethod.Textbook;
         if (gripMustAgree && Math.Abs(bolt.GripMeters - parts.GripMeters) > 1e-6 * parts.GripMeters)
         {
             throw new ArgumentException(FormattableString.Invariant(
@@ -141,10 +162,20 @@ public sealed partial class Joint
         }
     }
 
+    // Beyond, the load factor is 0 or 1 to the last digits, and the load at separation no number.
+    private static void RefuseWithoutASpring(BoltCompliance bolt, ClampedStack parts)
+    {
+        double ratio = bolt.MetersPerNewton / parts.MetersPerNewton;
+        if (ratio is >= 1e-9 and <= 1e9) return;
+        throw new ArgumentException(
+            FormattableString.Invariant($"The bolt has {1e-6 / bolt.MetersPerNewton:G4} kN/mm, the parts have {1e-6 / parts.MetersPerNewton:G4} kN/mm: too far apart for two springs that share a load."),
+            nameof(parts));
+    }
+
     // One cone of the full height instead of two that meet changes δ_P by up to a factor of two, and no number would show the slip.
     private static void RefuseOtherForm(BoltCompliance bolt, ClampedStack parts)
     {
-        if (bolt.Method != BoltComplianceMethod.Vdi2230 || bolt.IsTapped == (parts.Form == JointForm.TappedThread)) return;
+        if (bolt.Method != BoltComplianceMethod.Vdi2230 || parts.Form is null || bolt.IsTapped == (parts.Form == JointForm.TappedThread)) return;
         throw new ArgumentException(
             bolt.IsTapped
                 ? "The bolt sits in a tapped part, the parts are those of bolt and nut; give the cone or the frusta JointForm.TappedThread."

@@ -96,6 +96,7 @@ public sealed class JointCheck
         return $"{Name}: {outcome}, {(Kind == JointCheckKind.BoltStaysTight ? ShowTension() : $"{Show(_demand)} asked, {Show(_capacity)} there")}"
             + (Safety is double safety ? FormattableString.Invariant($", safety {safety:0.00}") : "")
             + (LoadIntroductionFactor is double n ? FormattableString.Invariant($" at n {n:0.###}") : "")
+            + (Kind == JointCheckKind.ThreadStripping && _checks.IsByShearAreasAlone ? "; by the shear areas alone, without bending threads and widening nut" : "")
             + (HotStrength is HotStrength hot ? FormattableString.Invariant($"; yield strength at {hot.Celsius:0.#} °C, relaxation not included") : "");
     }
 

@@ -59,6 +59,9 @@ internal sealed class JointChecks
     /// <summary>The strength of the hot bolt, where the bolt gets warmer than a room and one is stated.</summary>
     public HotStrength? HotBolt => _duty.Temperatures?.HottestBolt > JointTemperatures.WarmestRoom ? _capacity.HotBolt : null;
 
+    /// <summary>Whether the engaged thread is neither that of a nut nor that of a tapped hole.</summary>
+    public bool IsByShearAreasAlone => _capacity.Engagement is { ThreadLength: null };
+
     public string Describe(JointCheckLack lack, JointCheckKind kind)
     {
         bool bolt = lack == JointCheckLack.HotStrengthOfBolt;

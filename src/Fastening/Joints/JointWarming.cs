@@ -17,11 +17,11 @@ internal readonly record struct JointWarming(double Resilience, double BoltGrowt
     private static double GrowthOfBolt(Derivation? work, Joint joint, JointTemperatures temperatures)
     {
         BoltCompliance bolt = joint.Bolt;
-        if (!HasOtherMaterials(bolt)) return Grow(work, 0, joint.Parts.GripMeters, bolt.Material, temperatures.BoltSi);
+        if (!HasOtherMaterials(bolt)) return Grow(work, 0, joint.Parts.GripMeters, bolt.Material!, temperatures.BoltSi);
         double growth = 0;
         for (int i = 0; i < bolt.Sections.Count; i++)
         {
-            growth = Grow(work, growth, bolt.Sections[i].SiLength, bolt.Sections[i].Material ?? bolt.Material, temperatures.BoltSi);
+            growth = Grow(work, growth, bolt.Sections[i].SiLength, bolt.Sections[i].Material ?? bolt.Material!, temperatures.BoltSi);
         }
 
         return growth;
@@ -54,7 +54,7 @@ internal readonly record struct JointWarming(double Resilience, double BoltGrowt
         BoltCompliance bolt = joint.Bolt;
         for (int i = 0; i < bolt.Sections.Count; i++)
         {
-            ElasticMaterial material = bolt.Sections[i].Material ?? bolt.Material;
+            ElasticMaterial material = bolt.Sections[i].Material ?? bolt.Material!;
             if (material.ThermalExpansion is null) return material;
         }
 
@@ -71,6 +71,11 @@ internal readonly record struct JointWarming(double Resilience, double BoltGrowt
 
     private static void RefuseMismatch(Joint joint, JointTemperatures temperatures)
     {
+        if (joint.Bolt.Method == BoltComplianceMethod.Stated)
+        {
+            throw new ArgumentException("The stiffnesses of the joint are stated; without sections and layers their growth by temperature is not known.", nameof(temperatures));
+        }
+
         if (UnknownExpansion(joint) is ElasticMaterial material)
         {
             throw new ArgumentException($"The thermal expansion of {material.Name} is unknown; give a material that has one.", nameof(temperatures));

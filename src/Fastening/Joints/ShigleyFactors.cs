@@ -11,9 +11,11 @@ public sealed class ShigleyFactors
     private readonly Joint _joint;
     private readonly double _preload, _load;
     private readonly BoltStrength _strength;
+    private readonly StressAreaBasis _basis;
 
-    internal ShigleyFactors(Joint joint, double preload, double load, BoltStrength strength)
+    internal ShigleyFactors(Joint joint, double preload, double load, BoltStrength strength, StressAreaBasis basis)
     {
+        _basis = basis;
         _joint = joint;
         _preload = preload;
         _load = load;
@@ -67,5 +69,5 @@ public sealed class ShigleyFactors
         LoadShareEquations.SeparationFactorEquation.Step(work, _preload, _joint.SpringsOf(work).LoadFactor, _load);
 
     private double ProofLoad(Derivation? work) =>
-        MaterialEquations.ProofLoadEquation.Step(work, _strength.Proof!.Value, _joint.Bolt.Thread.Derive(work).StressArea);
+        MaterialEquations.ProofLoadEquation.Step(work, _strength.Proof!.Value, StressAreas.Of(work, _joint.Bolt.Thread, _basis));
 }

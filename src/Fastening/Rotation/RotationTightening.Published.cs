@@ -50,7 +50,7 @@ public sealed partial class RotationTightening
     {
         double required = Guard.Check(requiredPreload, Domains.Force);
         Guard.NotNull(published);
-        bool steel = Joint.Parts.Layers.All(layer => layer.Modulus >= LeastModulusOfSteel);
+        bool steel = Joint.Parts.Layers.Count > 0 && Joint.Parts.Layers.All(layer => layer.Modulus >= LeastModulusOfSteel);
         return new RotationComparison(
             steel, published, required, least.RotationNeededFor(required), least.AtFastenerBy(published.Window?.Lower ?? published.Rotation),
             AtFastenerBy(published.Rotation), greatest.AtFastenerBy(published.Window?.Upper ?? published.Rotation));

@@ -105,7 +105,7 @@ public sealed partial class RotationTightening
     /// <returns>A new tightening.</returns>
     /// <exception cref="InvalidOperationException">The model knows a nut factor only: the torque in the thread is not known.</exception>
     /// <example><code>tightening.WithBoltTwist().RotationFor(Force.FromKilonewtons(90))</code></example>
-    public RotationTightening WithBoltTwist() => 
+    public RotationTightening WithBoltTwist() =>
         new(Joint, FrictionModel("the twist of the bolt"), SnugTorque, ElasticLimit, boltTwist: true, _tool, _error, _resilienceFactor);
 
     /// <summary>The same tightening with one coaxial bar more between the rotation that is read and the fastener.</summary>

@@ -6,6 +6,27 @@ namespace Fastening.Tests.Docs;
 public class JointExamples
 {
     [Fact]
+    public void Names_its_springs()
+    {
+        #region joint-springs
+        var washer = new ClampedLayer(Length.FromMillimeters(3), ElasticMaterial.Steel).WithOuterDiameter(Length.FromMillimeters(30));
+        ClampedStack plates = ClampedStack.Vdi2230Cone(
+            [washer, new ClampedLayer(Length.FromMillimeters(34), ElasticMaterial.GreyCastIron), washer],
+            bearingDiameter: Length.FromMillimeters(22), hole: Length.FromMillimeters(17.5), outerDiameter: Length.FromMillimeters(200), JointForm.ThroughBolt);
+        foreach (RangeNote note in plates.RangeNotes) Console.WriteLine(note);                   // wider than bearing diameter and grip together
+        ClampedStack capped = plates.WithInterfaceDiameter(Length.FromMillimeters(22) + plates.GripLength);
+        ClampedStack tube = ClampedStack.Sleeve(
+            [new ClampedLayer(Length.FromMillimeters(40), ElasticMaterial.Steel)], outerDiameter: Length.FromMillimeters(22), hole: Length.FromMillimeters(17.5));
+        Joint measured = Joint.FromStiffness(
+            ScrewThread.Parse("M16"), bolt: ForcePerLength.FromKilonewtonsPerMillimeter(420), parts: ForcePerLength.FromKilonewtonsPerMillimeter(1680));
+        #endregion
+
+        Assert.Equal(RangeNoteKind.OutsideBeyondGrip, Assert.Single(plates.RangeNotes).Kind);
+        Assert.True(capped.IsInRange && capped.Stiffness < plates.Stiffness && tube.Stiffness < capped.Stiffness);
+        Close.To(0.2, measured.LoadFactor);
+    }
+
+    [Fact]
     public void Checks_a_joint()
     {
         ScrewThread thread = ScrewThread.Parse("M16");

@@ -32,6 +32,8 @@ internal static partial class Samples
     [
         new((typeof(Length), "length"), Length.FromMillimeters(30)),
         new((typeof(Length), "bearingDiameter"), Length.FromMillimeters(22)),
+        new((typeof(Length), "smallDiameter"), Length.FromMillimeters(22)),
+        new((typeof(Length), "interfaceDiameter"), Length.FromMillimeters(40)),
         new((typeof(Area), "area"), Area.FromSquareMillimeters(120)),
         .. JointDutyNames(),
     ];

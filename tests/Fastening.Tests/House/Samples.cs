@@ -54,6 +54,7 @@ internal static partial class Samples
         [typeof(Duration)] = Duration.FromSeconds(3),
         [typeof(RotationalSpeed)] = RotationalSpeed.FromDegreesPerSecond(20),
         [typeof(Ratio)] = Ratio.FromPercent(4),
+        [typeof(ForcePerLength)] = ForcePerLength.FromKilonewtonsPerMillimeter(400),
         [typeof(Temperature)] = Temperature.FromDegreesCelsius(60),
         [typeof(TemperatureDelta)] = TemperatureDelta.FromKelvins(40),
         [typeof(CoefficientOfThermalExpansion)] = CoefficientOfThermalExpansion.FromPpmPerKelvin(12),

@@ -129,7 +129,9 @@ public class ClampedStackTests
     {
         ClampedStack parts = new AnyPlates([grip], [205], hole, 22, outer, 30, JointForm.ThroughBolt).Vdi;
         Assert.False(parts.IsInRange);
-        Assert.Contains(figure, Assert.Single(parts.RangeNotes), StringComparison.Ordinal);
+        RangeNote note = Assert.Single(parts.RangeNotes, n => n.Kind is RangeNoteKind.GripPerBearing or RangeNoteKind.OutsidePerBearing);
+        Assert.Contains(figure, note.ToString(), StringComparison.Ordinal);
+        Assert.Equal(double.Parse(figure, System.Globalization.CultureInfo.InvariantCulture), note.Value, 0.05);
         Assert.True(parts.MetersPerNewton > 0);
     }
 

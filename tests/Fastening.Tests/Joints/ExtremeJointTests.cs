@@ -21,7 +21,7 @@ public class ExtremeJointTests
             BoltSection section = BoltSection.OfDiameter(Length.FromMeters(length), Length.FromMeters(diameter));
             BoltCompliance bolt = BoltCompliance.Vdi2230(thread, [section], BoltHead.Hexagon, material);
             AssertPositive(bolt.MetersPerNewton);
-            AssertPositive(bolt.TwistRadiansPerNewtonMeter);
+            AssertPositive(bolt.TwistRadiansPerNewtonMeter!.Value);
             AssertPositive(bolt.TappedInto(ElasticMaterial.Steel).MetersPerNewton);
             Length grip = Length.FromMeters(length);
             AssertPositive(BoltCompliance.Textbook(thread, grip, grip / 2, grip, material).MetersPerNewton);

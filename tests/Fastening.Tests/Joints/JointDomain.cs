@@ -22,6 +22,15 @@ public static class JointDomain
             [.. shares.Select(s => s / shares.Sum() * hole * slenderness)], [.. moduli], hole, hole * ring, hole * outside, angle,
             tapped ? JointForm.TappedThread : JointForm.ThroughBolt));
 
+    /// <summary>At least as wide outside as under the head, so that the cone of VDI 2230 has an angle; the layers may be narrower, or wider.</summary>
+    public static Arbitrary<AnyLayeredPlates> LayeredStacks() => Arb.From(
+        from stack in Stacks().Generator
+        from own in Gen.ListOf(Domain.LogUniform(1.05, 12), stack.LayersMm.Count)
+        from has in Gen.ListOf(Gen.Elements(false, true), stack.LayersMm.Count)
+        select new AnyLayeredPlates(
+            stack with { OuterMm = Math.Max(stack.OuterMm, stack.BearingMm) },
+            [.. own.Zip(has, (ratio, given) => given ? ratio * stack.HoleMm : (double?)null)]));
+
     public static Arbitrary<AnyBolt> Bolts() => Arb.From(
         from size in Gen.Elements(Sizes)
         from slenderness in Domain.LogUniform(0.3, 12)

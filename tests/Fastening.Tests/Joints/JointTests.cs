@@ -65,7 +65,7 @@ public class JointTests
         Length grip = Length.FromMillimeters(40), length = Length.FromMillimeters(60);
         BoltCompliance vdi = BoltCompliance.Vdi2230(thread, length, length, grip, BoltHead.Hexagon, ElasticMaterial.Steel);
         BoltCompliance textbook = BoltCompliance.Textbook(thread, length, length, grip, ElasticMaterial.Steel);
-        BoltCompliance sections = BoltCompliance.OfSections(thread, [BoltSection.OfThread(length, thread)], ElasticMaterial.Steel);
+        BoltCompliance sections = BoltCompliance.OfSections(thread, [BoltSection.OfRootArea(length, thread)], ElasticMaterial.Steel);
         ClampedStack cone = new AnyPlates([40], [205], 17.5, 22, 60, 30, JointForm.ThroughBolt).Vdi;
         ClampedStack frusta = ClampedStack.ShigleyFrusta(thread, layers);
         ClampedStack fit = ClampedStack.Wileman(thread, layers, WilemanFit.Steel);

@@ -108,7 +108,7 @@ public class PreloadLossTests
         ScrewThread thread = ScrewThread.Parse("M12");
         var unknown = new ElasticMaterial("plastic", Pressure.FromGigapascals(3), 0.35, null);
         var joint = new Joint(
-            BoltCompliance.OfSections(thread, [BoltSection.OfThread(Length.FromMillimeters(30), thread)], ElasticMaterial.Steel),
+            BoltCompliance.OfSections(thread, [BoltSection.OfRootArea(Length.FromMillimeters(30), thread)], ElasticMaterial.Steel),
             ClampedStack.Vdi2230Cone(
                 [new ClampedLayer(Length.FromMillimeters(30), unknown)],
                 Length.FromMillimeters(18), Length.FromMillimeters(13.5), Length.FromMillimeters(40), JointForm.ThroughBolt));

@@ -14,7 +14,7 @@ public class TappedJointTests
     private static readonly BoltCompliance WithNut = BoltCompliance.Vdi2230(M16, BoltLength, BoltLength, Grip, BoltHead.Hexagon, ElasticMaterial.Steel);
     private static readonly BoltCompliance Tapped = WithNut.TappedInto(ElasticMaterial.GreyCastIron);
     private static readonly BoltCompliance Textbook = BoltCompliance.Textbook(M16, BoltLength, BoltLength, Grip, ElasticMaterial.Steel);
-    private static readonly BoltCompliance Sections = BoltCompliance.OfSections(M16, [BoltSection.OfThread(Grip, M16)], ElasticMaterial.Steel);
+    private static readonly BoltCompliance Sections = BoltCompliance.OfSections(M16, [BoltSection.OfRootArea(Grip, M16)], ElasticMaterial.Steel);
 
     /// <summary>60 mm of bolt on a grip of 40 mm: 20 mm of thread can engage. The effective grip of the textbook takes in half a diameter, 8 mm.</summary>
     [Theory]
@@ -39,6 +39,20 @@ public class TappedJointTests
             if (fits) Assert.Null(assess().Of(JointCheckKind.ThreadStripping).Lack);
             else Assert.Equal("capacity", Assert.Throws<ArgumentException>(assess).ParamName);
         }
+    }
+
+    [Fact]
+    public void Strip_forces_without_bending_threads_say_so()
+    {
+        Pressure strength = Pressure.FromMegapascals(800);
+        EngagementStrength areas = ThreadEngagement.For(M16, Length.FromMillimeters(16)).StrengthFor(strength, strength, 0.6 * strength, 0.5 * strength);
+        Assert.EndsWith("; by the shear areas alone, without bending threads and widening nut", Check(areas), StringComparison.Ordinal);
+        Assert.DoesNotContain("alone", Check(areas.InTappedHole(Length.FromMillimeters(16))), StringComparison.Ordinal);
+
+        static string Check(EngagementStrength engagement) => new Joint(Tapped, IntoThread.Vdi).Assess(
+            new JointDuty(Force.Zero, Force.FromKilonewtons(5), LoadIntroduction.WorstCase, Embedding.None),
+            PreloadRange.Between(Force.FromKilonewtons(28), Force.FromKilonewtons(39)),
+            JointCapacity.NothingStated.WithEngagement(engagement)).Of(JointCheckKind.ThreadStripping).ToString();
     }
 
     private static readonly JointCapacity NutFace = JointCapacity.NothingStated

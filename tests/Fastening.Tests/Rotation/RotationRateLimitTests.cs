@@ -150,6 +150,11 @@ public class RotationRateLimitTests
         Assert.False(check.IsFalling);
         Assert.Equal(20, check.HighestRate.DegreesPerSecond, 1e-9);
 
+        // The same in steps of 1°: the time between two steps is neither forward nor back.
+        RotationRateCheck steps = Limit(25).Check(Sampled(401, 4, t => Math.Floor((300 + 20 * t) % 360)), Duration.FromSeconds(0.5));
+        Assert.False(steps.IsFalling);
+        Assert.InRange(steps.HighestRate.DegreesPerSecond, 20, 22);
+
         // One window over all of it cannot tell: the fall counts, and nothing passes.
         Assert.False(Limit(25).Check(trace, Duration.FromSeconds(5)).Conforms);
     }

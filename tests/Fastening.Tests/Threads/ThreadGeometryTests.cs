@@ -144,4 +144,19 @@ public class ThreadGeometryTests
 
     private static void AssertClose(double expected, double actual) =>
         Assert.InRange(actual, expected * (1 - 1e-12), expected * (1 + 1e-12));
+
+    /// <summary>A core that is the rest of a subtraction is rounding error long before it is gone: the equations refuse one below a tenth of the diameter.</summary>
+    [Theory]
+    [InlineData("thread.pitch-diameter", 17.0 / 12)]
+    [InlineData("thread.internal-minor-diameter", 17.0 / 12)]
+    [InlineData("thread.iso-root-diameter", 17.0 / 12)]
+    [InlineData("thread.unified-root-diameter", 11.0 / 8)]
+    [InlineData("thread.unified-minor-area-diameter", 3.0 / 2)]
+    public void A_core_below_a_tenth_of_the_diameter_is_outside_the_domain(string id, double depth)
+    {
+        Fastening.Equations.Equation equation = Equations.EquationCatalogue.Find(id);
+        Assert.True(equation.Evaluate(0.01, 0.899 * 0.01 / depth) > 0.0009);
+        Assert.Throws<ArgumentOutOfRangeException>(() => equation.Evaluate(0.01, 0.901 * 0.01 / depth));
+        Assert.Throws<ArgumentOutOfRangeException>(() => equation.Evaluate(0.01, 0.01 / depth * (1 - 1e-15)));
+    }
 }

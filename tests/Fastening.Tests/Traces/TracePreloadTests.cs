@@ -137,7 +137,7 @@ public class TracePreloadTests
     {
         double threadArm = 0.00175 / (2 * Math.PI) + friction * Thread.PitchDiameter.Meters / (2 * Math.Cos(Math.PI / 6));
         double arm = threadArm + friction * Bearing.EffectiveDiameter.Meters / 2;
-        double twist = 0.04 / (Joint.Bolt.Material.ShearModulus.Pascals * Math.PI / 32 * Math.Pow(0.0104, 4)) * 180 / Math.PI;
+        double twist = 0.04 / (Joint.Bolt.Material!.ShearModulus.Pascals * Math.PI / 32 * Math.Pow(0.0104, 4)) * 180 / Math.PI;
         double[] forces = [.. Enumerable.Range(0, 2200).Select(i => i < 1200 ? 0 : (i - 1200) * 40.0)];
         double[] torques = [.. forces.Select(f => Prevailing + arm * f)];
         double[] angles = [.. forces.Select((f, i) => Math.Min(i, 1200) * 0.1 + f / NewtonsPerDegree + twist * threadArm * f + windUpDegreesPerNewtonMeter * torques[i])];
