@@ -15,7 +15,7 @@ model.TorquesFor(preloads, torques);
 Console.WriteLine($"span and scalar differ by {Math.Abs(torques[999] - torque.NewtonMeters):G2} N·m");
 
 ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(torque, minus: Ratio.FromPercent(5), plus: Ratio.FromPercent(5));
-Console.WriteLine(window.Decide(torque * 1.04, Torque.FromNewtonMeters(3), DecisionRule.IlacG8));
+Console.WriteLine(window.Decide(torque * 1.04, MeasurementUncertainty.Expanded(Torque.FromNewtonMeters(3), coverageFactor: 2), DecisionRule.IlacG8));
 Console.WriteLine(StatisticalToleranceInterval.TwoSidedFactor(count: 20, populationShare: Ratio.FromPercent(95), confidence: 0.95).ToString("F3"));
 Console.WriteLine(TorqueToolClass.Parse("II A"));
 Console.WriteLine(string.Join(", ", TighteningPattern.Cross(8).Order));

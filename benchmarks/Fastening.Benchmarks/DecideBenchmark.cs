@@ -10,7 +10,7 @@ public class DecideBenchmark
     private readonly double[] _readings = Job.Numbers(135, 165);
     private readonly Conformity[] _verdicts = new Conformity[Job.Count];
     private readonly ToleranceWindow<Torque> _window = Job.Window;
-    private readonly Torque _uncertainty = Torque.FromNewtonMeters(1.2);
+    private readonly MeasurementUncertainty<Torque> _uncertainty = MeasurementUncertainty.Expanded(Torque.FromNewtonMeters(1.2), 2);
     private readonly DecisionRule _byProbability = DecisionRule.FromProbability(0.95);
 
     [Benchmark(Baseline = true, OperationsPerInvoke = Job.Count)]

@@ -17,7 +17,7 @@ internal static class Job
     public static ToleranceWindow<Torque> Window { get; } = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(150), Ratio.FromPercent(4), Ratio.FromPercent(4));
 
     public static HandWritten Hand { get; } = new(
-        Model.NutFactor * 0.016, 2, Wrench.TorqueRatio, Window.Lower.NewtonMeters * (1 - 1e-12), Window.Upper.NewtonMeters * (1 + 1e-12));
+        Model.NutFactor * 0.016, 2, Wrench.TorqueRatio, Window.Lower!.Value.NewtonMeters * (1 - 1e-12), Window.Upper!.Value.NewtonMeters * (1 + 1e-12));
 
     public static Torque[] Torques { get; } = [.. Numbers(135, 165).Select(x => Torque.FromNewtonMeters(x))];
 

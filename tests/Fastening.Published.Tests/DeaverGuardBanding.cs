@@ -16,6 +16,6 @@ public sealed class DeaverGuardBanding : PublishedSource
         ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(-limit), Torque.FromNewtonMeters(limit));
         ToleranceWindow<Torque>? accepted = window.AcceptanceWindow(Torque.FromNewtonMeters(limit * (1 - row["guardband_factor"])));
         Prior<Torque> process = Prior.Normal(Torque.Zero, Torque.FromNewtonMeters(1));
-        return GlobalRisk.Of(window, accepted, process, Torque.FromNewtonMeters(measuring));
+        return GlobalRisk.Of(window, accepted, process, MeasurementUncertainty.Standard(Torque.FromNewtonMeters(measuring)));
     }
 }

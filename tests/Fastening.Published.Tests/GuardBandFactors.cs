@@ -11,8 +11,8 @@ public sealed class GuardBandFactors : PublishedSource
     {
         Torque uncertainty = Torque.FromNewtonMeters(2), half = uncertainty * ratio, target = Torque.FromNewtonMeters(50);
         ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(target, half, half);
-        ToleranceWindow<Torque> accepted = window.Decide(target, uncertainty, rule).AcceptanceWindow!;
-        return (accepted.Upper - accepted.Lower) / (window.Upper - window.Lower);
+        ToleranceWindow<Torque> accepted = window.Decide(target, MeasurementUncertainty.Expanded(uncertainty, 2), rule).AcceptanceWindow!;
+        return (accepted.Upper!.Value - accepted.Lower!.Value) / (window.Upper!.Value - window.Lower!.Value);
     }
 
     private static DecisionRule RuleOf(string output) => output switch

@@ -12,15 +12,15 @@ internal sealed class FootPlan
     {
         Stated = stated;
         _stiffnessError = stiffnessError;
-        Tightening = new RotationTightening(stated.Joint, stated.AtLowestFriction, stated.SnugTorque.Target, stated.PermittedForRotation)
+        Tightening = new RotationTightening(stated.Joint, stated.AtLowestFriction, stated.SnugTorque.Target!.Value, stated.PermittedForRotation)
             .WithBoltTwist().WithCoaxialExtension(stated.Extension).WithStiffnessError(stiffnessError);
         Rotation = GreatestRotation();
-        ByRotation = BandAt(Rotation.Target);
+        ByRotation = BandAt(Rotation.Target!.Value);
         TorqueAlone = ToleranceWindow.FromDeviations(
             Torque.FromNewtonMeters(Math.Floor(stated.AtLowestFriction.TorqueFor(stated.PermittedForTorque).NewtonMeters * 100 / (100 + stated.TorqueTolerancePercent))),
             Ratio.FromPercent(stated.TorqueTolerancePercent), Ratio.FromPercent(stated.TorqueTolerancePercent));
-        LowestByTorque = stated.AtHighestFriction.PreloadAt(TorqueAlone.Lower);
-        HighestByTorque = stated.AtLowestFriction.PreloadAt(TorqueAlone.Upper);
+        LowestByTorque = stated.AtHighestFriction.PreloadAt(TorqueAlone.Lower!.Value);
+        HighestByTorque = stated.AtLowestFriction.PreloadAt(TorqueAlone.Upper!.Value);
     }
 
     public FootJoint Stated { get; }
@@ -30,7 +30,7 @@ internal sealed class FootPlan
 
     /// <summary>The corner that needs the greatest rotation: highest friction, lowest snug torque; rotation is that of the nut.</summary>
     public RotationTightening LeastSnug => new RotationTightening(
-        Stated.Joint, Stated.AtHighestFriction, Stated.SnugTorque.Lower, Stated.PermittedForRotation).WithBoltTwist().WithStiffnessError(_stiffnessError);
+        Stated.Joint, Stated.AtHighestFriction, Stated.SnugTorque.Lower!.Value, Stated.PermittedForRotation).WithBoltTwist().WithStiffnessError(_stiffnessError);
 
     public ToleranceWindow<Angle> Rotation { get; }
 

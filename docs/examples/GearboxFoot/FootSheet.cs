@@ -37,7 +37,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
             + $"then leaves {Show.Force(plan.LeastLeft, Down)} at the least; {Show.Stated(Stated.RequiredClamp.Kilonewtons)} kN are required.");
         writer.Paragraph(plan.FirstThatKeeps() is { } proved
             ? $"Cure: measure the stiffness on this joint (length of the bolt or a load cell, over the rotation). If it confirms the calculated stiffness to ±{Show.Stated(proved.Tightening.StiffnessError!.Value.Percent)} %, "
-                + $"a turn of {Show.Stated(proved.Rotation.Target.Degrees)}° leaves {Show.Force(proved.LeastLeft, Down)} at the least and stays within the permitted preload. "
+                + $"a turn of {Show.Stated(proved.Rotation.Target!.Value.Degrees)}° leaves {Show.Force(proved.LeastLeft, Down)} at the least and stays within the permitted preload. "
                 + "What this sheet does not check stands below."
             : "No knowledge of the stiffness cures this: choose a larger or stronger bolt, more bolts, or friction in a narrower range.");
     }
@@ -65,21 +65,21 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
     {
         ToleranceWindow<Torque> snug = Stated.SnugTorque;
         writer.Heading(
-            $"{(plan.KeepsRequiredClamp ? "Set" : "NOT TO BE SET")}: snug {Show.Stated(snug.Target.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target.Degrees)}° "
+            $"{(plan.KeepsRequiredClamp ? "Set" : "NOT TO BE SET")}: snug {Show.Stated(snug.Target!.Value.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target!.Value.Degrees)}° "
             + $"(±{Show.Stated(Stated.RotationTolerance.Degrees)}°)");
         writer.Paragraph("How the rotation was chosen:");
         writer.Numbered(
         [
-            $"Snug all bolts to {Show.Stated(snug.Target.NewtonMeters)} N·m, crosswise, until all faces are in full contact. It clamps "
+            $"Snug all bolts to {Show.Stated(snug.Target!.Value.NewtonMeters)} N·m, crosswise, until all faces are in full contact. It clamps "
                 + $"{Show.Force(plan.ByRotation.SnugRange.Minimum, Down)} to {Show.Force(plan.ByRotation.SnugRange.Maximum, Up)}, "
                 + $"friction and ±{Show.Stated(Stated.TorqueTolerancePercent)} % of torque counted. Mark bolt end, nut and foot.",
             "From there the nut gains its preload by turning, whatever the friction. So the bolt is judged where friction twists it most: "
                 + $"at the highest, {Show.Stated(Stated.Utilisation.Percent)} % of the yield strength is reached at {Show.Force(Stated.PermittedForRotation, Down)}.",
-            $"The greatest whole degree at which the highest preload (lowest friction, upper limits, stiffest joint) stays there: {Show.Stated(plan.Rotation.Target.Degrees)}°.",
+            $"The greatest whole degree at which the highest preload (lowest friction, upper limits, stiffest joint) stays there: {Show.Stated(plan.Rotation.Target!.Value.Degrees)}°.",
         ]);
-        PreloadAfterRotation after = Tightening.PreloadAt(plan.Rotation.Target);
+        PreloadAfterRotation after = Tightening.PreloadAt(plan.Rotation.Target!.Value);
         writer.Paragraph(
-            $"Of the {Show.Stated(plan.Rotation.Target.Degrees)}° at the wrench, {after.BoltTwist.Degrees:0.0}° twist the bolt and {after.ToolWindUp.Degrees:0.0}° wind up "
+            $"Of the {Show.Stated(plan.Rotation.Target!.Value.Degrees)}° at the wrench, {after.BoltTwist.Degrees:0.0}° twist the bolt and {after.ToolWindUp.Degrees:0.0}° wind up "
             + "the extension; the rest stretches and clamps. A longer or thinner extension needs a new sheet. The bolt head is held: if it turns along, subtract that.");
     }
 
@@ -90,11 +90,11 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
         writer.Table(["Method", "lowest ", "highest ", "permitted ", "highest/lowest "],
         [
             [
-                $"snug {Show.Stated(Stated.SnugTorque.Target.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target.Degrees)}°",
+                $"snug {Show.Stated(Stated.SnugTorque.Target!.Value.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target!.Value.Degrees)}°",
                 Show.Force(byRotation.Minimum, Down), Show.Force(byRotation.Maximum, Up), Show.Force(Stated.PermittedForRotation, Down), $"{byRotation.TighteningFactor:0.00}",
             ],
             [
-                $"torque alone, {Show.Torque(plan.TorqueAlone.Target, 0)}", Show.Force(plan.LowestByTorque, Down), Show.Force(plan.HighestByTorque, Up),
+                $"torque alone, {Show.Torque(plan.TorqueAlone.Target!.Value, 0)}", Show.Force(plan.LowestByTorque, Down), Show.Force(plan.HighestByTorque, Up),
                 Show.Force(Stated.PermittedForTorque, Down), $"{plan.HighestByTorque / plan.LowestByTorque:0.00}",
             ],
         ]);
@@ -151,7 +151,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
         writer.Heading("The equations worked");
         writer.Paragraph("A step stands once; later answers use it again.");
         Work("Permitted preload, at the highest friction", AssemblyStress.DerivePermittedPreload(Stated.AtHighestFriction, Stated.Strength, Stated.Utilisation));
-        Work("Preload at the rotation set, lowest friction, target torque", Tightening.DerivePreloadAt(plan.Rotation.Target));
+        Work("Preload at the rotation set, lowest friction, target torque", Tightening.DerivePreloadAt(plan.Rotation.Target!.Value));
         Work("Slope at the wrench", Tightening.DeriveElasticSlope());
     }
 

@@ -9,8 +9,8 @@ internal sealed record GroupSetting(BoltGroup Group, Torque Exact, ToleranceWind
     /// <summary>The settings at which the fastener gets no torque that the target could not give it without an adapter.</summary>
     public static GroupSetting For(BoltGroup group, ToleranceWindow<Torque> mayReachFastener, Ratio calibrationUncertainty)
     {
-        GuaranteedSetting found = group.Wrench.GuaranteedSettingFor(mayReachFastener, calibrationUncertainty);
-        return new GroupSetting(group, group.Wrench.SettingFor(mayReachFastener.Target), found.Window, found.Window is null ? found.Reason : null);
+        GuaranteedSetting found = group.Wrench.GuaranteedSettingFor(mayReachFastener, MeasurementUncertainty.Expanded(calibrationUncertainty, coverageFactor: 2));
+        return new GroupSetting(group, group.Wrench.SettingFor(mayReachFastener.Target!.Value), found.Window, found.Window is null ? found.Reason : null);
     }
 
     /// <summary>What 10 mm of hand position, 1° of each adapter and 1° of lean of the pull cost at the fastener.</summary>

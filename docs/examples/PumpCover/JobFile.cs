@@ -124,7 +124,7 @@ internal static class JobFile
 
         // Any window will do to learn whether the library takes the uncertainty.
         ToleranceWindow<Torque> any = ToleranceWindow.FromLimits(Torque.Zero, Torque.FromNewtonMeters(1));
-        node.Ask(() => wrench.GuaranteedSettingFor(any, calibration), ("calibrationUncertainty", "calibration_uncertainty_percent"));
+        node.Ask(() => wrench.GuaranteedSettingFor(any, MeasurementUncertainty.Expanded(calibration, coverageFactor: 2)), ("calibrationUncertainty", "calibration_uncertainty_percent"));
         return new WrenchDeviation(accuracy, calibration, IsCalibrationStated: true);
     }
 

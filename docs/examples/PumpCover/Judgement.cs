@@ -57,14 +57,14 @@ internal sealed class Judgement
         if (Torque == Conformity.Below)
         {
             yield return new(FindingKind.Low,
-                $"low: {Show.Beyond(window.Lower - AtFastener)} below the lower limit at the fastener, {Show.Lower(window)}; "
+                $"low: {Show.Beyond(window.Lower!.Value - AtFastener)} below the lower limit at the fastener, {Show.Lower(window)}; "
                 + "loosen the bolt and tighten it again, or read the torque while it turns: the torque that restarts a bolt from rest is not its tightening torque");
         }
 
         if (Torque == Conformity.Above)
         {
             yield return new(FindingKind.High,
-                $"high: {Show.Beyond(AtFastener - window.Upper)} above the upper limit at the fastener, {Show.Upper(window)}; "
+                $"high: {Show.Beyond(AtFastener - window.Upper!.Value)} above the upper limit at the fastener, {Show.Upper(window)}; "
                 + "the bolt may be overstressed: loosening and tightening again does not undo that");
         }
 

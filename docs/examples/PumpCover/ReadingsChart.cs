@@ -29,8 +29,8 @@ internal sealed class ReadingsChart
         _judged = judged;
         _window = plan.Window;
         _bolts = [.. plan.Job.Bolts];
-        double[] torques = [_window.Lower.NewtonMeters, _window.Upper.NewtonMeters, .. judged.Judgements.Select(j => j.AtFastener.NewtonMeters)];
-        double height = Math.Max(torques.Max() - torques.Min(), LeastHeight * _window.Target.NewtonMeters);
+        double[] torques = [_window.Lower!.Value.NewtonMeters, _window.Upper!.Value.NewtonMeters, .. judged.Judgements.Select(j => j.AtFastener.NewtonMeters)];
+        double height = Math.Max(torques.Max() - torques.Min(), LeastHeight * _window.Target!.Value.NewtonMeters);
         bool labelled = judged.BoltsWithout.Count + judged.BoltsRefused.Count > 0;
         (_bottom, _top) = (torques.Min() - (labelled ? 0.3 : 0.12) * height, torques.Max() + 0.12 * height);
     }
@@ -54,11 +54,11 @@ internal sealed class ReadingsChart
 
     private void DrawWindow()
     {
-        var band = _plot.Add.Rectangle(LeftEdge, RightEdge, _window.Lower.NewtonMeters, _window.Upper.NewtonMeters);
+        var band = _plot.Add.Rectangle(LeftEdge, RightEdge, _window.Lower!.Value.NewtonMeters, _window.Upper!.Value.NewtonMeters);
         (band.FillColor, band.LineWidth) = (Band, 0);
-        DrawLimit(_window.Upper, $"upper limit\n{Show.Upper(_window)}", LinePattern.Dashed);
-        DrawLimit(_window.Target, $"target\n{Show.Torque(_window.Target, _window)}", LinePattern.Solid);
-        DrawLimit(_window.Lower, $"lower limit\n{Show.Lower(_window)}", LinePattern.Dashed);
+        DrawLimit(_window.Upper!.Value, $"upper limit\n{Show.Upper(_window)}", LinePattern.Dashed);
+        DrawLimit(_window.Target!.Value, $"target\n{Show.Torque(_window.Target!.Value, _window)}", LinePattern.Solid);
+        DrawLimit(_window.Lower!.Value, $"lower limit\n{Show.Lower(_window)}", LinePattern.Dashed);
     }
 
     private void DrawLimit(Torque torque, string text, LinePattern pattern)

@@ -51,14 +51,14 @@ internal static class Show
     public static string Percent(double share, MidpointRounding rounding = MidpointRounding.AwayFromZero) => $"{Fixed(share * 100, 1, rounding)} %";
 
     public static string Lower(ToleranceWindow<Torque> window, int decimals = 2) =>
-        Torque(window.Lower, LimitDecimalsOf(window, decimals), MidpointRounding.ToPositiveInfinity);
+        Torque(window.Lower!.Value, LimitDecimalsOf(window, decimals), MidpointRounding.ToPositiveInfinity);
 
     public static string Upper(ToleranceWindow<Torque> window, int decimals = 2) =>
-        Torque(window.Upper, LimitDecimalsOf(window, decimals), MidpointRounding.ToNegativeInfinity);
+        Torque(window.Upper!.Value, LimitDecimalsOf(window, decimals), MidpointRounding.ToNegativeInfinity);
 
     public static string Limits(ToleranceWindow<Torque> window, int decimals = 2) => $"{Lower(window, decimals)} to {Upper(window, decimals)}";
 
-    public static string Limits(ToleranceWindow<Angle> window) => $"{Stated(window.Lower.Degrees)} to {Stated(window.Upper.Degrees)}°";
+    public static string Limits(ToleranceWindow<Angle> window) => $"{Stated(window.Lower!.Value.Degrees)} to {Stated(window.Upper!.Value.Degrees)}°";
 
     public static string Range(TorqueWrench wrench) => $"{Stated(wrench.Minimum!.Value.NewtonMeters)} to {Stated(wrench.Maximum!.Value.NewtonMeters)} N·m";
 
@@ -85,7 +85,7 @@ internal static class Show
     /// <summary>Decimals at which both limits are exact, and at which the rounded limits do not cross; limits are then rounded inward.</summary>
     private static int LimitDecimalsOf(ToleranceWindow<Torque> window, int least)
     {
-        double lower = window.Lower.NewtonMeters, upper = window.Upper.NewtonMeters;
+        double lower = window.Lower!.Value.NewtonMeters, upper = window.Upper!.Value.NewtonMeters;
         int most = Math.Max(least, LimitDecimals);
         for (int decimals = least; decimals < most; decimals++)
         {

@@ -12,11 +12,11 @@ internal sealed record TargetTorque(Torque Permitted, Torque Exact, Torque Round
         Torque permitted = job.Joint.AtLowestFriction.TorqueFor(job.Joint.PermittedPreload);
 
         // …but a wrench that shows M delivers up to M/(1 − a − W), and the window permits M up to target × (1 + plus).
-        GuaranteedSetting guaranteed = job.Wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Torque.Zero, permitted), job.Deviation.Calibration);
-        Torque exact = guaranteed.BeforeRounding!.Upper * 100 / (100 + job.TorqueWindow.Plus);
+        GuaranteedSetting guaranteed = job.Wrench.GuaranteedSettingFor(ToleranceWindow.AtMost(permitted), MeasurementUncertainty.Expanded(job.Deviation.Calibration, coverageFactor: 2));
+        Torque exact = guaranteed.BeforeRounding!.Upper!.Value * 100 / (100 + job.TorqueWindow.Plus);
 
         // Whole display steps from zero to there; the last one is the target.
-        Torque rounded = ToleranceWindow.FromLimits(Torque.Zero, exact).RoundInward(job.Wrench.Resolution!.Value)!.Upper;
+        Torque rounded = ToleranceWindow.AtMost(exact).RoundInward(job.Wrench.Resolution!.Value)!.Upper!.Value;
         return new TargetTorque(permitted, exact, rounded);
     }
 }

@@ -15,12 +15,12 @@ internal sealed class TighteningPlan
         Job = job;
         Target = target;
         Window = job.TorqueWindow.Around(target.Rounded);
-        LowestTorque = job.Deviation.LeastAt(Window.Lower);
-        HighestTorque = job.Deviation.MostAt(Window.Upper);
+        LowestTorque = job.Deviation.LeastAt(Window.Lower!.Value);
+        HighestTorque = job.Deviation.MostAt(Window.Upper!.Value);
         LowestPreload = joint.AtHighestFriction.PreloadAt(LowestTorque);
         HighestPreload = joint.AtLowestFriction.PreloadAt(HighestTorque);
         PreloadAtMostTwist = joint.AtMostTwist.PreloadAt(HighestTorque);
-        ToleranceWindow<Torque> mayReachFastener = ToleranceWindow.FromLimits(LowestTorque, Window.Target, HighestTorque);
+        ToleranceWindow<Torque> mayReachFastener = ToleranceWindow.FromLimits(LowestTorque, Window.Target!.Value, HighestTorque);
         Settings = [.. job.Groups.Select(group => GroupSetting.For(group, mayReachFastener, job.Deviation.Calibration))];
         JointProblems = [.. FindJointProblems()];
         WrenchProblems = [.. Settings.Where(setting => setting.WhyNone is not null)

@@ -103,7 +103,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
         PercentWindow percent = Job.TorqueWindow;
         string permitted = Show.Torque(plan.Target.Permitted, 2, Down);
         writer.Heading(
-            $"Target at the fastener: {Show.Torque(plan.Window.Target, Job.Wrench)}, window {Show.Limits(plan.Window)} "
+            $"Target at the fastener: {Show.Torque(plan.Window.Target!.Value, Job.Wrench)}, window {Show.Limits(plan.Window)} "
             + $"(−{Show.Stated(percent.Minus)} %, +{Show.Stated(percent.Plus)} %)");
         writer.Paragraph("How the target was chosen:");
         writer.Numbered(
@@ -128,8 +128,8 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
         writer.Table(["Case", "torque at the fastener ", "preload ", "stress ", "of yield "],
         [
             BandRow($"lowest: highest friction{AndPrevailing}, lower limit", plan.LowestTorque, Joint.AtHighestFriction, Down),
-            BandRow($"target, highest friction{AndPrevailing}", plan.Window.Target, Joint.AtHighestFriction),
-            BandRow($"target, lowest friction{AndPrevailing}", plan.Window.Target, Joint.AtLowestFriction),
+            BandRow($"target, highest friction{AndPrevailing}", plan.Window.Target!.Value, Joint.AtHighestFriction),
+            BandRow($"target, lowest friction{AndPrevailing}", plan.Window.Target!.Value, Joint.AtLowestFriction),
             BandRow($"highest: lowest friction{AndPrevailing}, upper limit", plan.HighestTorque, Joint.AtLowestFriction, Up),
             BandRow("most twist: high in the thread, low under the head, upper limit", plan.HighestTorque, Joint.AtMostTwist, Up),
         ]);
@@ -203,7 +203,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
         if (plan.JointProblems.Count > 0) return;
         foreach (BoltGroup group in Job.Groups)
         {
-            Work($"Wrench setting for {group.Name} ({Show.Bolts(group.Bolts)}), before rounding", group.Wrench.DeriveSettingFor(plan.Window.Target));
+            Work($"Wrench setting for {group.Name} ({Show.Bolts(group.Bolts)}), before rounding", group.Wrench.DeriveSettingFor(plan.Window.Target!.Value));
         }
     }
 
@@ -220,7 +220,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
 
     private string[] SharesRow(string name, FrictionTorqueModel model)
     {
-        TorqueBreakdown parts = model.BreakdownAt(plan.Window.Target);
+        TorqueBreakdown parts = model.BreakdownAt(plan.Window.Target!.Value);
         return
         [
             name, Show.Torque(parts.PitchTorque, 1), Show.Torque(parts.ThreadFrictionTorque, 1), Show.Torque(parts.BearingFrictionTorque, 1),
@@ -232,7 +232,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
     {
         BoltGroup group = setting.Group;
         (string set, string accept) = setting.AtWrench is ToleranceWindow<Torque> window
-            ? (Show.Torque(window.Target, group.Wrench), Show.Limits(window, Show.Decimals(group.Wrench)))
+            ? (Show.Torque(window.Target!.Value, group.Wrench), Show.Limits(window, Show.Decimals(group.Wrench)))
             : ("none fits", "none");
         int adapters = group.Wrench.Adapters.Count;
         string wrench = adapters == 0 ? "none" : $"{adapters}, see below";

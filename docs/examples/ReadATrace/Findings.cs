@@ -12,7 +12,7 @@ internal static class Findings
         yield return RunDown(analysis.RunDown);
         yield return Place("snug", analysis.Snug);
         yield return Rise(analysis.ElasticRegion);
-        yield return Place("yield onset", analysis.YieldOnset);
+        yield return Yield(analysis);
         yield return Place("offset yield", analysis.OffsetYield);
         yield return Place("peak torque", analysis.Peak);
         yield return Place("shut-off", analysis.ShutOff);
@@ -23,7 +23,13 @@ internal static class Findings
         yield return Row("record", $"{analysis.Irregularities}");
         foreach (TraceRemark remark in analysis.Remarks) yield return Row("remark", $"{remark}");
         if (analysis.Remarks.Count == 0) yield return Row("remarks", $"none");
+        yield return Row("in doubt", $"{(analysis.Doubts == TraceDoubts.None ? "nothing" : analysis.Doubts)}");
     }
+
+    /// <summary>No yield, and a yield that cannot be told, are two answers.</summary>
+    private static string Yield(TraceAnalysis analysis) => analysis.YieldOnset is null
+        ? Row("yield onset", $"{((analysis.Doubts & TraceDoubts.Yield) == 0 ? "none" : "cannot be told")}")
+        : Place("yield onset", analysis.YieldOnset);
 
     private static string RunDown(RunDown? run) => run is null
         ? Row("run-down", $"none")

@@ -75,13 +75,13 @@ internal sealed class TraceDrawing
         panel.DrawCurve(_svg, angles, _trace.TorquesNewtonMeters.Span);
         panel.DrawAxes(_svg, "angle, °", "torque, N·m");
         DrawLine(panel, low, high);
-        DrawFinding(panel, Circle, "snug", _analysis.Snug);
-        DrawFinding(panel, Diamond, "yield onset", _analysis.YieldOnset);
-        DrawFinding(panel, Triangle, "offset yield", _analysis.OffsetYield);
+        DrawFinding(panel, Circle, $"snug{InDoubt(TraceDoubts.Snug)}", _analysis.Snug);
+        DrawFinding(panel, Diamond, $"yield onset{InDoubt(TraceDoubts.Yield)}", _analysis.YieldOnset);
+        DrawFinding(panel, Triangle, $"offset yield{InDoubt(TraceDoubts.Yield)}", _analysis.OffsetYield);
         DrawFinding(panel, Cross, "peak", _analysis.Peak);
         DrawFinding(panel, Square, "shut-off", _analysis.ShutOff);
         DrawFinding(panel, OpenSquare, "end", _analysis.Final);
-        foreach (TraceRemark remark in _analysis.Remarks) Legend("", Escaped(remark.ToString().Split(':')[0]), $"at {remark.At.Angle!.Value.Degrees:0.0}°");
+        DrawRemarks();
     }
 
     private void DrawLine(Panel panel, double low, double high)
@@ -91,7 +91,7 @@ internal sealed class TraceDrawing
         double at = region.TorqueAt(region.Start.Angle.Value).NewtonMeters;
         double foot = Math.Max(_analysis.Snug?.Torque.NewtonMeters ?? at, low), top = Math.Min(region.TorqueAt(_analysis.ShutOff.Angle!.Value).NewtonMeters, high);
         Add($"<path class='line' d='M{panel.X(start + (foot - at) / slope):0.#},{panel.Y(foot):0.#}L{panel.X(start + (top - at) / slope):0.#},{panel.Y(top):0.#}'/>\n");
-        Legend("<path class='line' d='M-8,0h16'/>", "elastic line", $"{slope:0.####} ± {region.SlopeStandardError.NewtonMetersPerDegree:0.####} N·m/°");
+        Legend("<path class='line' d='M-8,0h16'/>", $"elastic line{InDoubt(TraceDoubts.Slope)}", $"{slope:0.####} ± {region.SlopeStandardError.NewtonMetersPerDegree:0.####} N·m/°");
     }
 
     private void DrawFinding(Panel panel, string shape, string name, TracePoint? point)
@@ -99,6 +99,21 @@ internal sealed class TraceDrawing
         if (point is null) return;
         Mark(panel, shape, point.Angle!.Value.Degrees, point.Torque.NewtonMeters);
         Legend(shape, name, $"{point.Angle.Value.Degrees:0.0}°, {point.Torque.NewtonMeters:0.###} N·m");
+    }
+
+    /// <summary>Every remark with its place, one a line; what it doubts is said beside the findings.</summary>
+    private void DrawRemarks()
+    {
+        if (_analysis.YieldOnset is null) Note($"yield: {(InDoubt(TraceDoubts.Yield).Length > 0 ? "cannot be told" : "none")}");
+        foreach (TraceRemark remark in _analysis.Remarks) Note($"{Escaped(remark.ToString().Split(':')[0])} at {remark.At.Angle!.Value.Degrees:0.0}°");
+    }
+
+    private string InDoubt(TraceDoubts finding) => (_analysis.Doubts & finding) == 0 ? "" : ", in doubt";
+
+    private void Note(FormattableString text)
+    {
+        Add($"<text class='small' x='{LegendLeft + 28}' y='{_legendY}'>{Panel.Text(text)}</text>\n");
+        _legendY += 18;
     }
 
     private void Mark(Panel panel, string shape, double x, double y) => Add($"<g transform='translate({panel.X(x):0.#},{panel.Y(y):0.#})'>{shape}</g>\n");

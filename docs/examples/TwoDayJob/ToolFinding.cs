@@ -64,7 +64,7 @@ internal sealed class ToolFinding(DigesterCover cover, JobProgress job)
             Point(252, [240.4, 240.1, 241.0, 240.6, 240.2]),
             Point(420, [399.6, 398.9, 400.2, 399.1, 399.4]),
         ],
-        new CalibrationUncertainty(Ratio.FromPercent(0.4)).WithResolution(Torque.FromNewtonMeters(0.5))
+        new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.4), coverageFactor: 2)).WithResolution(Torque.FromNewtonMeters(0.5))
             .WithReproducibility(Torque.FromNewtonMeters(0.3), at: Torque.FromNewtonMeters(77)));
 
     private static CalibrationPoint Point(double set, double[] references) =>

@@ -1,12 +1,23 @@
+using Fastening.Internals;
+
 namespace Fastening.Equations;
 
 /// <summary>Guard bands, test uncertainty ratios and the normal prior.</summary>
 /// <remarks>
 /// They hold for a window of any quantity: every length of an equation is counted in one unit, so all of them stand as pure numbers.
-/// Probabilities are integrals of the normal curve and root finding: procedures, not equations.
+/// Probabilities are integrals of the normal curve and root finding: procedures, not equations. The factors of the ratio TUR hold from 1 to 1e12 and
+/// refuse what lies outside: below 1 they are negative or not defined.
 /// </remarks>
 public static class DecisionEquations
 {
+    /// <summary>Below it the uncertainty is wider than the window.</summary>
+    internal const double LeastRatio = 1;
+
+    /// <summary>Above it a guard band is less than the widening of a limit.</summary>
+    internal const double GreatestRatio = 1e12;
+
+    private static readonly Interval RatioDomain = new(LeastRatio, GreatestRatio);
+
     /// <summary>Guard band that is a multiple of the expanded uncertainty.</summary>
     public static double GuardBand(double r_g, double U_k) => r_g * U_k;
 
@@ -39,23 +50,26 @@ public static class DecisionEquations
         GuardBandOfFactor, "decision.guard-band-of-factor", Symbols.GuardBand, "(1 - K_g)*h_T", "derived", Symbols.AcceptanceFactor, Symbols.HalfWidth);
 
     /// <summary>Acceptance factor of the root-sum-square rule.</summary>
-    public static double RootSumSquareFactor(double TUR) => Math.Sqrt(1 - 1 / (TUR * TUR));
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="TUR"/> is outside 1 to 1e12.</exception>
+    public static double RootSumSquareFactor(double TUR) => Math.Sqrt((InDomain(TUR) - 1) * (TUR + 1)) / TUR;
 
-    /// <summary>K = √(1 − 1/TUR²).</summary>
+    /// <summary>K = √((TUR − 1)(TUR + 1))/TUR = √(1 − 1/TUR²), without the difference of two numbers near 1.</summary>
     public static Equation<Func<double, double>> RootSumSquareFactorEquation { get; } = Equation.Define(
-        RootSumSquareFactor, "decision.root-sum-square-factor", Symbols.AcceptanceFactor, "sqrt(1 - 1/TUR^2)",
+        RootSumSquareFactor, "decision.root-sum-square-factor", Symbols.AcceptanceFactor, "sqrt((TUR - 1)*(TUR + 1))/TUR",
         "D. Deaver, papers on guard banding for NCSL (1990s)", Symbols.ToleranceUncertaintyRatio);
 
     /// <summary>Acceptance factor that keeps the whole expanded uncertainty away from the limit.</summary>
-    public static double FullUncertaintyFactor(double TUR) => 1 - 1 / TUR;
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="TUR"/> is outside 1 to 1e12.</exception>
+    public static double FullUncertaintyFactor(double TUR) => (InDomain(TUR) - 1) / TUR;
 
-    /// <summary>K = 1 − 1/TUR.</summary>
+    /// <summary>K = (TUR − 1)/TUR = 1 − 1/TUR.</summary>
     public static Equation<Func<double, double>> FullUncertaintyFactorEquation { get; } = Equation.Define(
-        FullUncertaintyFactor, "decision.full-uncertainty-factor", Symbols.AcceptanceFactor, "1 - 1/TUR",
+        FullUncertaintyFactor, "decision.full-uncertainty-factor", Symbols.AcceptanceFactor, "(TUR - 1)/TUR",
         "ILAC-G8:09/2019 as quoted elsewhere, guard band equal to U", Symbols.ToleranceUncertaintyRatio);
 
     /// <summary>Acceptance factor of NCSL RP-10: no guard band from a ratio of 4 on.</summary>
-    public static double NcslRp10Factor(double TUR) => Math.Min(1, 1.25 - 1 / TUR);
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="TUR"/> is outside 1 to 1e12.</exception>
+    public static double NcslRp10Factor(double TUR) => Math.Min(1, 1.25 - 1 / InDomain(TUR));
 
     /// <summary>K = min(1, 1.25 − 1/TUR).</summary>
     public static Equation<Func<double, double>> NcslRp10FactorEquation { get; } = Equation.Define(
@@ -63,7 +77,8 @@ public static class DecisionEquations
         "NCSL RP-10; the cap at 1 derived", Symbols.ToleranceUncertaintyRatio);
 
     /// <summary>Acceptance factor that keeps false acceptance at 2 % whatever the process; no guard band from a ratio of about 4.6 on.</summary>
-    public static double ManagedRiskFactor(double TUR) => Math.Min(1, 1 - (1.04 - Math.Exp(0.38 * Math.Log(TUR) - 0.54)) / TUR);
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="TUR"/> is outside 1 to 1e12.</exception>
+    public static double ManagedRiskFactor(double TUR) => Math.Min(1, 1 - (1.04 - Math.Exp(0.38 * Math.Log(InDomain(TUR)) - 0.54)) / TUR);
 
     /// <summary>K = min(1, 1 − (1.04 − e^(0.38 ln TUR − 0.54))/TUR); the text writes e^−0.54 as a number.</summary>
     public static Equation<Func<double, double>> ManagedRiskFactorEquation { get; } = Equation.Define(
@@ -86,4 +101,6 @@ public static class DecisionEquations
     public static Equation<Func<double, double, double>> PosteriorDeviationEquation { get; } = Equation.Define(
         PosteriorDeviation, "decision.posterior-deviation", Symbols.PosteriorDeviation, "u_0*u_m/sqrt(u_0^2 + u_m^2)", "JCGM 106:2012 Annex A (from memory); derived",
         Symbols.PriorDeviation, Symbols.MeasuringDeviation);
+
+    private static double InDomain(double TUR) => Guard.Check(TUR, RatioDomain);
 }

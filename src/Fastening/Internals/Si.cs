@@ -77,6 +77,15 @@ internal static class Si
         throw Unsupported(typeof(T));
     }
 
+    /// <summary>The same, and a ratio: what is relative has no window, but it has an uncertainty.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double OfOrRatio<T>(T value) where T : struct, IQuantity =>
+        typeof(T) == typeof(Ratio) ? Of(Unsafe.As<T, Ratio>(ref value)) : Of(value);
+
+    /// <summary>The inverse of <see cref="OfOrRatio{T}(T)"/>.</summary>
+    public static T MakeOrRatio<T>(double value) where T : struct, IQuantity =>
+        typeof(T) == typeof(Ratio) ? As<Ratio, T>(Ratio(value)) : Make<T>(value);
+
     /// <summary>The unit of <see cref="Of{T}(T)"/>, as printed.</summary>
     public static string BaseUnit<T>() where T : struct, IQuantity =>
         typeof(T) == typeof(Torque) ? "N·m"

@@ -23,12 +23,12 @@ internal static class ReasonText
     public static string OfReading(JobReason reason, TighteningStep step, double torque, double rotation, double duration) => reason switch
     {
         JobReason.TorqueMissing => "the torque is missing",
-        JobReason.TorqueBelow => Against("torque", torque, "below", Si.Of(step.TorqueWindow!.Lower), "N·m"),
-        JobReason.TorqueAbove => Against("torque", torque, "above", Si.Of(step.TorqueWindow!.Upper), "N·m"),
+        JobReason.TorqueBelow => Against("torque", torque, "below", step.TorqueWindow!.Limits.Lower, "N·m"),
+        JobReason.TorqueAbove => Against("torque", torque, "above", step.TorqueWindow!.Limits.Upper, "N·m"),
         JobReason.ThresholdNotReached => Against("torque", torque, "below the threshold,", Si.Of(step.Threshold!.Value), "N·m"),
         JobReason.RotationMissing => "the rotation is missing",
-        JobReason.RotationBelow => Against("rotation", rotation, "below", Si.Of(step.RotationWindow!.Lower), "°"),
-        JobReason.RotationAbove => Against("rotation", rotation, "above", Si.Of(step.RotationWindow!.Upper), "°"),
+        JobReason.RotationBelow => Against("rotation", rotation, "below", step.RotationWindow!.Limits.Lower, "°"),
+        JobReason.RotationAbove => Against("rotation", rotation, "above", step.RotationWindow!.Limits.Upper, "°"),
         JobReason.TooFast => $"{Short(rotation, "°")} in {Short(duration, "s")} is too fast, {step.RateLimit}",
         JobReason.RateUnknown => "the rate is unknown: the rotation or the time it took is missing",
         _ => InJob(reason),

@@ -61,23 +61,23 @@ public sealed class TighteningStep
     public IReadOnlyList<string>? Fasteners { get; private init; }
 
     /// <summary>The lowest torque that an accepted reading leaves behind.</summary>
-    internal double LeastTorque => Math.Max(_threshold, TorqueWindow is null ? 0 : Si.Of(TorqueWindow.Lower));
+    internal double LeastTorque => Math.Max(_threshold, TorqueWindow is null ? 0 : TorqueWindow.Limits.Lower);
 
     /// <summary>The highest torque that an accepted reading may have.</summary>
-    internal double HighestTorque => TorqueWindow is null ? double.PositiveInfinity : Si.Of(TorqueWindow.Upper);
+    internal double HighestTorque => TorqueWindow is null ? double.PositiveInfinity : TorqueWindow.Limits.Upper;
 
     internal bool RotationIsRequired => Control is TighteningControl.RotationAfterThreshold or TighteningControl.TorqueAndRotation;
 
     /// <summary>A step that goes by torque alone.</summary>
     /// <param name="name">The name of the step.</param>
-    /// <param name="torque">The torque that conforms.</param>
+    /// <param name="torque">The torque that conforms; a lower limit alone says that no torque is too high.</param>
     /// <returns>The step.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The name is empty, no reading can meet the window, or its lower limit is not greater than 0.</exception>
     /// <example><code>TighteningStep snug = TighteningStep.ByTorque(
     ///     "snug", ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(60), minus: Ratio.FromPercent(5), plus: Ratio.FromPercent(8)));</code></example>
     public static TighteningStep ByTorque(string name, ToleranceWindow<Torque> torque) =>
-        new(Naming.Check(name), TighteningControl.Torque, 0) { TorqueWindow = Deciding(Reachable(torque, nameof(torque)), Si.Of(torque.Lower), nameof(torque)) };
+        new(Naming.Check(name), TighteningControl.Torque, 0) { TorqueWindow = Deciding(torque, Domains.Torque, nameof(torque)) };
 
     /// <summary>
     /// A step that turns by an angle once a torque is reached. The rotation of a reading is all of it past the threshold, further turns included. The
@@ -94,7 +94,7 @@ public sealed class TighteningStep
     public static TighteningStep ByRotation(string name, Torque threshold, ToleranceWindow<Angle> rotation) =>
         new(Naming.Check(name), TighteningControl.RotationAfterThreshold, Guard.Check(threshold, Domains.Torque))
         {
-            RotationWindow = Deciding(Reachable(rotation, nameof(rotation)), Si.Of(rotation.Lower), nameof(rotation)),
+            RotationWindow = Deciding(rotation, Domains.Rotation, nameof(rotation)),
         };
 
     /// <summary>A step that goes by torque and watches the rotation: outside its window, missing or too fast, it is a remark and no refusal.</summary>
@@ -108,8 +108,8 @@ public sealed class TighteningStep
     public static TighteningStep ByTorqueWatchingRotation(string name, ToleranceWindow<Torque> torque, ToleranceWindow<Angle> rotation) =>
         new(Naming.Check(name), TighteningControl.TorqueRotationWatched, 0)
         {
-            TorqueWindow = Deciding(Reachable(torque, nameof(torque)), Si.Of(torque.Lower), nameof(torque)),
-            RotationWindow = Reachable(rotation, nameof(rotation)),
+            TorqueWindow = Deciding(torque, Domains.Torque, nameof(torque)),
+            RotationWindow = Reachable(rotation, Domains.Rotation, nameof(rotation)),
         };
 
     /// <summary>A step that asks for both a torque and a rotation.</summary>
@@ -123,8 +123,8 @@ public sealed class TighteningStep
     public static TighteningStep ByTorqueAndRotation(string name, ToleranceWindow<Torque> torque, ToleranceWindow<Angle> rotation) =>
         new(Naming.Check(name), TighteningControl.TorqueAndRotation, 0)
         {
-            TorqueWindow = Deciding(Reachable(torque, nameof(torque)), Si.Of(torque.Lower), nameof(torque)),
-            RotationWindow = Reachable(rotation, nameof(rotation)),
+            TorqueWindow = Deciding(torque, Domains.Torque, nameof(torque)),
+            RotationWindow = Reachable(rotation, Domains.Rotation, nameof(rotation)),
         };
 
     /// <summary>Asks a step by rotation for a torque at its end as well.</summary>
@@ -136,16 +136,16 @@ public sealed class TighteningStep
     /// <example><code>turn = turn.WithFinalTorque(ToleranceWindow.FromLimits(Torque.FromNewtonMeters(110), Torque.FromNewtonMeters(165)));</code></example>
     public TighteningStep WithFinalTorque(ToleranceWindow<Torque> torque)
     {
-        Reachable(torque, nameof(torque));
+        Reachable(torque, Domains.Torque, nameof(torque));
         if (Control != TighteningControl.RotationAfterThreshold)
         {
             throw new InvalidOperationException($"Step {Quoted.Text(Name)} goes by torque: its window was given when it was built.");
         }
 
-        if (Si.Of(torque.Upper) < _threshold * (1 - Tolerance.Widening))
+        if (torque.Limits.Upper < _threshold * (1 - Tolerance.Widening))
         {
             throw new ArgumentException(
-                $"Step {Quoted.Text(Name)} can never be met: rotation counts from {Guard.Show(Si.Torque(_threshold))}, above the upper limit of the torque, {Guard.Show(torque.Upper)}.",
+                $"Step {Quoted.Text(Name)} can never be met: rotation counts from {Guard.Show(Si.Torque(_threshold))}, above the upper limit of the torque, {Guard.Show(torque.Upper!.Value)}.",
                 nameof(torque));
         }
 
@@ -160,11 +160,11 @@ public sealed class TighteningStep
     /// <example><code>turn = turn.WithRateLimit(RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(30)));</code></example>
     public TighteningStep WithRateLimit(RotationRateLimit limit)
     {
-        double shortest = RotationWindow is null ? 0 : Si.Of(RotationWindow.Lower) / Si.Of(Guard.NotNull(limit).Rate);
+        double shortest = RotationWindow is null ? 0 : RotationWindow.Limits.Lower / Si.Of(Guard.NotNull(limit).Rate);
         if (shortest > Domains.Duration.High)
         {
             throw new ArgumentException(
-                $"Step {Quoted.Text(Name)} can never be met: {Guard.Show(RotationWindow!.Lower)} at {limit} takes {Guard.Show(shortest)} s, longer than any reading.",
+                $"Step {Quoted.Text(Name)} can never be met: {Guard.Show(RotationWindow!.Lower!.Value)} at {limit} takes {Guard.Show(shortest)} s, longer than any reading.",
                 nameof(limit));
         }
 
@@ -251,24 +251,18 @@ public sealed class TighteningStep
     private static ReasonSet Side(ReasonSet reasons, Conformity conformity, JobReason below, JobReason above) =>
         reasons.When(conformity == Conformity.Below, below).When(conformity == Conformity.Above, above);
 
-    private static ToleranceWindow<Torque> Reachable(ToleranceWindow<Torque> window, string name) =>
-        Reachable(window, Si.Of(Guard.NotNull(window, name).Lower), Si.Of(window.Upper), Domains.Torque, name);
-
-    private static ToleranceWindow<Angle> Reachable(ToleranceWindow<Angle> window, string name) =>
-        Reachable(window, Si.Of(Guard.NotNull(window, name).Lower), Si.Of(window.Upper), Domains.Rotation, name);
-
-    private static ToleranceWindow<T> Reachable<T>(ToleranceWindow<T> window, double lower, double upper, in Interval readings, string name)
+    private static ToleranceWindow<T> Reachable<T>(ToleranceWindow<T> window, in Interval readings, string name)
         where T : struct, IQuantity
     {
-        if (upper > 0 && lower <= readings.High) return window;
+        if (Guard.NotNull(window, name).Limits.Upper > 0 && window.Limits.Lower <= readings.High) return window;
         throw new ArgumentException($"{name} is {window}; no tightening can meet it: readings are greater than 0 and at most {Interval.Format(readings.High, Si.BaseUnit<T>())}.", name);
     }
 
     /// <summary>A window that decides alone whether a fastener is tight must not take one for tight that was never touched.</summary>
-    private static ToleranceWindow<T> Deciding<T>(ToleranceWindow<T> window, double lower, string name)
+    private static ToleranceWindow<T> Deciding<T>(ToleranceWindow<T> window, in Interval readings, string name)
         where T : struct, IQuantity
     {
-        if (lower > 0) return window;
+        if (Reachable(window, readings, name).Limits.Lower > 0) return window;
         throw new ArgumentException($"{name} is {window}; its lower limit must be greater than 0, or a fastener that was never tightened conforms.", name);
     }
 }

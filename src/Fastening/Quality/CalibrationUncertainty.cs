@@ -12,23 +12,24 @@ namespace Fastening;
 /// Each kind counts once: stated again, it replaces what was stated before. Equations <c>calibration.reference-component</c>,
 /// <c>calibration.range-component</c>, <c>calibration.repeatability-component</c>, <c>calibration.combine</c>, <c>calibration.expand</c>.
 /// </remarks>
-/// <example><code>CalibrationUncertainty uncertainty = new CalibrationUncertainty(Ratio.FromPercent(0.5))
+/// <example><code>CalibrationUncertainty uncertainty = new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.5), coverageFactor: 2))
 ///     .WithResolution(Torque.FromNewtonMeters(0.5))
 ///     .WithReproducibility(Torque.FromNewtonMeters(0.3), at: Torque.FromNewtonMeters(40))
 ///     .WithOutputDrive(Torque.FromNewtonMeters(0.4), at: Torque.FromNewtonMeters(40));
-/// Ratio expanded = uncertainty.ExpandedAt(point);</code></example>
+/// MeasurementUncertainty&lt;Ratio&gt; atPoint = uncertainty.At(point);</code></example>
 public sealed class CalibrationUncertainty
 {
     private static readonly Interval ReferenceDomain = new(0, 0.1);
     private static readonly Interval SystematicDomain = new(-0.1, 0.1);
 
     /// <summary>The uncertainty of the reference device alone.</summary>
-    /// <param name="referenceExpanded">Expanded relative uncertainty W_md of the reference device with k = 2, from its certificate; 0 to 10 %.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its domain.</exception>
-    /// <example><code>var uncertainty = new CalibrationUncertainty(Ratio.FromPercent(0.5));</code></example>
-    public CalibrationUncertainty(Ratio referenceExpanded)
+    /// <param name="reference">Relative uncertainty of the reference device, from its certificate; its W_md (k = 2) is 0 to 10 %.</param>
+    /// <exception cref="ArgumentException">No uncertainty was stated.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The uncertainty is outside its domain.</exception>
+    /// <example><code>var uncertainty = new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.5), coverageFactor: 2));</code></example>
+    public CalibrationUncertainty(MeasurementUncertainty<Ratio> reference)
     {
-        Reference = Guard.Check(referenceExpanded, ReferenceDomain);
+        Reference = Guard.Check(Si.Ratio(reference.OfRules(nameof(reference))), ReferenceDomain, nameof(reference));
     }
 
     private CalibrationUncertainty(CalibrationUncertainty before)
@@ -42,7 +43,7 @@ public sealed class CalibrationUncertainty
         Systematic = before.Systematic;
     }
 
-    /// <summary>Expanded relative uncertainty W_md of the reference device.</summary>
+    /// <summary>Expanded relative uncertainty W_md of the reference device, k = 2.</summary>
     public Ratio ReferenceExpanded => Si.Ratio(Reference);
 
     /// <summary>Whether the resolution of a scale or display was stated; 0 is a statement too.</summary>
@@ -66,7 +67,7 @@ public sealed class CalibrationUncertainty
     private double[] Ranges => [.. new[] { Reproducibility, OutputDrive, Interface, ForceLoadingPoint }.OfType<double>()];
 
     /// <summary>The same with the resolution of the tool's scale or display; a tool without a scale has none.</summary>
-    /// <param name="resolution">Resolution r. It is not compared with the torques of the points: a wrong unit shows in <see cref="ExpandedAt"/>.</param>
+    /// <param name="resolution">Resolution r. It is not compared with the torques of the points: a wrong unit shows in <see cref="At"/>.</param>
     /// <returns>A new value.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The resolution is outside its domain.</exception>
     /// <example><code>uncertainty.WithResolution(Torque.FromNewtonMeters(0.1))</code></example>
@@ -113,12 +114,12 @@ public sealed class CalibrationUncertainty
     public CalibrationUncertainty WithSystematicDeviation(Ratio deviation) =>
         new(this) { Systematic = Guard.Check(deviation, SystematicDomain) };
 
-    /// <summary>Expanded relative uncertainty W = 2w at one point, k = 2.</summary>
+    /// <summary>Relative uncertainty at one point, W = 2w: as <see cref="TorqueWrench.GuaranteedSettingFor"/> takes it.</summary>
     /// <param name="point">The point.</param>
-    /// <returns>W, relative to the reference torque.</returns>
+    /// <returns>The uncertainty with k = 2, relative to the reference torque.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="point"/> is null.</exception>
-    /// <example><code>uncertainty.ExpandedAt(point).Percent</code></example>
-    public Ratio ExpandedAt(CalibrationPoint point) => Si.Ratio(ExpandedOf(null, Guard.NotNull(point)));
+    /// <example><code>uncertainty.At(point).ExpandedWith(coverageFactor: 2).Percent</code></example>
+    public MeasurementUncertainty<Ratio> At(CalibrationPoint point) => new(ExpandedOf(null, Guard.NotNull(point)) / 2, 2);
 
     /// <summary>Relative uncertainty interval W' = |a_s| + |b_ep| + W at one point: how far a delivered torque may be off.</summary>
     /// <param name="point">The point.</param>
@@ -127,7 +128,7 @@ public sealed class CalibrationUncertainty
     /// <example><code>uncertainty.IntervalAt(point).Percent</code></example>
     public Ratio IntervalAt(CalibrationPoint point) => Si.Ratio(IntervalOf(null, Guard.NotNull(point)));
 
-    /// <summary>The work behind <see cref="IntervalAt"/>, with that behind <see cref="ExpandedAt"/> in it.</summary>
+    /// <summary>The work behind <see cref="IntervalAt"/>, with that behind <see cref="At"/> in it.</summary>
     /// <param name="point">The point.</param>
     /// <returns>The steps; the last is W', bit for bit.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="point"/> is null.</exception>

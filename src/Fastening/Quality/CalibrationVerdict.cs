@@ -63,7 +63,7 @@ public sealed class CalibrationVerdict
         int outside = 0, unsure = 0;
         foreach (double reference in point.SiReferences)
         {
-            DecisionZone zone = window.ZoneOf(Si.Torque(reference), Si.Torque(expanded * reference), rule);
+            DecisionZone zone = window.ZoneOf(Si.Torque(reference), MeasurementUncertainty.Expanded(Si.Torque(expanded * reference), 2), rule);
             if (zone == DecisionZone.Reject) outside++;
             else if (zone != DecisionZone.Accept) unsure++;
         }

@@ -77,11 +77,11 @@ public sealed class GaugeStudy<TQuantity>
     /// <param name="window">The window, with limits that differ.</param>
     /// <returns>The share.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="window"/> is null.</exception>
-    /// <exception cref="ArgumentException">The limits are equal.</exception>
+    /// <exception cref="ArgumentException">The limits are equal, or there is only one.</exception>
     /// <example><code>double percent = study.GaugeShareOf(window).Percent;</code></example>
     public Ratio GaugeShareOf(ToleranceWindow<TQuantity> window)
     {
-        WindowLimits limits = Guard.NotNull(window).Limits;
+        WindowLimits limits = Guard.NotNull(window).BothLimits(nameof(window));
         double width = limits.Upper - limits.Lower;
         if (width < Domains.StandardDeviation.Low) throw new ArgumentException("window has no width; its limits must differ.", nameof(window));
         return Si.Ratio(6 * _gauge / width);

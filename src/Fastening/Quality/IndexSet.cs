@@ -11,8 +11,9 @@ internal sealed class IndexSet
     private readonly double _mean;
     private readonly double _deviation;
 
-    public IndexSet(double? lower, double? upper, double mean, double deviation, int count, double degreesOfFreedom)
+    public IndexSet(in WindowLimits limits, double mean, double deviation, int count, double degreesOfFreedom)
     {
+        double? lower = limits.HasLower ? limits.Lower : null, upper = limits.HasUpper ? limits.Upper : null;
         (_lower, _upper, _mean, _deviation) = (lower, upper, mean, deviation);
         CapabilityIndex Index(double value, CapabilityBound bound) => new(value, bound, count, degreesOfFreedom);
         AgainstLower = lower is double low ? Index(CapabilityEquations.LowerIndex(mean, low, deviation), CapabilityBound.NoncentralT) : null;

@@ -38,7 +38,7 @@ public sealed class ProcessCapability
     /// <summary>P_p, P_pk and their kin, by the standard deviation of all readings.</summary>
     public ProcessPerformance Performance { get; }
 
-    /// <summary>Against a window.</summary>
+    /// <summary>Against a window with both limits, or with one: C_p is then undefined and null, and C_pk is the index against that limit.</summary>
     /// <typeparam name="TQuantity">The quantity.</typeparam>
     /// <param name="window">The window; its target does not count.</param>
     /// <param name="readings">The readings in their subgroups.</param>
@@ -53,34 +53,11 @@ public sealed class ProcessCapability
         where TQuantity : struct, IQuantity
     {
         WindowLimits limits = Guard.NotNull(window).Limits;
-        return Against(limits.Lower, limits.Upper, Guard.NotNull(readings), method);
+        WithinScatter scatter = Guard.NotNull(readings).Within(method);
+        double deviation = ReadingColumn.Scattering<TQuantity>(scatter.Deviation, nameof(readings));
+        var within = new IndexSet(limits, readings.Overall.MeanSi, deviation, readings.Count, scatter.DegreesOfFreedom);
+        return new(within, ProcessPerformance.Indices(limits, readings.Overall, nameof(readings)), method);
     }
-
-    /// <summary>Against a lower limit alone.</summary>
-    /// <typeparam name="TQuantity">The quantity.</typeparam>
-    /// <param name="lowerLimit">The limit.</param>
-    /// <param name="readings">The readings in their subgroups.</param>
-    /// <param name="method">How the standard deviation within subgroups is estimated; never assumed.</param>
-    /// <returns>The capability.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The limit is outside its domain, the method does not fit, or the readings do not scatter.</exception>
-    /// <example><code>double cpk = ProcessCapability.AtLeast(Torque.FromNewtonMeters(48), audit, WithinDeviation.Pooled).Cpk.Value;</code></example>
-    public static ProcessCapability AtLeast<TQuantity>(TQuantity lowerLimit, SubgroupedReadings<TQuantity> readings, WithinDeviation method)
-        where TQuantity : struct, IQuantity =>
-        Against(ToleranceWindow<TQuantity>.Check(lowerLimit, fromZero: false, nameof(lowerLimit)), null, Guard.NotNull(readings), method);
-
-    /// <summary>Against an upper limit alone.</summary>
-    /// <typeparam name="TQuantity">The quantity.</typeparam>
-    /// <param name="upperLimit">The limit.</param>
-    /// <param name="readings">The readings in their subgroups.</param>
-    /// <param name="method">How the standard deviation within subgroups is estimated; never assumed.</param>
-    /// <returns>The capability.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="readings"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The limit is outside its domain, the method does not fit, or the readings do not scatter.</exception>
-    /// <example><code>double cpk = ProcessCapability.AtMost(Torque.FromNewtonMeters(52.5), audit, WithinDeviation.Pooled).Cpk.Value;</code></example>
-    public static ProcessCapability AtMost<TQuantity>(TQuantity upperLimit, SubgroupedReadings<TQuantity> readings, WithinDeviation method)
-        where TQuantity : struct, IQuantity =>
-        Against(null, ToleranceWindow<TQuantity>.Check(upperLimit, fromZero: false, nameof(upperLimit)), Guard.NotNull(readings), method);
 
     /// <summary>The work behind <see cref="Cpk"/>; its last step is that index, bit for bit.</summary>
     /// <returns>The steps.</returns>
@@ -89,13 +66,4 @@ public sealed class ProcessCapability
 
     /// <inheritdoc />
     public override string ToString() => $"{(Cp is null ? "" : $"Cp {Cp}, ")}Cpk {Cpk}, {Performance}";
-
-    private static ProcessCapability Against<TQuantity>(double? lower, double? upper, SubgroupedReadings<TQuantity> readings, WithinDeviation method)
-        where TQuantity : struct, IQuantity
-    {
-        WithinScatter scatter = readings.Within(method);
-        double deviation = ReadingColumn.Scattering<TQuantity>(scatter.Deviation, nameof(readings));
-        var within = new IndexSet(lower, upper, readings.Overall.MeanSi, deviation, readings.Count, scatter.DegreesOfFreedom);
-        return new(within, ProcessPerformance.Indices(lower, upper, readings.Overall, nameof(readings)), method);
-    }
 }

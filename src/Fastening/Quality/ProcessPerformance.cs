@@ -35,7 +35,7 @@ public sealed class ProcessPerformance
     /// <summary>Share of a normal population with this mean and standard deviation outside the limits.</summary>
     public Ratio ShareOutside => Si.Ratio(_indices.ShareBelow + _indices.ShareAbove);
 
-    /// <summary>Against a window.</summary>
+    /// <summary>Against a window with both limits, or with one: P_p is then undefined and null, and P_pk is the index against that limit.</summary>
     /// <typeparam name="TQuantity">The quantity.</typeparam>
     /// <param name="window">The window; its target does not count.</param>
     /// <param name="sample">Mean and standard deviation of the readings.</param>
@@ -44,35 +44,7 @@ public sealed class ProcessPerformance
     /// <exception cref="ArgumentOutOfRangeException">The readings do not scatter: the indices are undefined.</exception>
     /// <example><code>ProcessPerformance performance = ProcessPerformance.Of(window, audit.Overall);</code></example>
     public static ProcessPerformance Of<TQuantity>(ToleranceWindow<TQuantity> window, SampleStatistics<TQuantity> sample)
-        where TQuantity : struct, IQuantity
-    {
-        WindowLimits limits = Guard.NotNull(window).Limits;
-        return new(Indices(limits.Lower, limits.Upper, Guard.NotNull(sample), nameof(sample)));
-    }
-
-    /// <summary>Against a lower limit alone.</summary>
-    /// <typeparam name="TQuantity">The quantity.</typeparam>
-    /// <param name="lowerLimit">The limit.</param>
-    /// <param name="sample">Mean and standard deviation of the readings.</param>
-    /// <returns>The performance.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="sample"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The limit is outside its domain, or the readings do not scatter.</exception>
-    /// <example><code>double ppk = ProcessPerformance.AtLeast(Torque.FromNewtonMeters(48), audit.Overall).Ppk.Value;</code></example>
-    public static ProcessPerformance AtLeast<TQuantity>(TQuantity lowerLimit, SampleStatistics<TQuantity> sample)
-        where TQuantity : struct, IQuantity =>
-        new(Indices(ToleranceWindow<TQuantity>.Check(lowerLimit, fromZero: false, nameof(lowerLimit)), null, Guard.NotNull(sample), nameof(sample)));
-
-    /// <summary>Against an upper limit alone.</summary>
-    /// <typeparam name="TQuantity">The quantity.</typeparam>
-    /// <param name="upperLimit">The limit.</param>
-    /// <param name="sample">Mean and standard deviation of the readings.</param>
-    /// <returns>The performance.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="sample"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The limit is outside its domain, or the readings do not scatter.</exception>
-    /// <example><code>double ppk = ProcessPerformance.AtMost(Torque.FromNewtonMeters(52.5), audit.Overall).Ppk.Value;</code></example>
-    public static ProcessPerformance AtMost<TQuantity>(TQuantity upperLimit, SampleStatistics<TQuantity> sample)
-        where TQuantity : struct, IQuantity =>
-        new(Indices(null, ToleranceWindow<TQuantity>.Check(upperLimit, fromZero: false, nameof(upperLimit)), Guard.NotNull(sample), nameof(sample)));
+        where TQuantity : struct, IQuantity => new(Indices(Guard.NotNull(window).Limits, Guard.NotNull(sample), nameof(sample)));
 
     /// <summary>The work behind <see cref="Ppk"/>; its last step is that index, bit for bit.</summary>
     /// <returns>The steps.</returns>
@@ -82,7 +54,7 @@ public sealed class ProcessPerformance
     /// <inheritdoc />
     public override string ToString() => $"{(Pp is null ? "" : $"Pp {Pp}, ")}Ppk {Ppk}";
 
-    internal static IndexSet Indices<TQuantity>(double? lower, double? upper, SampleStatistics<TQuantity> sample, string name)
+    internal static IndexSet Indices<TQuantity>(in WindowLimits limits, SampleStatistics<TQuantity> sample, string name)
         where TQuantity : struct, IQuantity =>
-        new(lower, upper, sample.MeanSi, ReadingColumn.Scattering<TQuantity>(sample.DeviationSi, name), sample.Count, sample.Count - 1);
+        new(limits, sample.MeanSi, ReadingColumn.Scattering<TQuantity>(sample.DeviationSi, name), sample.Count, sample.Count - 1);
 }

@@ -80,7 +80,7 @@ public sealed class RejudgedReading
 
     /// <summary>An uncertainty wider than any window is as good as the widest one: nothing can be told.</summary>
     private Conformity Judge(double delivered, double expanded, DecisionRule rule) =>
-        Reading.Window.Classify(Si.Torque(delivered), Si.Torque(Math.Min(expanded * delivered, Domains.Sample.High)), rule);
+        Reading.Window.Classify(Si.Torque(delivered), MeasurementUncertainty.Expanded(Si.Torque(Math.Min(expanded * delivered, Domains.Sample.High)), 2), rule);
 
     private static double Delivered(ToolReading reading, double deviation) =>
         CalibrationEquations.DeliveredEquation.Step(null, reading.SiIndicated, deviation);

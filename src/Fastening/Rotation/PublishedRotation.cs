@@ -125,7 +125,7 @@ public sealed class PublishedRotation
     /// <inheritdoc />
     public override string ToString()
     {
-        string window = Window is null ? "no tolerance stated" : FormattableString.Invariant($"{Window.Lower.Degrees:0.#}…{Window.Upper.Degrees:0.#}°");
+        string window = Window is null ? "no tolerance stated" : FormattableString.Invariant($"{Window.Limits.Lower:0.#}…{Window.Limits.Upper:0.#}°");
         string faces = SlopedFaces == SlopedFaces.None ? "" : SlopedFaces == SlopedFaces.One ? ", one face sloped" : ", both faces sloped";
         string start = IsByBoltLength ? "snug" : "the first step";
         return FormattableString.Invariant($"{Degrees:0.#}° ({window}) past {start}: {Table}, {LengthRule}{faces}; steel grips only");

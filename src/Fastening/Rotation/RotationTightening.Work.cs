@@ -40,19 +40,21 @@ public sealed partial class RotationTightening
     /// <returns>Lowest preload (lower limits, highest friction) and highest (upper limits, lowest friction).</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A limit is outside its domain.</exception>
-    /// <exception cref="ArgumentException">At the highest friction no torque turns the thread (exact form), or a corner of the snug preload leaves the elastic range.</exception>
+    /// <exception cref="ArgumentException">A window has one limit, at the highest friction no torque turns the thread (exact form), or a corner of the snug preload leaves the elastic range.</exception>
     /// <exception cref="InvalidOperationException">The model knows a nut factor only.</exception>
     public PreloadRangeAfterRotation PreloadRangeAt(ToleranceWindow<Angle> rotation, ToleranceWindow<Torque> snugTorque, FrictionRange friction)
     {
-        double lower = Guard.Check(Guard.NotNull(snugTorque).Lower, Domains.PositiveTorque, nameof(snugTorque));
-        double upper = Guard.Check(snugTorque.Upper, Domains.PositiveTorque, nameof(snugTorque));
-        Guard.Check(Guard.NotNull(rotation).Lower, Domains.Rotation, nameof(rotation));
-        Guard.Check(rotation.Upper, Domains.Rotation, nameof(rotation));
+        WindowLimits snug = Guard.NotNull(snugTorque).BothLimits(nameof(snugTorque)), turn = Guard.NotNull(rotation).BothLimits(nameof(rotation));
+        double lower = Guard.Check(Si.Torque(snug.Lower), Domains.PositiveTorque, nameof(snugTorque));
+        double upper = Guard.Check(Si.Torque(snug.Upper), Domains.PositiveTorque, nameof(snugTorque));
+        Angle least = Si.Angle(turn.Lower), most = Si.Angle(turn.Upper);
+        Guard.Check(least, Domains.Rotation, nameof(rotation));
+        Guard.Check(most, Domains.Rotation, nameof(rotation));
         FrictionTorqueModel model = FrictionModel("its spread over a range of friction");
         Guard.NotNull(friction);
         return new PreloadRangeAfterRotation(
-            Corner(model.WithFriction(friction.High), lower, Softest, nameof(snugTorque)).PreloadAt(rotation.Lower),
-            Corner(model.WithFriction(friction.Low), upper, Stiffest, nameof(snugTorque)).PreloadAt(rotation.Upper),
+            Corner(model.WithFriction(friction.High), lower, Softest, nameof(snugTorque)).PreloadAt(least),
+            Corner(model.WithFriction(friction.Low), upper, Stiffest, nameof(snugTorque)).PreloadAt(most),
             StiffnessError);
     }
 
@@ -78,14 +80,21 @@ public sealed partial class RotationTightening
     /// the gain is small and is in <see cref="PreloadRangeAt(Angle, FrictionRange)"/>.
     /// </remarks>
     /// <param name="rotation">Rotation past snug, within the elastic range; read at the tool if wind-up was stated.</param>
-    /// <param name="snugPreloadUncertainty">Standard uncertainty of the preload at the snug torque.</param>
-    /// <param name="rotationUncertainty">Standard uncertainty of the rotation, of the start at snug included.</param>
-    /// <param name="complianceUncertainty">Relative standard uncertainty of δ_S + δ_P, 0 to 100 %.</param>
+    /// <param name="snugPreloadUncertainty">Uncertainty of the preload at the snug torque.</param>
+    /// <param name="rotationUncertainty">Uncertainty of the rotation, of the start at snug included.</param>
+    /// <param name="complianceUncertainty">Relative uncertainty of δ_S + δ_P, its standard uncertainty 0 to 100 %.</param>
     /// <returns>Standard uncertainty (k = 1).</returns>
+    /// <exception cref="ArgumentException">No uncertainty was stated.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the rotation goes past the elastic limit.</exception>
     /// <example><code>tightening.StandardUncertaintyAt(Angle.FromDegrees(60),
-    ///     snugPreloadUncertainty: Force.FromKilonewtons(3), rotationUncertainty: Angle.FromDegrees(2), complianceUncertainty: Ratio.FromPercent(8))</code></example>
-    public Force StandardUncertaintyAt(Angle rotation, Force snugPreloadUncertainty, Angle rotationUncertainty, Ratio complianceUncertainty) =>
+    ///     snugPreloadUncertainty: MeasurementUncertainty.Standard(Force.FromKilonewtons(3)),
+    ///     rotationUncertainty: MeasurementUncertainty.Standard(Angle.FromDegrees(2)),
+    ///     complianceUncertainty: MeasurementUncertainty.Standard(Ratio.FromPercent(8)))</code></example>
+    public Force StandardUncertaintyAt(
+        Angle rotation,
+        MeasurementUncertainty<Force> snugPreloadUncertainty,
+        MeasurementUncertainty<Angle> rotationUncertainty,
+        MeasurementUncertainty<Ratio> complianceUncertainty) =>
         Si.Force(Uncertainty(null, rotation, snugPreloadUncertainty, rotationUncertainty, complianceUncertainty));
 
     /// <summary>The work behind <see cref="PreloadAt"/>; its last step is the preload, bit for bit.</summary>
@@ -133,26 +142,37 @@ public sealed partial class RotationTightening
 
     /// <summary>The work behind <see cref="StandardUncertaintyAt"/>; its last step is that uncertainty, bit for bit.</summary>
     /// <param name="rotation">Rotation past snug, within the elastic range.</param>
-    /// <param name="snugPreloadUncertainty">Standard uncertainty of the preload at the snug torque.</param>
-    /// <param name="rotationUncertainty">Standard uncertainty of the rotation.</param>
-    /// <param name="complianceUncertainty">Relative standard uncertainty of δ_S + δ_P.</param>
+    /// <param name="snugPreloadUncertainty">Uncertainty of the preload at the snug torque.</param>
+    /// <param name="rotationUncertainty">Uncertainty of the rotation.</param>
+    /// <param name="complianceUncertainty">Relative uncertainty of δ_S + δ_P.</param>
     /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentException">No uncertainty was stated.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the rotation goes past the elastic limit.</exception>
     /// <example><code>Console.WriteLine(tightening.DeriveStandardUncertaintyAt(
-    ///     Angle.FromDegrees(60), Force.FromKilonewtons(3), rotationUncertainty: Angle.FromDegrees(2), complianceUncertainty: Ratio.FromPercent(8)));</code></example>
-    public Derivation DeriveStandardUncertaintyAt(Angle rotation, Force snugPreloadUncertainty, Angle rotationUncertainty, Ratio complianceUncertainty)
+    ///     Angle.FromDegrees(60), MeasurementUncertainty.Standard(Force.FromKilonewtons(3)),
+    ///     MeasurementUncertainty.Standard(Angle.FromDegrees(2)), MeasurementUncertainty.Standard(Ratio.FromPercent(8))));</code></example>
+    public Derivation DeriveStandardUncertaintyAt(
+        Angle rotation,
+        MeasurementUncertainty<Force> snugPreloadUncertainty,
+        MeasurementUncertainty<Angle> rotationUncertainty,
+        MeasurementUncertainty<Ratio> complianceUncertainty)
     {
         var work = new Derivation("Standard uncertainty of the preload after snug torque and rotation");
         Uncertainty(work, rotation, snugPreloadUncertainty, rotationUncertainty, complianceUncertainty);
         return work.KeepWhatCounts();
     }
 
-    private double Uncertainty(Derivation? work, Angle rotation, Force snugPreloadUncertainty, Angle rotationUncertainty, Ratio complianceUncertainty)
+    private double Uncertainty(
+        Derivation? work, Angle rotation,
+        MeasurementUncertainty<Force> snugPreloadUncertainty,
+        MeasurementUncertainty<Angle> rotationUncertainty,
+        MeasurementUncertainty<Ratio> complianceUncertainty)
     {
         double angle = Si.ToRadians(Guard.Check(rotation, Domains.Rotation));
-        double ofSnug = Guard.Check(snugPreloadUncertainty, Domains.Force);
-        double ofReading = Si.ToRadians(Guard.Check(rotationUncertainty, Domains.Rotation));
-        double ofCompliance = Guard.Check(complianceUncertainty, Domains.RelativeUncertainty);
+        double ofSnug = Guard.Check(Si.Force(snugPreloadUncertainty.Standard(nameof(snugPreloadUncertainty))), Domains.Force, nameof(snugPreloadUncertainty));
+        double ofReading = Si.ToRadians(
+            Guard.Check(Si.Angle(rotationUncertainty.Standard(nameof(rotationUncertainty))), Domains.Rotation, nameof(rotationUncertainty)));
+        double ofCompliance = complianceUncertainty.Standard(nameof(complianceUncertainty));
         if (!PreloadAt(rotation).IsElastic) Guard.RefuseAgainst(nameof(rotation), rotation, $"at most {Guard.ShowToCompare(ElasticRotation)}, where the elastic limit is reached");
         double perPreload = AtTool(work, ArmsOf(work));
         double gain = RotationTighteningEquations.PreloadGainEquation.Step(work, angle, perPreload);

@@ -59,7 +59,7 @@ public sealed class AssemblyStress
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="ArgumentException">At the highest thread friction no torque turns the thread (exact form).</exception>
-    /// <example><code>bool safe = AssemblyStress.HighestAt(model, window.Upper, range).VonMises &lt; strength.YieldStrength * 0.9;</code></example>
+    /// <example><code>bool safe = AssemblyStress.HighestAt(model, torque, range).VonMises &lt; strength.YieldStrength * 0.9;</code></example>
     public static AssemblyStress HighestAt(
         FrictionTorqueModel model, Torque torque, FrictionRange friction,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)

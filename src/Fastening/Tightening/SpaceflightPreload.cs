@@ -11,7 +11,7 @@ namespace Fastening;
 /// change, creep and embedding under load are apart.
 /// </remarks>
 /// <example><code>PreloadRange range = SpaceflightPreload.ByTm106943(
-///     TorquePreloadModel.FromNutFactor(0.2, Length.FromInches(0.25)), Torque.FromPoundForceInches(90), uncertainty: Ratio.FromPercent(25));</code></example>
+///     TorquePreloadModel.FromNutFactor(0.2, Length.FromInches(0.25)), Torque.FromPoundForceInches(90), preloadVariation: Ratio.FromPercent(25));</code></example>
 public static class SpaceflightPreload
 {
     private const double RelaxationOfTm106943 = 0.05;
@@ -21,15 +21,15 @@ public static class SpaceflightPreload
     /// <summary>Lowest and highest preload by NASA TM-106943 (1995), eqs. (14) to (16): (1 − Γ)F/1.05 and (1 + Γ)F.</summary>
     /// <param name="model">Torque and nominal preload.</param>
     /// <param name="torque">Torque at the fastener.</param>
-    /// <param name="uncertainty">Uncertainty Γ of the preload at a torque, 0 to below 100 %; the memorandum takes 25 %. Never defaulted.</param>
+    /// <param name="preloadVariation">Γ: all preloads at a torque are taken to lie within ± Γ of the nominal one; a limit, no standard uncertainty; 0 to below 100 %; the memorandum takes 25 %. Never defaulted.</param>
     /// <returns>The range; the relaxation of 5 % is counted in its lower end.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>SpaceflightPreload.ByTm106943(model, Torque.FromNewtonMeters(150), uncertainty: Ratio.FromPercent(25)).Minimum</code></example>
-    public static PreloadRange ByTm106943(TorquePreloadModel model, Torque torque, Ratio uncertainty)
+    /// <example><code>SpaceflightPreload.ByTm106943(model, Torque.FromNewtonMeters(150), preloadVariation: Ratio.FromPercent(25)).Minimum</code></example>
+    public static PreloadRange ByTm106943(TorquePreloadModel model, Torque torque, Ratio preloadVariation)
     {
         double nominal = Si.Of(Guard.NotNull(model).PreloadAt(torque));
-        double share = Guard.Check(uncertainty, ShareDomain);
+        double share = Guard.Check(preloadVariation, ShareDomain);
         return new PreloadRange(
             ScatterEquations.RelaxedPreloadOfTm106943(share, nominal, RelaxationOfTm106943), ScatterEquations.HighestPreload(share, nominal));
     }
@@ -37,31 +37,31 @@ public static class SpaceflightPreload
     /// <summary>The work behind the lowest preload of <see cref="ByTm106943"/>; its last step is that preload, bit for bit.</summary>
     /// <param name="model">Torque and nominal preload.</param>
     /// <param name="torque">Torque at the fastener.</param>
-    /// <param name="uncertainty">Uncertainty Γ of the preload at a torque, 0 to below 100 %.</param>
+    /// <param name="preloadVariation">Γ: all preloads at a torque are taken to lie within ± Γ of the nominal one; a limit, no standard uncertainty; 0 to below 100 %.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>Console.WriteLine(SpaceflightPreload.DeriveMinimumByTm106943(model, Torque.FromNewtonMeters(150), Ratio.FromPercent(25)));</code></example>
-    public static Derivation DeriveMinimumByTm106943(TorquePreloadModel model, Torque torque, Ratio uncertainty)
+    public static Derivation DeriveMinimumByTm106943(TorquePreloadModel model, Torque torque, Ratio preloadVariation)
     {
         Derivation work = DeriveNominal("Lowest preload by NASA TM-106943", Guard.NotNull(model), torque);
-        ScatterEquations.RelaxedPreloadOfTm106943Equation.Step(work, Guard.Check(uncertainty, ShareDomain), work.Result, RelaxationOfTm106943);
+        ScatterEquations.RelaxedPreloadOfTm106943Equation.Step(work, Guard.Check(preloadVariation, ShareDomain), work.Result, RelaxationOfTm106943);
         return work.KeepWhatCounts();
     }
 
     /// <summary>Lowest and highest preload by NASA-STD-5020 (as stated in J. Failure Analysis and Prevention 19, 2019): (1 − Γ)F less relaxation, and (1 + Γ)F.</summary>
     /// <param name="model">Torque and nominal preload.</param>
     /// <param name="torque">Torque at the fastener.</param>
-    /// <param name="uncertainty">Uncertainty Γ of the preload at a torque, 0 to below 100 %: 35 % unlubricated, 25 % lubricated in that statement.</param>
+    /// <param name="preloadVariation">Γ: all preloads at a torque are taken to lie within ± Γ of the nominal one; a limit, no standard uncertainty; 0 to below 100 %: 35 % unlubricated, 25 % lubricated in that statement.</param>
     /// <param name="relaxation">Relaxation as a share of the lowest preload, 0 to below 100 %; 5 % where no test says otherwise (from memory).</param>
     /// <returns>The range; the relaxation is counted in its lower end.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>SpaceflightPreload.ByNasaStd5020(model, Torque.FromNewtonMeters(150), uncertainty: Ratio.FromPercent(25), relaxation: Ratio.FromPercent(5))</code></example>
-    public static PreloadRange ByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio uncertainty, Ratio relaxation)
+    /// <example><code>SpaceflightPreload.ByNasaStd5020(model, Torque.FromNewtonMeters(150), preloadVariation: Ratio.FromPercent(25), relaxation: Ratio.FromPercent(5))</code></example>
+    public static PreloadRange ByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio preloadVariation, Ratio relaxation)
     {
         double nominal = Si.Of(Guard.NotNull(model).PreloadAt(torque));
-        double share = Guard.Check(uncertainty, ShareDomain);
+        double share = Guard.Check(preloadVariation, ShareDomain);
         return new PreloadRange(
             ScatterEquations.RelaxedPreload(share, nominal, Guard.Check(relaxation, ShareDomain)), ScatterEquations.HighestPreload(share, nominal));
     }
@@ -69,18 +69,18 @@ public static class SpaceflightPreload
     /// <summary>The work behind the lowest preload of <see cref="ByNasaStd5020"/>; its last step is that preload, bit for bit.</summary>
     /// <param name="model">Torque and nominal preload.</param>
     /// <param name="torque">Torque at the fastener.</param>
-    /// <param name="uncertainty">Uncertainty Γ of the preload at a torque, 0 to below 100 %.</param>
+    /// <param name="preloadVariation">Γ: all preloads at a torque are taken to lie within ± Γ of the nominal one; a limit, no standard uncertainty; 0 to below 100 %.</param>
     /// <param name="relaxation">Relaxation as a share of the lowest preload, 0 to below 100 %.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>Console.WriteLine(SpaceflightPreload.DeriveMinimumByNasaStd5020(model, Torque.FromNewtonMeters(150), Ratio.FromPercent(25),
     ///     Ratio.FromPercent(5)));</code></example>
-    public static Derivation DeriveMinimumByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio uncertainty, Ratio relaxation)
+    public static Derivation DeriveMinimumByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio preloadVariation, Ratio relaxation)
     {
         Derivation work = DeriveNominal("Lowest preload by NASA-STD-5020", Guard.NotNull(model), torque);
         ScatterEquations.RelaxedPreloadEquation.Step(
-            work, Guard.Check(uncertainty, ShareDomain), work.Result, Guard.Check(relaxation, ShareDomain));
+            work, Guard.Check(preloadVariation, ShareDomain), work.Result, Guard.Check(relaxation, ShareDomain));
         return work.KeepWhatCounts();
     }
 

@@ -22,9 +22,9 @@ internal readonly struct DecisionLimits
         if (low <= high)
         {
             // What Shrink would leave, without building it: this is the path of every single decision.
-            double slack = Math.Max(Math.Abs(low), Math.Abs(high)) * Tolerance.Widening;
-            _acceptLow = low - slack;
-            _acceptHigh = high + slack;
+            double slack = WindowLimits.Slack(low, high);
+            _acceptLow = Math.Max(low - slack, double.MinValue);
+            _acceptHigh = Math.Min(high + slack, double.MaxValue);
             return;
         }
 

@@ -6,24 +6,24 @@ namespace Fastening;
 /// <summary>A decision on one reading by an agreed rule, with what belongs into the record.</summary>
 /// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
 /// <remarks>Zones after ILAC-G8:09/2019; probability after JCGM 106:2012 §7 with nothing known before the reading (both from memory).</remarks>
-/// <example><code>Decision&lt;Torque&gt; decision = window.Decide(reading, Torque.FromNewtonMeters(0.6), DecisionRule.IlacG8);
+/// <example><code>Decision&lt;Torque&gt; decision = window.Decide(reading, readingUncertainty, DecisionRule.IlacG8);
 /// if (decision.Zone == DecisionZone.ConditionalAccept) Console.WriteLine(decision.Reason);</code></example>
 public sealed class Decision<TQuantity>
     where TQuantity : struct, IQuantity
 {
-    internal Decision(ToleranceWindow<TQuantity> window, TQuantity reading, TQuantity expandedUncertainty, DecisionRule rule, in GuardBands bands)
+    internal Decision(ToleranceWindow<TQuantity> window, TQuantity reading, MeasurementUncertainty<TQuantity> uncertainty, DecisionRule rule, in GuardBands bands)
     {
         var limits = new DecisionLimits(window.Limits, bands);
         double value = Si.Of(reading);
         Window = window;
         Reading = reading;
-        ExpandedUncertainty = expandedUncertainty;
+        Uncertainty = uncertainty;
         Rule = rule;
         Zone = limits.ZoneOf(value);
         Conformity = limits.Classify(value);
         GuardBand = double.IsNaN(bands.Inside) ? null : Si.Make<TQuantity>(bands.Inside);
         AcceptanceWindow = !double.IsNaN(bands.Inside) && window.Limits.Shrink(bands.Inside) is WindowLimits accepted ? new(accepted) : null;
-        ProbabilityOfConformity = NormalKnowledge.ProbabilityWithin(window.Limits, value, Si.Of(expandedUncertainty) / 2);
+        ProbabilityOfConformity = NormalKnowledge.ProbabilityWithin(window.Limits, value, uncertainty.Standard(nameof(uncertainty)));
         Reason = DecisionReason.For(Zone, window.Limits, bands, value, Si.BaseUnit<TQuantity>(), rule.Name);
     }
 
@@ -33,8 +33,8 @@ public sealed class Decision<TQuantity>
     /// <summary>The reading.</summary>
     public TQuantity Reading { get; }
 
-    /// <summary>Expanded uncertainty of the reading, coverage factor 2.</summary>
-    public TQuantity ExpandedUncertainty { get; }
+    /// <summary>Uncertainty of the reading, as it was stated; the rule counts it with k = 2.</summary>
+    public MeasurementUncertainty<TQuantity> Uncertainty { get; }
 
     /// <summary>The rule that was agreed.</summary>
     public DecisionRule Rule { get; }
@@ -51,7 +51,7 @@ public sealed class Decision<TQuantity>
     /// <summary>The window in which readings are accepted; null when nothing is.</summary>
     public ToleranceWindow<TQuantity>? AcceptanceWindow { get; }
 
-    /// <summary>Probability that the true value lies within the limits, with u = U/2, 0 to 1; <see cref="SpecificRisk"/> counts a prior.</summary>
+    /// <summary>Probability that the true value lies within the limits, 0 to 1; <see cref="SpecificRisk"/> counts a prior.</summary>
     public double ProbabilityOfConformity { get; }
 
     /// <summary>The decision in words: one sentence for the record.</summary>

@@ -6,9 +6,12 @@ internal static class DecisionReason
     public static string For(DecisionZone zone, in WindowLimits window, in GuardBands bands, double reading, string unit, string rule)
     {
         string Show(double value) => Interval.Format(value, unit);
-        string what = $"{Show(reading)} against {Show(window.Lower)} to {Show(window.Upper)}";
+        string limits = !window.HasUpper ? $"at least {Show(window.Lower)}"
+            : !window.HasLower ? $"at most {Show(window.Upper)}"
+            : $"{Show(window.Lower)} to {Show(window.Upper)}";
+        string what = $"{Show(reading)} against {limits}";
         double inside = Math.Min(reading - window.Lower, window.Upper - reading);
-        string where = inside >= 0 ? $"{Show(inside)} inside the nearer limit" : $"{Show(-inside)} beyond the limit";
+        string where = inside >= 0 ? $"{Show(inside)} inside the {(window.IsOneSided ? "" : "nearer ")}limit" : $"{Show(-inside)} beyond the limit";
         return zone switch
         {
             DecisionZone.Accept => $"Accepted: {what} is {where}; the rule ({rule}) {Band(bands, Show)}.",

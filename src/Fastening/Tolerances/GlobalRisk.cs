@@ -10,14 +10,14 @@ namespace Fastening;
 /// normal readings only.
 /// </remarks>
 /// <example><code>GlobalRisk risk = GlobalRisk.Of(window, window.AcceptanceWindow(Torque.FromNewtonMeters(0.6)),
-///     Prior.Normal(Torque.FromNewtonMeters(50.2), Torque.FromNewtonMeters(0.8)), standardUncertainty: Torque.FromNewtonMeters(0.3));</code></example>
+///     Prior.Normal(Torque.FromNewtonMeters(50.2), Torque.FromNewtonMeters(0.8)), MeasurementUncertainty.Standard(Torque.FromNewtonMeters(0.3)));</code></example>
 public sealed class GlobalRisk
 {
-    private GlobalRisk(double conforming, double acceptedInside, double acceptedOutside)
+    private GlobalRisk(double conforming, double rejectedInside, double acceptedInside, double acceptedOutside)
     {
         ProbabilityOfConformity = conforming;
         Consumer = acceptedOutside;
-        Producer = Math.Max(0, conforming - acceptedInside);
+        Producer = rejectedInside;
         ProbabilityOfAcceptance = acceptedInside + acceptedOutside;
     }
 
@@ -41,27 +41,28 @@ public sealed class GlobalRisk
     /// <param name="window">The tolerance window.</param>
     /// <param name="acceptanceWindow">The window in which readings are accepted; null when none is.</param>
     /// <param name="process">The process, N(y0, u0²).</param>
-    /// <param name="standardUncertainty">Standard uncertainty u_m (k = 1) of the readings, greater than 0.</param>
+    /// <param name="uncertainty">Uncertainty of the readings, greater than 0; u_m is their standard uncertainty.</param>
     /// <returns>The risk.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="window"/> or <paramref name="process"/> is null.</exception>
+    /// <exception cref="ArgumentException">No uncertainty was stated.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>GlobalRisk risk = GlobalRisk.Of(window, window, process, standardUncertainty: Torque.FromNewtonMeters(0.3));     // simple acceptance
+    /// <example><code>GlobalRisk risk = GlobalRisk.Of(window, window, process, MeasurementUncertainty.Standard(Torque.FromNewtonMeters(0.3)));     // simple acceptance
     /// Console.WriteLine(risk);     // N(50.2, 0.8²) in 48 … 52 N·m: consumer's risk 0.3749 %, producer's risk 1.1129 %</code></example>
     public static GlobalRisk Of<TQuantity>(
-        ToleranceWindow<TQuantity> window, ToleranceWindow<TQuantity>? acceptanceWindow, Prior<TQuantity> process, TQuantity standardUncertainty)
+        ToleranceWindow<TQuantity> window, ToleranceWindow<TQuantity>? acceptanceWindow, Prior<TQuantity> process, MeasurementUncertainty<TQuantity> uncertainty)
         where TQuantity : struct, IQuantity
     {
         WindowLimits limits = Guard.NotNull(window).Limits;
         double mean = Guard.NotNull(process).MeanSi, spread = process.DeviationSi;
-        double measuring = Prior<TQuantity>.CheckDeviation(standardUncertainty, nameof(standardUncertainty));
+        double measuring = uncertainty.Positive(nameof(uncertainty));
         double conforming = NormalKnowledge.ProbabilityWithin(limits, mean, spread);
-        if (acceptanceWindow is null) return new GlobalRisk(conforming, 0, 0);
-        WindowLimits accepted = acceptanceWindow.Limits;
-        double Accepted(double from, double to) => NormalKnowledge.AcceptedShare(from, to, accepted, mean, spread, measuring);
+        if (acceptanceWindow is null) return new GlobalRisk(conforming, conforming, 0, 0);
+        var quadrature = new ProcessQuadrature(acceptanceWindow.Limits, mean, spread, measuring);
         return new GlobalRisk(
             conforming,
-            Accepted(limits.Lower, limits.Upper),
-            Accepted(double.NegativeInfinity, limits.Lower) + Accepted(limits.Upper, double.PositiveInfinity));
+            quadrature.Rejected(limits.Lower, limits.Upper),
+            quadrature.Accepted(limits.Lower, limits.Upper),
+            quadrature.Accepted(double.NegativeInfinity, limits.Lower) + quadrature.Accepted(limits.Upper, double.PositiveInfinity));
     }
 
     /// <inheritdoc />

@@ -12,7 +12,7 @@ public sealed class Prior<TQuantity>
     where TQuantity : struct, IQuantity
 {
     /// <summary>Below this a deviation is a slip, not a spread.</summary>
-    private const double LeastDeviation = 1e-12;
+    internal const double LeastDeviation = 1e-12;
 
     internal Prior(double mean, double deviation)
     {
@@ -32,14 +32,15 @@ public sealed class Prior<TQuantity>
 
     /// <summary>What is known after a reading: equations decision.posterior-mean and decision.posterior-deviation.</summary>
     /// <param name="reading">The reading.</param>
-    /// <param name="standardUncertainty">Standard uncertainty of the reading, greater than 0.</param>
+    /// <param name="uncertainty">Uncertainty of the reading, greater than 0.</param>
     /// <returns>The posterior, which is the prior of the next reading.</returns>
+    /// <exception cref="ArgumentException">No uncertainty was stated.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>Prior&lt;Torque&gt; after = process.After(Torque.FromNewtonMeters(51.7), standardUncertainty: Torque.FromNewtonMeters(0.3));</code></example>
-    public Prior<TQuantity> After(TQuantity reading, TQuantity standardUncertainty)
+    /// <example><code>Prior&lt;Torque&gt; after = process.After(Torque.FromNewtonMeters(51.7), MeasurementUncertainty.Standard(Torque.FromNewtonMeters(0.3)));</code></example>
+    public Prior<TQuantity> After(TQuantity reading, MeasurementUncertainty<TQuantity> uncertainty)
     {
         double value = ToleranceWindow<TQuantity>.Check(reading, fromZero: false, nameof(reading));
-        double measuring = CheckDeviation(standardUncertainty, nameof(standardUncertainty));
+        double measuring = uncertainty.Positive(nameof(uncertainty));
         return new(
             DecisionEquations.PosteriorMean(MeanSi, DeviationSi, value, measuring), DecisionEquations.PosteriorDeviation(DeviationSi, measuring));
     }

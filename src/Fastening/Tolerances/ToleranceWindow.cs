@@ -87,4 +87,26 @@ public static class ToleranceWindow
         if (high < value) Guard.RefuseAgainst(nameof(upper), upper, $"at least the target, {Guard.ShowToCompare(target)}");
         return new(new WindowLimits(low, value, high));
     }
+
+    /// <summary>A lower limit alone: there is no upper limit and no target.</summary>
+    /// <typeparam name="TQuantity">The quantity.</typeparam>
+    /// <param name="lower">Lower limit.</param>
+    /// <returns>The window; its <see cref="ToleranceWindow{TQuantity}.Upper"/> and <see cref="ToleranceWindow{TQuantity}.Target"/> are null.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The limit is outside its domain.</exception>
+    /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>ToleranceWindow&lt;Force&gt; preload = ToleranceWindow.AtLeast(Force.FromKilonewtons(72));</code></example>
+    public static ToleranceWindow<TQuantity> AtLeast<TQuantity>(TQuantity lower)
+        where TQuantity : struct, IQuantity =>
+        new(new WindowLimits(ToleranceWindow<TQuantity>.Check(lower, fromZero: false, nameof(lower)), double.NaN, double.PositiveInfinity));
+
+    /// <summary>An upper limit alone: there is no lower limit and no target.</summary>
+    /// <typeparam name="TQuantity">The quantity.</typeparam>
+    /// <param name="upper">Upper limit.</param>
+    /// <returns>The window; its <see cref="ToleranceWindow{TQuantity}.Lower"/> and <see cref="ToleranceWindow{TQuantity}.Target"/> are null.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The limit is outside its domain.</exception>
+    /// <exception cref="NotSupportedException">The quantity is not one of tightening.</exception>
+    /// <example><code>ToleranceWindow&lt;Torque&gt; runDown = ToleranceWindow.AtMost(Torque.FromNewtonMeters(8));</code></example>
+    public static ToleranceWindow<TQuantity> AtMost<TQuantity>(TQuantity upper)
+        where TQuantity : struct, IQuantity =>
+        new(new WindowLimits(double.NegativeInfinity, double.NaN, ToleranceWindow<TQuantity>.Check(upper, fromZero: false, nameof(upper))));
 }

@@ -1,11 +1,13 @@
+using System.Globalization;
 using Fastening.Internals;
 using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>A target with a lower and an upper limit; a reading equal to a limit, in any unit, conforms.</summary>
+/// <summary>Limits of a quantity, both or one of them, mostly with a target; a reading equal to a limit, in any unit, conforms.</summary>
 /// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
-/// <remarks>Arithmetic that can leave nothing answers null. Limits are widened by 1e-12 of the largest for <see cref="Classify(TQuantity)"/> only.</remarks>
+/// <remarks>A side without a limit (<see cref="ToleranceWindow.AtLeast"/>, <see cref="ToleranceWindow.AtMost"/>) is null: do not state a far limit in its
+/// place, a rule that depends on the width of the window would take it for a real one. Arithmetic that can leave nothing answers null. Limits are widened by 1e-12 of the largest for <see cref="Classify(TQuantity)"/> only.</remarks>
 /// <example><code>ToleranceWindow&lt;Torque&gt; window = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(48), Torque.FromNewtonMeters(52));
 /// Conformity verdict = window.Classify(Torque.FromNewtonMeters(52.4));   // Above</code></example>
 public sealed partial class ToleranceWindow<TQuantity>
@@ -17,18 +19,18 @@ public sealed partial class ToleranceWindow<TQuantity>
 
     internal ToleranceWindow(in WindowLimits limits) => _limits = limits;
 
-    /// <summary>Lower limit.</summary>
-    public TQuantity Lower => Si.Make<TQuantity>(_limits.Lower);
+    /// <summary>Lower limit; null when there is none.</summary>
+    public TQuantity? Lower => Maybe(_limits.Lower);
 
-    /// <summary>Target.</summary>
-    public TQuantity Target => Si.Make<TQuantity>(_limits.Target);
+    /// <summary>Target; null when none was stated, as with one limit.</summary>
+    public TQuantity? Target => Maybe(_limits.Target);
 
-    /// <summary>Upper limit.</summary>
-    public TQuantity Upper => Si.Make<TQuantity>(_limits.Upper);
+    /// <summary>Upper limit; null when there is none.</summary>
+    public TQuantity? Upper => Maybe(_limits.Upper);
 
     /// <summary>The verdict on a reading.</summary>
     /// <param name="reading">The reading, in any unit.</param>
-    /// <returns>Below, Within or Above.</returns>
+    /// <returns>Below, Within or Above; never Below without a lower limit, never Above without an upper one.</returns>
     public Conformity Classify(TQuantity reading) => _limits.Classify(Si.Of(reading));
 
     /// <summary>The verdicts on many readings; a reading that is not finite is Undefined.</summary>
@@ -42,7 +44,7 @@ public sealed partial class ToleranceWindow<TQuantity>
         for (int i = 0; i < readingsInSiOrDegrees.Length; i++) verdicts[i] = limits.Classify(readingsInSiOrDegrees[i]);
     }
 
-    /// <summary>What both windows permit, with this window's target, moved to the nearer limit if it falls outside.</summary>
+    /// <summary>What both windows permit, with this window's target, else the other's, moved to the nearer limit if it falls outside.</summary>
     /// <param name="other">The other window.</param>
     /// <returns>The common window, or null when there is none.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="other"/> is null.</exception>
@@ -58,7 +60,7 @@ public sealed partial class ToleranceWindow<TQuantity>
     public ToleranceWindow<TQuantity> Scale(double factor)
     {
         WindowLimits scaled = _limits.Scale(Guard.Check(factor, Domains.Factor));
-        if (!(scaled.Lower >= -Bound && scaled.Upper <= Bound))
+        if (scaled.Lower < -Bound && scaled.HasLower || scaled.Upper > Bound && scaled.HasUpper || scaled.Lower > Bound || scaled.Upper < -Bound)
         {
             Guard.RefuseAgainst(nameof(factor), factor, $"so small that the limits stay within {new Interval(-Bound, Bound).Describe(1, Si.BaseUnit<TQuantity>())}");
         }
@@ -87,23 +89,28 @@ public sealed partial class ToleranceWindow<TQuantity>
         Wrap(_limits.Shrink(Check(guardBand, fromZero: false, nameof(guardBand))));
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"{_limits.Target:0.######} ({_limits.Lower:0.######} … {_limits.Upper:0.######}){Si.BaseUnitSuffix<TQuantity>()}");
+    public override string ToString() => Text(value => value.ToString("0.######", CultureInfo.InvariantCulture), Si.BaseUnitSuffix<TQuantity>());
 
     /// <summary>Target and limits in a unit of the trade, rounded to the decimals of a display; the limits are not rounded inward.</summary>
     /// <param name="unit">The unit to write.</param>
     /// <param name="decimals">Digits after the decimal point, 0 to 15.</param>
-    /// <returns>Invariant text such as <c>110.6 (106.2 … 115.1) lbf·ft</c>.</returns>
+    /// <returns>Invariant text such as <c>110.6 (106.2 … 115.1) lbf·ft</c> or <c>at least 106.2 lbf·ft</c>.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="unit"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="decimals"/> is outside 0 to 15.</exception>
     public string ToString(ShopUnit<TQuantity> unit, int decimals)
     {
-        string Number(TQuantity value) => Guard.NotNull(unit).Format(value, decimals).Replace(unit.Symbol, "").TrimEnd();
-        string upper = Guard.NotNull(unit).Format(Upper, decimals);
-        return $"{Number(Target)} ({Number(Lower)} … {Number(Upper)}){upper.Substring(Number(Upper).Length)}";
+        string Number(double value) => Guard.NotNull(unit).Format(Si.Make<TQuantity>(value), decimals).Replace(unit.Symbol, "").TrimEnd();
+        double some = _limits.HasUpper ? _limits.Upper : _limits.Lower;
+        string withUnit = Guard.NotNull(unit).Format(Si.Make<TQuantity>(some), decimals);
+        return Text(Number, withUnit.Substring(Number(some).Length));
     }
 
     internal WindowLimits Limits => _limits;
+
+    /// <summary>The limits where a calculation needs both.</summary>
+    internal WindowLimits BothLimits(string name) => _limits.IsOneSided
+        ? throw new ArgumentException($"{name} is {this}; both limits are needed here.", name)
+        : _limits;
 
     internal static double Check(TQuantity value, bool fromZero, string name)
     {
@@ -116,6 +123,17 @@ public sealed partial class ToleranceWindow<TQuantity>
 
         return si;
     }
+
+    private string Text(Func<double, string> number, string unit)
+    {
+        if (!_limits.HasUpper) return $"at least {number(_limits.Lower)}{unit}";
+        if (!_limits.HasLower) return $"at most {number(_limits.Upper)}{unit}";
+        string between = $"{number(_limits.Lower)} … {number(_limits.Upper)}";
+        return double.IsNaN(_limits.Target) ? between + unit : $"{number(_limits.Target)} ({between}){unit}";
+    }
+
+    /// <summary>What is not there is not finite.</summary>
+    private static TQuantity? Maybe(double value) => Math.Abs(value) <= double.MaxValue ? Si.Make<TQuantity>(value) : null;
 
     private static ToleranceWindow<TQuantity>? Wrap(WindowLimits? limits) => limits is WindowLimits some ? new(some) : null;
 }

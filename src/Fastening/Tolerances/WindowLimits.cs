@@ -5,6 +5,7 @@ namespace Fastening.Internals;
 /// <summary>
 /// The interval of doubles under every window. The limits are widened by 1e-12 of the largest of them and the target, because decimal
 /// limits, deviations, percentages and unit changes miss each other in the last bits: a reading equal to a limit, in any unit, conforms.
+/// A side without a limit is infinite; a target that nobody stated is NaN.
 /// </summary>
 internal readonly struct WindowLimits
 {
@@ -13,9 +14,11 @@ internal readonly struct WindowLimits
         Lower = lower;
         Target = target;
         Upper = upper;
-        double slack = Math.Max(Math.Max(Math.Abs(lower), Math.Abs(upper)), Math.Abs(target)) * Tolerance.Widening;
-        Lowest = lower - slack;
-        Highest = upper + slack;
+        double slack = Slack(lower, upper, target);
+
+        // The widest finite numbers on an open side: an infinite reading then has no verdict there either.
+        Lowest = Math.Max(lower - slack, double.MinValue);
+        Highest = Math.Min(upper + slack, double.MaxValue);
     }
 
     public double Lower { get; }
@@ -30,8 +33,14 @@ internal readonly struct WindowLimits
     /// <summary>The upper limit, widened.</summary>
     public double Highest { get; }
 
-    /// <summary>Half the width between the limits.</summary>
+    /// <summary>Half the width between the limits; infinite with one limit.</summary>
     public double HalfWidth => (Upper - Lower) / 2;
+
+    public bool HasLower => Lower >= double.MinValue;
+
+    public bool HasUpper => Upper <= double.MaxValue;
+
+    public bool IsOneSided => !(HasLower && HasUpper);
 
     /// <summary>A reading that is not finite has no verdict; NaN fails every comparison and ends as the infinities do.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -49,7 +58,7 @@ internal readonly struct WindowLimits
     {
         double lower = Math.Max(Lower, other.Lower);
         double upper = Math.Min(Upper, other.Upper);
-        return Between(lower, Target, upper);
+        return Between(lower, double.IsNaN(Target) ? other.Target : Target, upper);
     }
 
     public WindowLimits Scale(double factor) => new(Lower * factor, Target * factor, Upper * factor);
@@ -68,6 +77,10 @@ internal readonly struct WindowLimits
         return new WindowLimits(first * step, target * step, last * step);
     }
 
+    /// <summary>By how much the limits are widened: relative to the largest number that the window has.</summary>
+    public static double Slack(double lower, double upper, double target = double.NaN) =>
+        Math.Max(Math.Max(Size(lower), Size(upper)), Size(target)) * Tolerance.Widening;
+
     public WindowLimits? Shrink(double guardBand) => Between(Lower + guardBand, Target, Upper - guardBand);
 
     /// <summary>The limits with the target moved inside; null when they have crossed.</summary>
@@ -77,4 +90,7 @@ internal readonly struct WindowLimits
         if (lower > upper && lower - upper <= Tolerance.Widening * Math.Max(Math.Abs(lower), Math.Abs(upper))) lower = upper;
         return lower > upper ? null : new WindowLimits(lower, Math.Min(Math.Max(target, lower), upper), upper);
     }
+
+    /// <summary>Neither a limit that is not there nor a target that was not stated has a size.</summary>
+    private static double Size(double value) => Math.Abs(value) is var size and <= double.MaxValue ? size : 0;
 }

@@ -5,8 +5,8 @@ namespace Fastening;
 
 /// <summary>The stretch of the curve that rises along a line, and that line.</summary>
 /// <remarks>
-/// The line is fitted robustly (Huber weights) to the means over a sixteenth of the smoothing window each. The standard error takes those for
-/// independent: slower ripple and drift are not in it. The slope
+/// The line is fitted robustly (Huber weights) to the means over a sixteenth of the smoothing window each. The standard error allows for
+/// neighbouring means that err alike; slow drift and a wrong choice of the region are not in it: those are remarks of doubt. The slope
 /// is that at the tool; with friction and stiffness it is dM/dθ = κ P_h/(2π(δ_S + δ_P)) at the fastener, less what the tool winds up.
 /// </remarks>
 /// <example><code>RotationalStiffness? slope = analysis.ElasticRegion?.Slope;</code></example>
@@ -34,7 +34,7 @@ public sealed class ElasticRegion
     /// <summary>Standard error of the slope.</summary>
     public RotationalStiffness SlopeStandardError { get; }
 
-    /// <summary>Standard deviation of the samples about the line.</summary>
+    /// <summary>Standard deviation about the line of the samples that turned the fastener on, from their mean distance.</summary>
     public Torque Scatter { get; }
 
     /// <summary>Number of samples in the fit.</summary>

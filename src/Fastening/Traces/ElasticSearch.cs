@@ -1,20 +1,25 @@
+using System.Buffers;
+
 namespace Fastening;
 
 /// <summary>
-/// The elastic region of a smoothed curve. The greatest slope is looked for on the last rise to the peak, from half the peak torque on, so that
-/// a start-up or a bump in the run-down is not taken for it. From there the region spreads both ways while the slope stays near: first within a
-/// quarter of the greatest slope, whose noise is in it, then within 15 % of the line fitted to that. A dip shorter than half a window does not
-/// end it.
+/// The elastic region of a smoothed curve: where most torque is gained anew at a steady slope. From every step before the peak a stretch spreads
+/// while the slope stays near; that which rises most above the highest torque shortly before it is the seed. From there the region spreads along
+/// its fitted line. A gap, such as a dip or a change of speed, is crossed only when the curve comes back to the same line behind it.
 /// </summary>
 internal readonly ref struct ElasticSearch
 {
-    private const double ShareOfPeak = 0.5;
-    private const double CoarseShare = 0.75;
+    private const double CoarseShare = 0.25;
     private const double FineShare = 0.15;
+    private const double LeastShareOfCoarse = 0.5;
     private const double LeastRiseInScatters = 4;
     private const double LeastSlopeInErrors = 8;
+    private const double MostScatters = 5;
+    private const double LikeSlope = 0.02;
     private const int LeastSamples = 5;
-    private const int Half = SmoothedCurve.StepsPerWindow / 2;
+    private const int Rounds = 2;
+    private const int WindowsBefore = 3;
+    private const int WindowsOfGap = 3;
 
     private readonly SmoothedCurve _curve;
     private readonly ReadOnlySpan<double> _angles;
@@ -30,59 +35,111 @@ internal readonly ref struct ElasticSearch
     /// <summary>The region, or null when no stretch rises significantly along a line.</summary>
     public ElasticFit? Find(int peak)
     {
-        if (!(_curve.Level(peak) > 0)) return null;
-        int steepest = Steepest(peak);
-        if (steepest < 0) return null;
-        double greatest = _curve.Slope(steepest);
-        ElasticFit coarse = Fit(Spread(steepest, CoarseShare * greatest, double.PositiveInfinity));
-        if (!(coarse.Line.Slope > 0)) return null;
-        double slope = coarse.Line.Slope;
-        ElasticFit fine = Fit(Spread(coarse.Middle, (1 - FineShare) * slope, (1 + FineShare) * slope));
-        if (fine.LastSample - fine.FirstSample + 1 < LeastSamples) return null;
-        fine = fine with { Scatter = fine.Line.ScatterOf(Samples(_angles, fine), Samples(_torques, fine)) };
-        double rise = fine.Line.Slope * (fine.To - fine.From) * _curve.Step;
-        bool isSignificant = fine.Line.Slope > 0
-            && rise >= LeastRiseInScatters * fine.Scatter && fine.Line.Slope >= LeastSlopeInErrors * fine.Line.SlopeError;
-        return isSignificant ? fine : null;
-    }
-
-    private int Steepest(int peak)
-    {
-        int begin = peak;
-        while (begin > SmoothedCurve.First && !(_curve.Level(begin) <= ShareOfPeak * _curve.Level(peak))) begin--;
-        int steepest = -1;
-        for (int k = begin; k <= peak; k++)
+        if (!(_curve.Level(peak) > 0) || Seed(peak) is not (int from, int to)) return null;
+        ElasticFit coarse = Fit(from, to);
+        ElasticFit fit = coarse;
+        for (int round = 0; round < Rounds && fit.Slope > 0; round++)
         {
-            if (_curve.Slope(k) > (steepest < 0 ? 0 : _curve.Slope(steepest))) steepest = k;
+            (from, to) = Along(fit);
+            fit = Fit(from, to);
         }
 
-        return steepest;
+        if (!(fit.Slope > 0) || fit.Length < LeastShareOfCoarse * coarse.Length) fit = coarse with { IsBent = true };
+        if (fit.LastSample - fit.FirstSample + 1 < LeastSamples) return null;
+        fit = fit with { Scatter = ScatterOf(fit) };
+        double rise = fit.Slope * fit.Length * _curve.Step;
+        bool isSignificant = fit.Slope > 0 && rise >= LeastRiseInScatters * fit.Scatter && fit.Slope >= LeastSlopeInErrors * fit.Line.SlopeError;
+        return isSignificant ? fit : null;
     }
 
-    private (int From, int To) Spread(int seed, double least, double most)
+    private (int From, int To)? Seed(int peak)
+    {
+        (int From, int To)? best = null;
+        double most = 0, slopeBefore = double.NaN;
+        int until = -1;
+        for (int k = SmoothedCurve.First; k <= peak; k++)
+        {
+            double slope = _curve.Slope(k);
+            if (!(slope > 0) || (k <= until && Math.Abs(slope - slopeBefore) <= LikeSlope * slopeBefore)) continue;
+            (int from, int to) = Steady(k, slope);
+            (until, slopeBefore) = (to, slope);
+            double gained = _curve.Level(to) - HighestBefore(from);
+            if (gained > most) (best, most) = ((from, to), gained);
+        }
+
+        return best is (int first, int last) ? (Math.Min(first, (first + last - SmoothedCurve.Half) / 2), Math.Max(last, (first + last + SmoothedCurve.Half) / 2)) : null;
+    }
+
+    /// <summary>The stretch about a step in which the slope stays within a quarter of that of the step, gaps of half a window allowed.</summary>
+    private (int From, int To) Steady(int seed, double slope)
     {
         int from = seed, to = seed;
-        for (int k = seed; k >= SmoothedCurve.First && from - k <= Half; k--)
+        for (int k = seed; k >= SmoothedCurve.First && from - k <= SmoothedCurve.Half; k--)
         {
-            if (_curve.Slope(k) >= least && _curve.Slope(k) <= most) from = k;
+            if (Math.Abs(_curve.Slope(k) - slope) <= CoarseShare * slope) from = k;
         }
 
-        for (int k = seed; k <= _curve.Last && k - to <= Half; k++)
+        for (int k = seed; k <= _curve.Last && k - to <= SmoothedCurve.Half; k++)
         {
-            if (_curve.Slope(k) >= least && _curve.Slope(k) <= most) to = k;
+            if (Math.Abs(_curve.Slope(k) - slope) <= CoarseShare * slope) to = k;
         }
 
-        return (Math.Min(from, seed - Half / 2), Math.Max(to, seed + Half / 2));
+        return (from, to);
     }
 
-    /// <summary>The line through the means of the bins: a stretch where the tool dwelt weighs no more than another, and the cost does not grow with the samples.</summary>
-    private ElasticFit Fit((int From, int To) steps)
+    private double HighestBefore(int step)
     {
-        int first = _curve.FirstSample(steps.From), last = Math.Max(_curve.FirstSample(steps.To) - 1, first);
-        RobustLine line = RobustLine.Through(_curve.BinAngles(steps.From, steps.To), _curve.BinTorques(steps.From, steps.To));
-        return new ElasticFit(steps.From, steps.To, first, last, line, 0);
+        double highest = _curve.Level(step);
+        for (int k = Math.Max(step - WindowsBefore * SmoothedCurve.StepsPerWindow, SmoothedCurve.First); k < step; k++)
+        {
+            if (_curve.Level(k) > highest) highest = _curve.Level(k);
+        }
+
+        return highest;
     }
 
-    private static ReadOnlySpan<double> Samples(ReadOnlySpan<double> column, in ElasticFit fit) =>
-        column.Slice(fit.FirstSample, fit.LastSample - fit.FirstSample + 1);
+    /// <summary>The stretch along a line: from its middle both ways while the slope fits; past a gap only where slope and level both fit.</summary>
+    private (int From, int To) Along(in ElasticFit fit)
+    {
+        int seed = fit.Middle;
+        for (int k = 0; k <= fit.Length / 2 && !FitsSlope(seed, fit); k++) seed = FitsSlope(fit.Middle - k, fit) ? fit.Middle - k : fit.Middle + k;
+        if (!FitsSlope(seed, fit)) return (fit.Middle, fit.Middle);
+        const int MostGap = WindowsOfGap * SmoothedCurve.StepsPerWindow;
+        int from = seed, to = seed;
+        for (int k = seed - 1; k >= SmoothedCurve.First && from - k <= MostGap; k--)
+        {
+            if (FitsSlope(k, fit) && (from - k <= SmoothedCurve.Half || FitsLevel(k, fit))) from = k;
+        }
+
+        for (int k = seed + 1; k <= _curve.Last && k - to <= MostGap; k++)
+        {
+            if (FitsSlope(k, fit) && (k - to <= SmoothedCurve.Half || FitsLevel(k, fit))) to = k;
+        }
+
+        return (Math.Min(from, seed - SmoothedCurve.Quarter), Math.Max(to, seed + SmoothedCurve.Quarter));
+    }
+
+    private bool FitsSlope(int step, in ElasticFit fit) => Math.Abs(_curve.Slope(step) - fit.Slope) <= FineShare * fit.Slope;
+
+    private bool FitsLevel(int step, in ElasticFit fit) =>
+        Math.Abs(_curve.Level(step) - fit.Line.At(_curve.AngleAt(step))) <= FineShare * fit.Slope * _curve.Window / 2;
+
+    /// <summary>The line through the means of the bins, without those far off: a stretch where the tool dwelt weighs no more than another, and the cost does not grow with the samples.</summary>
+    private ElasticFit Fit(int from, int to)
+    {
+        int first = _curve.FirstSample(from), last = Math.Max(_curve.FirstSample(to) - 1, first), count = to - from;
+        ReadOnlySpan<double> torques = _curve.Bins.Torques.Slice(from, count), all = _curve.Bins.Angles.Slice(from, count);
+        RobustLine line = RobustLine.Through(all, torques);
+        double far = MostScatters * line.ScatterOf(all, torques);
+        double[] rented = ArrayPool<double>.Shared.Rent(count);
+        Span<double> near = rented.AsSpan(0, count);
+        for (int k = 0; k < count; k++) near[k] = Math.Abs(torques[k] - line.At(all[k])) > far ? double.NaN : all[k];
+        line = RobustLine.Through(near, torques).WithNeighboursAlike(near, torques);
+        ArrayPool<double>.Shared.Return(rented);
+        return new ElasticFit(from, to, first, last, line, 0, false);
+    }
+
+    /// <summary>Scatter of the samples that turned the fastener on.</summary>
+    private double ScatterOf(in ElasticFit fit) => fit.Line.ScatterOfTurning(
+        _angles.Slice(fit.FirstSample, fit.LastSample - fit.FirstSample + 1), _torques.Slice(fit.FirstSample, fit.LastSample - fit.FirstSample + 1));
 }

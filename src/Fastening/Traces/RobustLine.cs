@@ -15,6 +15,8 @@ internal readonly record struct RobustLine(double Slope, double Origin, double A
     private const double CutToDeviation = 1.3982095391844763;
 
     private const double LeastDistance = 1e-300;
+    private const double MostMeanDistances = 4;
+    private const double MostAlike = 0.95;
     private const int Passes = 5;
 
     public double At(double x) => AtOrigin + Slope * (x - Origin);
@@ -51,6 +53,51 @@ internal readonly record struct RobustLine(double Slope, double Origin, double A
 
     /// <summary>Standard deviation of points about the line, from their mean absolute residual.</summary>
     public double ScatterOf(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys) => Weighted(xs, ys, Origin, Slope, AtOrigin, double.PositiveInfinity).Deviation;
+
+    /// <summary>
+    /// Standard deviation about the line of the points that are at or past all before them, from their mean distance; a distance beyond four
+    /// times the mean counts as that.
+    /// </summary>
+    public double ScatterOfTurning(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys)
+    {
+        double mean = MeanDistance(xs, ys, double.PositiveInfinity);
+        return WholeToDeviation * MeanDistance(xs, ys, MostMeanDistances * mean);
+    }
+
+    /// <summary>
+    /// The same line with a standard error for residuals of which neighbours are alike: times √((1 + r)/(1 − r)), r their correlation, 0 to 0.95
+    /// (mean of an autoregressive series of first order, from memory).
+    /// </summary>
+    public RobustLine WithNeighboursAlike(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys)
+    {
+        double products = 0, squares = 0, before = double.NaN;
+        for (int i = 0; i < xs.Length; i++)
+        {
+            if (double.IsNaN(xs[i])) continue;
+            double residual = ys[i] - At(xs[i]);
+            if (!double.IsNaN(before)) products += residual * before;
+            squares += residual * residual;
+            before = residual;
+        }
+
+        double alike = squares > 0 ? Math.Min(Math.Max(products / squares, 0), MostAlike) : 0;
+        return this with { SlopeError = SlopeError * Math.Sqrt((1 + alike) / (1 - alike)) };
+    }
+
+    private double MeanDistance(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double most)
+    {
+        double furthest = double.NegativeInfinity, sum = 0;
+        int count = 0;
+        for (int i = 0; i < xs.Length; i++)
+        {
+            if (!(xs[i] >= furthest)) continue;
+            furthest = xs[i];
+            sum += Math.Min(Math.Abs(ys[i] - At(xs[i])), most);
+            count++;
+        }
+
+        return count == 0 ? 0 : sum / count;
+    }
 
     /// <summary>The sums with the weights that a line and a limit give, and the standard deviation about that line.</summary>
     private static (LineSums Sums, double Deviation) Weighted(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys, double origin, double slope, double level, double limit)

@@ -24,7 +24,7 @@ public sealed class RunDown
     /// <summary>Where the run-down ends and the rise begins.</summary>
     public TracePoint End { get; }
 
-    /// <summary>Prevailing (running) torque: the mean over the last turn of the run-down, insensitive to single spikes.</summary>
+    /// <summary>Prevailing (running) torque: the mean over the last turn of the run-down, or over its last two smoothing windows where that differs; single spikes hardly move it.</summary>
     public Torque Torque { get; }
 
     /// <summary>The highest single torque of that turn.</summary>

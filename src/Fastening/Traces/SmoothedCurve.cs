@@ -5,70 +5,67 @@ namespace Fastening;
 /// <summary>
 /// Torque and slope of a trace against the furthest angle reached, at steps of a sixteenth of the smoothing window: at each step the line of
 /// least squares over one window, centred there, in which every bin that holds samples weighs alike, so that a pause of the tool does not count
-/// for more than the rotation it took. One pass sorts the samples into bins of one step; whatever follows works on
-/// bins, whose number depends on the rotation and the window, not on the number of samples. Samples that fell back by more than half a window
-/// are no part of the curve. Of a rotation longer than
-/// <see cref="MostWindows"/> windows the last part is kept. The buffers are rented.
+/// for more than the rotation it took. What follows works on bins, whose number depends on the rotation and the window, not on the number of
+/// samples. Of a rotation longer than <see cref="MostWindows"/> windows the last part is kept. The buffers are rented.
 /// </summary>
 internal sealed class SmoothedCurve : IDisposable
 {
     public const int StepsPerWindow = 16;
+    public const int Half = StepsPerWindow / 2;
+    public const int Quarter = StepsPerWindow / 4;
     public const int MostWindows = 1024;
 
-    private const int Half = StepsPerWindow / 2;
     private const int LeastBins = 3;
     private const double LeastRelativeVariance = 0.01;
     private const int StepsBetweenFreshSums = 64;
 
     private readonly double[] _slopes;
     private readonly double[] _levels;
-    private readonly double[] _binAngles;
-    private readonly double[] _binTorques;
-    private readonly int[] _firstSamples;
-    private readonly double _origin;
 
-    private SmoothedCurve(double origin, double step, int bins)
+    private SmoothedCurve(TraceBins bins)
     {
-        (_origin, Step, Bins) = (origin, step, bins);
-        _slopes = ArrayPool<double>.Shared.Rent(bins + 1);
-        _levels = ArrayPool<double>.Shared.Rent(bins + 1);
-        _binAngles = ArrayPool<double>.Shared.Rent(bins);
-        _binTorques = ArrayPool<double>.Shared.Rent(bins);
-        _firstSamples = ArrayPool<int>.Shared.Rent(bins + 1);
+        Bins = bins;
+        Noise = BinNoise.SetAside(bins);
+        _slopes = ArrayPool<double>.Shared.Rent(Steps + 1);
+        _levels = ArrayPool<double>.Shared.Rent(Steps + 1);
     }
 
+    /// <summary>The means of the samples; those that stand far from their neighbours are set aside.</summary>
+    public TraceBins Bins { get; }
+
+    /// <summary>Standard deviation of the mean of a bin about its neighbours.</summary>
+    public double Noise { get; }
+
+    /// <summary>Number of steps, as many as bins.</summary>
+    public int Steps => Bins.Count;
+
     /// <summary>Degrees from one step to the next.</summary>
-    public double Step { get; }
+    public double Step => Bins.Step;
 
-    /// <summary>Number of bins.</summary>
-    public int Bins { get; }
+    /// <summary>The smoothing window in degrees.</summary>
+    public double Window => StepsPerWindow * Step;
 
-    /// <summary>The first step with a whole window about it.</summary>
-    public const int First = Half;
+    /// <summary>First step with a whole window about it.</summary>
+    public static int First => Half;
 
-    /// <summary>The last step with a whole window about it; less than <see cref="First"/> when the rotation is shorter than the window.</summary>
-    public int Last => Bins - Half;
+    /// <summary>Last step with a whole window about it; less than <see cref="First"/> when the rotation is shorter than the window.</summary>
+    public int Last => Steps - Half;
 
     /// <summary>The curve of the samples up to shut-off; null when the angle does not advance.</summary>
     public static SmoothedCurve? Of(ReadOnlySpan<double> angles, ReadOnlySpan<double> torques, int shutOff, double window)
     {
-        double step = window / StepsPerWindow;
-        double end = angles[shutOff];
-        double origin = Math.Max(angles[0], end - MostWindows * window);
+        double end = angles[shutOff], first = LoneAngle.IsAt(angles, 0, window / 2) ? angles[1] : angles[0];
+        double origin = Math.Max(first, end - MostWindows * window);
         if (!(end > origin)) return null;
-        var curve = new SmoothedCurve(origin, step, (int)Math.Ceiling((end - origin) / step));
-        LineSums[] sums = ArrayPool<LineSums>.Shared.Rent(curve.Bins);
-        curve.Sort(angles.Slice(0, shutOff + 1), torques, sums);
-        curve.Average(sums);
-        curve.Smooth(sums);
-        ArrayPool<LineSums>.Shared.Return(sums);
+        var curve = new SmoothedCurve(TraceBins.Of(angles.Slice(0, shutOff + 1), torques, origin, end, window / StepsPerWindow, window / 2));
+        curve.Smooth();
         return curve;
     }
 
-    public double AngleAt(double step) => _origin + step * Step;
+    public double AngleAt(double step) => Bins.AngleAt(step);
 
     /// <summary>The last step at or before an angle.</summary>
-    public int StepAt(double angle) => (int)Math.Min(Math.Max(Math.Floor((angle - _origin) / Step), 0), Bins);
+    public int StepAt(double angle) => Bins.At(angle);
 
     /// <summary>Local slope in N·m/°; NaN where the samples are too few to tell.</summary>
     public double Slope(int step) => _slopes[step];
@@ -77,18 +74,24 @@ internal sealed class SmoothedCurve : IDisposable
     public double Level(int step) => _levels[step];
 
     /// <summary>Index of the first sample at or past a step.</summary>
-    public int FirstSample(int step) => _firstSamples[step];
+    public int FirstSample(int step) => Bins.FirstSample(step);
 
-    /// <summary>The mean angle of each bin from one step to another; NaN for a bin without samples.</summary>
-    public ReadOnlySpan<double> BinAngles(int from, int to) => _binAngles.AsSpan(from, to - from);
+    /// <summary>The step of the highest smoothed torque; −1 when there is none.</summary>
+    public int Highest()
+    {
+        int best = -1;
+        for (int k = First; k <= Last; k++)
+        {
+            if (!double.IsNaN(_slopes[k]) && (best < 0 || _levels[k] > _levels[best])) best = k;
+        }
 
-    /// <summary>The mean torque of each bin from one step to another; NaN for a bin without samples.</summary>
-    public ReadOnlySpan<double> BinTorques(int from, int to) => _binTorques.AsSpan(from, to - from);
+        return best;
+    }
 
     /// <summary>The first sample whose furthest angle is at or past an angle.</summary>
     public int SampleAt(double angle, ReadOnlySpan<double> angles)
     {
-        int index = _firstSamples[StepAt(angle)];
+        int index = FirstSample(StepAt(angle));
         while (index < angles.Length - 1 && angles[index] < angle) index++;
         return index;
     }
@@ -97,71 +100,41 @@ internal sealed class SmoothedCurve : IDisposable
     {
         ArrayPool<double>.Shared.Return(_slopes);
         ArrayPool<double>.Shared.Return(_levels);
-        ArrayPool<double>.Shared.Return(_binAngles);
-        ArrayPool<double>.Shared.Return(_binTorques);
-        ArrayPool<int>.Shared.Return(_firstSamples);
+        Bins.Dispose();
     }
 
-    private void Sort(ReadOnlySpan<double> angles, ReadOnlySpan<double> torques, LineSums[] sums)
+    /// <summary>The window moves by whole bins: the newest comes in, the oldest goes out; it is summed afresh periodically to limit rounding error.</summary>
+    private void Smooth()
     {
-        Array.Clear(sums, 0, Bins);
-        double perStep = 1 / Step, furthest = double.NegativeInfinity;
-        int reached = -1;
-        double centre = 0;
-        for (int i = 0; i < angles.Length; i++)
-        {
-            if (angles[i] > furthest)
-            {
-                furthest = angles[i];
-                if (furthest < _origin) continue;
-                int bin = Math.Min((int)((furthest - _origin) * perStep), Bins - 1);
-                while (reached < bin) _firstSamples[++reached] = i;
-                centre = AngleAt(bin + 0.5);
-            }
-
-            if (reached >= 0 && furthest - angles[i] <= Half * Step) sums[reached].Add(angles[i] - centre, torques[i]);
-        }
-
-        while (reached < Bins) _firstSamples[++reached] = angles.Length - 1;
-    }
-
-    /// <summary>The mean of each bin; from here on a bin weighs as one.</summary>
-    private void Average(LineSums[] sums)
-    {
-        for (int k = 0; k < Bins; k++)
-        {
-            sums[k] = sums[k].OfOne();
-            (_binAngles[k], _binTorques[k]) = sums[k].Count > 0 ? (AngleAt(k + 0.5) + sums[k].MeanX, sums[k].Mean) : (double.NaN, double.NaN);
-        }
-    }
-
-    /// <summary>The window moves by whole bins: the newest comes in, the oldest goes out; now and then it is summed anew, so that rounding does not gather.</summary>
-    private void Smooth(LineSums[] sums)
-    {
-        double leastVariance = LeastRelativeVariance * Step * Step * StepsPerWindow * StepsPerWindow;
-        for (int k = 0; k <= Bins; k++) _slopes[k] = _levels[k] = double.NaN;
+        double leastVariance = LeastRelativeVariance * Window * Window;
+        for (int k = 0; k <= Steps; k++) _slopes[k] = _levels[k] = double.NaN;
         LineSums window = default;
         for (int k = First; k <= Last; k++)
         {
-            if ((k - First) % StepsBetweenFreshSums == 0) window = Fresh(sums, k);
-            else window = Moved(window, sums, k);
+            if ((k - First) % StepsBetweenFreshSums == 0) window = Fresh(k);
+            else window = Moved(window, k);
             if (window.Count < LeastBins - 0.5) continue;
             (_slopes[k], _levels[k]) = window.Line(leastVariance);
         }
     }
 
-    private LineSums Fresh(LineSums[] sums, int k)
+    private LineSums Fresh(int k)
     {
         LineSums window = default;
-        for (int j = -Half; j < Half; j++) window.Add(sums[k + j], (j + 0.5) * Step);
+        for (int j = k - Half; j < k + Half; j++) Add(ref window, j, k, 1);
         return window;
     }
 
-    private LineSums Moved(in LineSums before, LineSums[] sums, int k)
+    private LineSums Moved(in LineSums before, int k)
     {
         LineSums window = before.FromOrigin(Step);
-        window.Remove(sums[k - Half - 1], (-Half - 0.5) * Step);
-        window.Add(sums[k + Half - 1], (Half - 0.5) * Step);
+        Add(ref window, k - Half - 1, k, -1);
+        Add(ref window, k + Half - 1, k, 1);
         return window;
+    }
+
+    private void Add(ref LineSums window, int bin, int step, double weight)
+    {
+        if (!double.IsNaN(Bins.Torques[bin])) window.Add(Bins.Angles[bin] - AngleAt(step), Bins.Torques[bin], weight);
     }
 }

@@ -169,9 +169,9 @@ public sealed partial class TighteningTrace
         return Si.Duration(Clock[index]);
     }
 
-    /// <summary>What the curve says: snug, elastic region, yield, peak, end, and what went wrong on the way.</summary>
+    /// <summary>Reads the curve: snug, elastic region, yield, peak, end, and remarks on what went wrong or makes a finding doubtful.</summary>
     /// <param name="options">How snug is found, how much is smoothed, and what is looked for.</param>
-    /// <returns>The findings, each with its sample index. The time taken is proportional to the number of samples, the memory is not.</returns>
+    /// <returns>The findings, each with its sample index. The time taken is proportional to the number of samples; the working memory is rented and bounded.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="options"/> is null.</exception>
     /// <example><code>Angle? past = trace.Analyze(TraceOptions.SnugAtTorque(Torque.FromNewtonMeters(20), Angle.FromDegrees(8))).RotationPastSnug;</code></example>
     public TraceAnalysis Analyze(TraceOptions options) => TraceSearch.Run(this, Guard.NotNull(options));

@@ -33,7 +33,7 @@ public sealed partial class TraceAnalysis
     /// out too high by the share of <see cref="RotationTightening.WithBoltTwist"/>, some hundredths on common bolts.
     /// </remarks>
     /// <param name="joint">Bolt and clamped parts.</param>
-    /// <param name="snugPreload">Preload at snug: 0 when snug is the elastic line projected to the running torque, that of the threshold torque otherwise.</param>
+    /// <param name="snugPreload">Preload at snug: 0 when snug is the elastic line extended back to the running torque, that of the threshold torque otherwise.</param>
     /// <param name="preloadsNewtons">As many preloads as the trace has samples, in newtons.</param>
     /// <exception cref="ArgumentNullException"><paramref name="joint"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="snugPreload"/> is outside its domain.</exception>

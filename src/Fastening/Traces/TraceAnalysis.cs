@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>What a tightening curve says. Every finding carries the index of its sample; what was not found is null.</summary>
+/// <summary>The findings on a tightening curve. Every finding carries the index of its sample; what was not found is null, and <see cref="Doubts"/> names the findings not to be used before the curve was looked at.</summary>
 /// <remarks>
 /// Peak, shut-off and end are three places: after shut-off the torque falls and the angle recoils, so that the last sample is neither. Without
 /// angles only peak, shut-off, end and snug at a threshold torque are found.
@@ -25,7 +25,7 @@ public sealed partial class TraceAnalysis
     /// <summary>How the trace was read.</summary>
     public TraceOptions Options { get; }
 
-    /// <summary>Where the fastener is snug: by the threshold torque or by the elastic line projected to the running torque, as the options say.</summary>
+    /// <summary>Where the fastener is snug: by the threshold torque or by the elastic line extended back to the running torque, as the options say.</summary>
     public TracePoint? Snug => _found.Snug;
 
     /// <summary>The stretch that rises along a line, with its slope.</summary>
@@ -34,13 +34,13 @@ public sealed partial class TraceAnalysis
     /// <summary>The run-down before the rise, with the prevailing torque.</summary>
     public RunDown? RunDown => _found.RunDown;
 
-    /// <summary>Where the local slope fell below the stated share of the greatest slope, for good. Less than one smoothing window before shut-off it is not seen.</summary>
+    /// <summary>Where the local slope fell below the stated share of the elastic slope, for good; null when it did not. Where that cannot be told, <see cref="Doubts"/> has <see cref="TraceDoubts.Yield"/> and a remark says why.</summary>
     public TracePoint? YieldOnset => _found.YieldOnset;
 
     /// <summary>Where the torque fell below the elastic line moved along by the stated offset, for good; null when no offset was stated.</summary>
     public TracePoint? OffsetYield => _found.OffsetYield;
 
-    /// <summary>The sample of the highest torque.</summary>
+    /// <summary>The sample of the greatest torque in the sense of the record: the highest, or the lowest where the torque is mainly negative.</summary>
     public TracePoint Peak => _found.Peak;
 
     /// <summary>The sample at which the angle first reached its furthest, before the torque fell.</summary>
@@ -59,8 +59,19 @@ public sealed partial class TraceAnalysis
     /// <summary>What is irregular about the record.</summary>
     public TraceIrregularities Irregularities => _found.Irregularities;
 
-    /// <summary>What is wrong with the curve or hinders its reading, each with the place where it was noticed first.</summary>
+    /// <summary>What is wrong with the curve or hinders its reading, and yield; each with the place where it was noticed first and the findings it puts in doubt.</summary>
     public IReadOnlyList<TraceRemark> Remarks => _found.Remarks;
+
+    /// <summary>The findings that any remark puts in doubt: look at the curve before they are used. Without angles yield always is, for it was not looked for.</summary>
+    public TraceDoubts Doubts
+    {
+        get
+        {
+            TraceDoubts doubts = _trace.HasAngles ? TraceDoubts.None : TraceDoubts.Yield;
+            foreach (TraceRemark remark in Remarks) doubts |= remark.Doubts;
+            return doubts;
+        }
+    }
 
     /// <summary>Whether something was noticed.</summary>
     /// <param name="kind">What.</param>
@@ -69,7 +80,7 @@ public sealed partial class TraceAnalysis
     /// <example><code>if (analysis.Has(TraceRemarkKind.Reversal)) Console.WriteLine("turned back before shut-off");</code></example>
     public bool Has(TraceRemarkKind kind)
     {
-        if (kind is < TraceRemarkKind.NoElasticRegion or > TraceRemarkKind.TorqueDrop) Guard.RefuseAgainst(nameof(kind), (double)kind, "one of the kinds of remark");
+        if (kind is < TraceRemarkKind.NoElasticRegion or > TraceRemarkKind.WrongSense) Guard.RefuseAgainst(nameof(kind), (double)kind, "one of the kinds of remark");
         foreach (TraceRemark remark in Remarks)
         {
             if (remark.Kind == kind) return true;
@@ -80,5 +91,9 @@ public sealed partial class TraceAnalysis
 
     /// <inheritdoc />
     public override string ToString() =>
-        $"snug {Snug?.ToString() ?? "not found"}; {ElasticRegion?.ToString() ?? "no elastic region"}; yield {YieldOnset?.ToString() ?? "not seen"}; peak {Peak}; shut-off {ShutOff}";
+        $"snug {Snug?.ToString() ?? "not found"}; {ElasticRegion?.ToString() ?? "no elastic region"}; yield {Yield}; peak {Peak}; shut-off {ShutOff}; {InDoubt}";
+
+    private string Yield => YieldOnset?.ToString() ?? ((Doubts & TraceDoubts.Yield) == 0 ? "none" : "cannot be told");
+
+    private string InDoubt => Doubts == TraceDoubts.None ? "nothing in doubt" : $"in doubt: {TraceRemarkText.NameOf(Doubts)}";
 }

@@ -28,5 +28,5 @@ internal sealed class TraceFindings
 
     public IReadOnlyList<TraceRemark> Remarks => _remarks.AsReadOnly();
 
-    public void Remark(TraceRemarkKind kind, TracePoint at) => _remarks.Add(new TraceRemark(kind, at));
+    public void Remark(TraceRemarkKind kind, TracePoint at, TraceDoubts doubts = TraceDoubts.None) => _remarks.Add(new TraceRemark(kind, at, doubts));
 }

@@ -40,28 +40,9 @@ public sealed class TraceIrregularities
     public override string ToString() => FormattableString.Invariant(
         $"{RepeatedTimes} repeated times, {StepsBack} steps back (largest {_largestStepBack:0.###}°), longest gap {_longestGap:0.####} s, {SamplesAfterShutOff} samples after shut-off");
 
-    internal static TraceIrregularities Of(ReadOnlySpan<double> angles, SampleClock clock, int count, int shutOff)
+    internal static TraceIrregularities Of(TraceBlocks? blocks, SampleClock clock, int count, int shutOff)
     {
-        int repeated = 0, end = 1;
-        double longest = 0, before = clock[0];
-        for (int i = 1; i < count; i++)
-        {
-            double now = clock[i];
-            double gap = now - before;
-            if (gap == 0) repeated++;
-            if (gap > longest) (longest, end) = (gap, i);
-            before = now;
-        }
-
-        int back = 0;
-        double largest = 0;
-        for (int i = 1; i < angles.Length; i++)
-        {
-            double fall = angles[i - 1] - angles[i];
-            if (fall > 0) back++;
-            largest = Math.Max(largest, fall);
-        }
-
-        return new TraceIrregularities(repeated, back, largest, longest, end, count - 1 - shutOff);
+        (int repeated, double longest, int end) = clock.Gaps(count);
+        return new TraceIrregularities(repeated, blocks?.StepsBack ?? 0, blocks?.LargestStepBack ?? 0, longest, end, count - 1 - shutOff);
     }
 }

@@ -6,14 +6,14 @@ namespace Fastening;
 /// <summary>How a trace is read. How snug is found and over how much rotation the curve is smoothed is always stated; so is every threshold that is looked for.</summary>
 /// <remarks>
 /// The smoothed torque and the local slope are those of the line of least squares over one smoothing window, centred, moved in steps of a
-/// sixteenth of it: no finding is shifted by more than the window. Choose the window a few times the period of the ripple and well below the
-/// length of the elastic region. What a <c>With…</c> method has not stated is not looked for; the slope fraction alone has a default, 1/2.
+/// sixteenth of it: no finding is shifted by more than the window. Choose the window a few times the period of the ripple, well below the
+/// length of the elastic region, and not less than four samples with different angles. What a <c>With…</c> method has not stated is not looked for; the slope fraction alone has a default, 1/2.
 /// </remarks>
 /// <example><code>TraceOptions options = TraceOptions.SnugByProjection(smoothingWindow: Angle.FromDegrees(8))
 ///     .WithStickSlip(Torque.FromNewtonMeters(3)).WithReversal(Angle.FromDegrees(2)).WithTorqueDrop(Torque.FromNewtonMeters(5));</code></example>
 public sealed class TraceOptions
 {
-    private const double HalfTheGreatestSlope = 0.5;
+    private const double HalfTheElasticSlope = 0.5;
 
     private TraceOptions(double? snugTorque, double window)
     {
@@ -36,10 +36,10 @@ public sealed class TraceOptions
     /// <summary>The rotation over which torque and slope are smoothed.</summary>
     public Angle SmoothingWindow { get; }
 
-    /// <summary>Yield is where the local slope falls below this share of the greatest slope so far.</summary>
+    /// <summary>Yield is where the local slope falls below this share of the elastic slope, for good.</summary>
     public Ratio SlopeFraction => Si.Ratio(SlopeShare);
 
-    internal double SlopeShare { get; private init; } = HalfTheGreatestSlope;
+    internal double SlopeShare { get; private init; } = HalfTheElasticSlope;
 
     internal double? SnugTorque { get; }
 
@@ -55,7 +55,7 @@ public sealed class TraceOptions
 
     internal double? TorqueDrop { get; private init; }
 
-    /// <summary>Snug is where the smoothed torque last rises through a threshold before its peak.</summary>
+    /// <summary>Snug is where the smoothed torque rises through a threshold before its peak; of several rises the one nearest to where the elastic line has it.</summary>
     /// <param name="threshold">The snug torque of the procedure.</param>
     /// <param name="smoothingWindow">The rotation over which torque and slope are smoothed.</param>
     /// <returns>The options.</returns>
@@ -64,7 +64,7 @@ public sealed class TraceOptions
     public static TraceOptions SnugAtTorque(Torque threshold, Angle smoothingWindow) =>
         new(Guard.Check(threshold, Domains.PositiveTorque), Guard.Check(smoothingWindow, Domains.SmoothingWindow));
 
-    /// <summary>Snug is where the elastic line, produced downwards, meets the running (prevailing) torque: there the preload begins.</summary>
+    /// <summary>Snug is where the elastic line, extended back, meets the running (prevailing) torque: there the preload begins.</summary>
     /// <param name="smoothingWindow">The rotation over which torque and slope are smoothed.</param>
     /// <returns>The options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="smoothingWindow"/> is outside its domain.</exception>
@@ -78,7 +78,7 @@ public sealed class TraceOptions
     /// <example><code>options.WithRunningTorque(Torque.FromNewtonMeters(4.5))</code></example>
     public TraceOptions WithRunningTorque(Torque runningTorque) => new(this) { RunningTorque = Guard.Check(runningTorque, Domains.Torque) };
 
-    /// <summary>Another share of the greatest slope for yield.</summary>
+    /// <summary>Another share of the elastic slope for yield.</summary>
     /// <param name="slopeFraction">1 to 99 %; from 1/3 to 2/3 in print (from memory: Boys and Wallace, SAE 770572; VDI 2230).</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="slopeFraction"/> is outside its domain.</exception>
@@ -106,7 +106,7 @@ public sealed class TraceOptions
     /// <example><code>options.WithReversal(Angle.FromDegrees(2))</code></example>
     public TraceOptions WithReversal(Angle reversal) => new(this) { Reversal = Guard.Check(reversal, Domains.PositiveRotation) };
 
-    /// <summary>Looks for a fall of the smoothed torque before shut-off by more than this.</summary>
+    /// <summary>Looks for a fall of the torque before shut-off by more than this, between means over a quarter of the smoothing window.</summary>
     /// <param name="torqueDrop">The fall from which it counts.</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torqueDrop"/> is outside its domain.</exception>
@@ -115,5 +115,5 @@ public sealed class TraceOptions
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
-        $"snug {(SnugTorque is double torque ? FormattableString.Invariant($"at {torque:0.###} N·m") : "by projection")}, smoothed over {Window:0.###}°, yield below {SlopeShare:0.###} of the greatest slope");
+        $"snug {(SnugTorque is double torque ? FormattableString.Invariant($"at {torque:0.###} N·m") : "by projection")}, smoothed over {Window:0.###}°, yield below {SlopeShare:0.###} of the elastic slope");
 }

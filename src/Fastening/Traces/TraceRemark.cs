@@ -1,13 +1,14 @@
 namespace Fastening;
 
-/// <summary>Something noticed on a trace, and where it was noticed first.</summary>
+/// <summary>Something noticed on a trace, where it was noticed first, and which findings it puts in doubt.</summary>
 /// <example><code>foreach (TraceRemark remark in analysis.Remarks) Console.WriteLine(remark);</code></example>
 public sealed class TraceRemark
 {
-    internal TraceRemark(TraceRemarkKind kind, TracePoint at)
+    internal TraceRemark(TraceRemarkKind kind, TracePoint at, TraceDoubts doubts)
     {
         Kind = kind;
         At = at;
+        Doubts = doubts;
     }
 
     /// <summary>What was noticed.</summary>
@@ -16,16 +17,13 @@ public sealed class TraceRemark
     /// <summary>Where it was noticed first.</summary>
     public TracePoint At { get; }
 
-    /// <inheritdoc />
-    public override string ToString() => $"{Name(Kind)}: {At}";
+    /// <summary>The findings that it puts in doubt.</summary>
+    public TraceDoubts Doubts { get; }
 
-    private static string Name(TraceRemarkKind kind) => kind switch
-    {
-        TraceRemarkKind.NoElasticRegion => "no elastic region",
-        TraceRemarkKind.NoRunDown => "no run-down",
-        TraceRemarkKind.StickSlip => "stick–slip",
-        TraceRemarkKind.Reversal => "reversal",
-        TraceRemarkKind.EarlyPeak => "early peak",
-        _ => "torque drop",
-    };
+    /// <summary>What to record or state better, where that helps; null otherwise.</summary>
+    public string? Advice => TraceRemarkText.AdviceOn(Kind);
+
+    /// <inheritdoc />
+    public override string ToString() =>
+        $"{TraceRemarkText.NameOf(Kind)}: {At}{(Doubts == TraceDoubts.None ? "" : $"; in doubt: {TraceRemarkText.NameOf(Doubts)}")}{(Advice is null ? "" : $"; {Advice}")}";
 }

@@ -9,7 +9,6 @@ internal readonly ref struct TraceSearch
     private readonly SampleClock _clock;
     private readonly ReadOnlySpan<double> _angles;
     private readonly ReadOnlySpan<double> _torques;
-    private readonly int _shutOff;
 
     private TraceSearch(TighteningTrace trace, TraceOptions options)
     {
@@ -17,68 +16,130 @@ internal readonly ref struct TraceSearch
         _clock = trace.Clock;
         _angles = trace.AnglesDegrees.Span;
         _torques = trace.TorquesNewtonMeters.Span;
-        _shutOff = _angles.IsEmpty ? ShutOff.Of(_torques) : ShutOff.Of(_angles, _torques, options.Window);
     }
 
     public static TraceAnalysis Run(TighteningTrace trace, TraceOptions options)
     {
         var search = new TraceSearch(trace, options);
-        var found = new TraceFindings
-        {
-            Irregularities = TraceIrregularities.Of(search._angles, search._clock, trace.Count, search._shutOff),
-            Peak = search.Sample(ShutOff.FirstHighest(search._torques, trace.Count)),
-            ShutOff = search.Sample(search._shutOff),
-            Final = search.Sample(trace.Count - 1),
-        };
-        if (trace.HasAngles) search.ReadCurve(found);
-        found.Snug ??= search.SnugOnSamples();
+        TraceFindings found = trace.HasAngles ? search.OverAngle() : search.OverTime();
         return new TraceAnalysis(trace, options, found);
     }
 
-    private void ReadCurve(TraceFindings found)
+    private TraceFindings OverTime()
     {
-        (found.Energy, int reversed) = Energy();
-        if (reversed >= 0) found.Remark(TraceRemarkKind.Reversal, Sample(reversed));
-        using SmoothedCurve? curve = SmoothedCurve.Of(_angles, _torques, _shutOff, _options.Window);
-        int peak = curve is null ? -1 : Highest(curve);
-        ElasticFit? elastic = peak < 0 ? null : new ElasticSearch(curve!, _angles, _torques).Find(peak);
-        if (elastic is null) found.Remark(TraceRemarkKind.NoElasticRegion, Sample(_shutOff));
-        else ReadElastic(curve!, elastic.Value, found);
-        if (peak < 0) return;
-        if (_options.SnugTorque is double threshold && SnugSearch.OnCurve(curve!, peak, threshold) is double snug) found.Snug = OnCurve(curve!, snug);
+        int highest = TorqueExtremes.FirstHighest(_torques), shutOff = TorqueExtremes.ShutOff(_torques);
+        TraceFindings found = Ends(null, TorqueExtremes.IsMainlyNegative(_torques) ? TorqueExtremes.FirstLowest(_torques) : highest, shutOff);
+        found.Snug = SnugOnSamples(shutOff);
+        return found;
+    }
+
+    private TraceFindings OverAngle()
+    {
+        using TraceBlocks blocks = TraceBlocks.Of(_angles, _torques);
+        var furthest = new FurthestAngle(blocks, _angles, _torques, _options.Window);
+        int shutOff = furthest.ShutOff(), highest = blocks.FirstExtreme(_torques, isLowest: false), lowest = blocks.FirstExtreme(_torques, isLowest: true);
+        bool isNegative = -_torques[lowest] > _torques[highest] && TorqueExtremes.IsMainlyNegative(_torques);
+        TraceFindings found = Ends(blocks, isNegative ? lowest : highest, shutOff);
+        found.Energy = blocks.EnergyTo(shutOff, _angles, _torques);
+        if (_options.Reversal is double back && furthest.FirstReversal(back, shutOff) is >= 0 and int reversed) found.Remark(TraceRemarkKind.Reversal, Sample(reversed));
+        if (furthest.TurnsBack || isNegative) found.Remark(TraceRemarkKind.WrongSense, isNegative ? found.Peak : found.Final, TraceDoubts.All);
+        else ReadCurve(found, shutOff);
+        return found;
+    }
+
+    private TraceFindings Ends(TraceBlocks? blocks, int peak, int shutOff) => new()
+    {
+        Irregularities = TraceIrregularities.Of(blocks, _clock, _torques.Length, shutOff),
+        Peak = Sample(peak),
+        ShutOff = Sample(shutOff),
+        Final = Sample(_torques.Length - 1),
+    };
+
+    private void ReadCurve(TraceFindings found, int shutOff)
+    {
+        using SmoothedCurve? curve = SmoothedCurve.Of(_angles, _torques, shutOff, _options.Window);
+        int peak = curve?.Highest() ?? -1;
+        if (peak < 0)
+        {
+            found.Remark(TraceRemarkKind.NoElasticRegion, found.ShutOff, TraceDoubts.Yield);
+            found.Snug = SnugOnSamples(shutOff);
+            return;
+        }
+
+        ElasticFit? elastic = new ElasticSearch(curve!, _angles, _torques).Find(peak);
+        var doubts = new DoubtSearch(curve!, _options);
+        int away = doubts.FallsAway(elastic?.From ?? peak);
+        if (elastic is ElasticFit fit) ReadElastic(curve!, fit, peak, away >= 0, found);
+        else found.Remark(TraceRemarkKind.NoElasticRegion, found.ShutOff, TraceDoubts.Yield);
+        if (_options.SnugTorque is double threshold && away < 0)
+        {
+            found.Snug = SnugSearch.OnCurve(curve!, peak, threshold, elastic) is double snug ? OnCurve(curve!, snug) : SnugOnSamples(shutOff);
+        }
+
+        if (doubts.FewSamples(elastic) is >= 0 and int few) found.Remark(TraceRemarkKind.FewSamples, OnCurve(curve!, few), TraceDoubts.All);
+        if (away >= 0) found.Remark(TraceRemarkKind.FallsAway, OnCurve(curve!, away), TraceDoubts.All);
         RemarkOnCurve(curve!, peak, elastic?.Scatter ?? 0, found);
     }
 
-    private void ReadElastic(SmoothedCurve curve, in ElasticFit elastic, TraceFindings found)
+    private void ReadElastic(SmoothedCurve curve, in ElasticFit elastic, int peak, bool fallsAway, TraceFindings found)
     {
         found.Elastic = new ElasticRegion(Sample(elastic.FirstSample), Sample(elastic.LastSample), elastic);
-        if (RunDownSearch.Find(curve, elastic, _angles) is (int from, int to, double running))
+        RunDownFit? runDown = RunDownSearch.Find(curve, elastic, _angles);
+        if (runDown is RunDownFit run)
         {
-            int highest = from + ShutOff.FirstHighest(_torques.Slice(from), to - from);
-            found.RunDown = new RunDown(Sample(from), Sample(to - 1), running, _torques[highest]);
+            double highest = TorqueExtremes.Highest(_torques.Slice(run.FirstSample, run.PastSample - run.FirstSample));
+            found.RunDown = new RunDown(Sample(run.FirstSample), Sample(run.PastSample - 1), run.Torque, highest);
         }
         else
         {
-            found.Remark(TraceRemarkKind.NoRunDown, Sample(elastic.FirstSample));
+            found.Remark(TraceRemarkKind.NoRunDown, found.Elastic.Start);
         }
 
-        if (_options.SnugTorque is null && (_options.RunningTorque ?? found.RunDown?.TorqueSi) is double torque) found.Snug = Projected(curve, elastic.Line, torque);
-        if (YieldSearch.BySlope(curve, elastic, _options.SlopeShare) is double onset) found.YieldOnset = OnCurve(curve, onset);
-        if (_options.YieldOffset is double offset && YieldSearch.ByOffset(curve, elastic, offset) is double past) found.OffsetYield = OnCurve(curve, past);
+        double? running = _options.RunningTorque ?? runDown?.Torque, snug = null;
+        YieldVerdict verdict = fallsAway ? default : YieldSearch.BySlope(curve, elastic, _options.SlopeShare);
+        if (!fallsAway && _options.SnugTorque is null && running is double torque)
+        {
+            found.Snug = Projected(curve, elastic.Line, torque);
+            snug = found.Snug is null ? null : curve.StepAt(found.Snug.AngleDegrees);
+        }
+
+        if (verdict.Onset is double onset)
+        {
+            found.YieldOnset = OnCurve(curve, onset);
+            found.Remark(TraceRemarkKind.Yield, found.YieldOnset);
+        }
+
+        if (!fallsAway && _options.YieldOffset is double offset && YieldSearch.ByOffset(curve, elastic, offset) is double past) found.OffsetYield = OnCurve(curve, past);
+        var rise = new TraceRise(curve, running ?? LowestBefore(curve, elastic.From), peak);
+        foreach ((TraceRemarkKind kind, int step, TraceDoubts doubted) in new DoubtSearch(curve, _options).OfRegion(elastic, rise, runDown, verdict, snug))
+        {
+            found.Remark(kind, OnCurve(curve, step), doubted);
+        }
+    }
+
+    private static double LowestBefore(SmoothedCurve curve, int step)
+    {
+        double lowest = curve.Level(step);
+        for (int k = SmoothedCurve.First; k < step; k++)
+        {
+            if (curve.Level(k) < lowest) lowest = curve.Level(k);
+        }
+
+        return lowest;
     }
 
     private TracePoint? Projected(SmoothedCurve curve, in RobustLine line, double torque)
     {
         double angle = line.PlaceOf(torque);
-        if (!(angle >= _angles[0] && angle <= _angles[_shutOff])) return null;
+        if (!(angle >= curve.AngleAt(0) && angle <= curve.AngleAt(curve.Steps))) return null;
         int index = curve.SampleAt(angle, _angles);
         return new TracePoint(index, _clock[index], angle, torque);
     }
 
-    private TracePoint? SnugOnSamples()
+    private TracePoint? SnugOnSamples(int shutOff)
     {
         if (_options.SnugTorque is not double threshold) return null;
-        int index = SnugSearch.OnSamples(_torques, ShutOff.FirstHighest(_torques, _shutOff + 1), threshold);
+        int index = SnugSearch.OnSamples(_torques, TorqueExtremes.FirstHighest(_torques.Slice(0, shutOff + 1)), threshold);
         return index < 0 ? null : Sample(index);
     }
 
@@ -89,51 +150,15 @@ internal readonly ref struct TraceSearch
             found.Remark(TraceRemarkKind.StickSlip, Sample(slipped));
         }
 
-        if (curve.Last - peak > SmoothedCurve.StepsPerWindow / 2 && curve.Level(curve.Last) < curve.Level(peak) - ScattersBelowPeak * scatter)
+        if (curve.Last - peak > SmoothedCurve.Half && curve.Level(curve.Last) < curve.Level(peak) - ScattersBelowPeak * Math.Max(scatter, curve.Noise))
         {
             found.Remark(TraceRemarkKind.EarlyPeak, OnCurve(curve, peak));
         }
 
-        if (_options.TorqueDrop is double drop && FirstDrop(curve, drop) is >= 0 and int dropped) found.Remark(TraceRemarkKind.TorqueDrop, OnCurve(curve, dropped));
-    }
-
-    private static int FirstDrop(SmoothedCurve curve, double drop)
-    {
-        double highest = double.NegativeInfinity;
-        for (int k = SmoothedCurve.First; k <= curve.Last; k++)
+        if (_options.TorqueDrop is double drop && TraceRise.FirstFall(curve, 0, curve.Steps, drop) is >= 0 and int dropped)
         {
-            double level = curve.Level(k);
-            if (level > highest) highest = level;
-            else if (highest - level > drop) return k;
+            found.Remark(TraceRemarkKind.TorqueDrop, OnCurve(curve, dropped));
         }
-
-        return -1;
-    }
-
-    private static int Highest(SmoothedCurve curve)
-    {
-        int best = -1;
-        for (int k = SmoothedCurve.First; k <= curve.Last; k++)
-        {
-            if (!double.IsNaN(curve.Slope(k)) && (best < 0 || curve.Level(k) > curve.Level(best))) best = k;
-        }
-
-        return best;
-    }
-
-    /// <summary>∫ M dθ up to shut-off by trapezoids, in N·m·°, and the first sample that fell back too far, or −1.</summary>
-    private (double Energy, int Reversed) Energy()
-    {
-        double energy = 0, furthest = _angles[0], limit = _options.Reversal ?? double.PositiveInfinity;
-        int reversed = -1;
-        for (int i = 1; i <= _shutOff; i++)
-        {
-            energy += 0.5 * (_torques[i] + _torques[i - 1]) * (_angles[i] - _angles[i - 1]);
-            furthest = Math.Max(furthest, _angles[i]);
-            if (reversed < 0 && furthest - _angles[i] > limit) reversed = i;
-        }
-
-        return (energy, reversed);
     }
 
     private TracePoint OnCurve(SmoothedCurve curve, double step)

@@ -222,8 +222,9 @@ public sealed class PreloadBandInputs
         RotationTightening tightening, ToleranceWindow<Angle> rotation, Ratio complianceError, ScatterShape shape)
     {
         Guard.NotNull(tightening);
-        Guard.Check(Guard.NotNull(rotation).Lower, Domains.Rotation, nameof(rotation));
-        Guard.Check(rotation.Upper, Domains.Rotation, nameof(rotation));
+        WindowLimits turn = Guard.NotNull(rotation).BothLimits(nameof(rotation));
+        Guard.Check(Si.Angle(turn.Lower), Domains.Rotation, nameof(rotation));
+        Guard.Check(Si.Angle(turn.Upper), Domains.Rotation, nameof(rotation));
         double error = Guard.Check(complianceError, Domains.Accuracy);
         Guard.NotNull(shape);
         return new(this) { Rotation = () => new RotationGain(tightening, rotation, error, shape) };
@@ -234,8 +235,8 @@ public sealed class PreloadBandInputs
 
     private static Func<PreloadBandInputs, TorqueSide> Window(ToleranceWindow<Torque> torqueAtFastener)
     {
-        double low = Si.Of(Guard.NotNull(torqueAtFastener).Lower), high = Si.Of(torqueAtFastener.Upper);
-        if (!Domains.Torque.Contains(low) || !Domains.Torque.Contains(high))
+        WindowLimits limits = Guard.NotNull(torqueAtFastener).BothLimits(nameof(torqueAtFastener));
+        if (!Domains.Torque.Contains(limits.Lower) || !Domains.Torque.Contains(limits.Upper))
         {
             throw new ArgumentOutOfRangeException(
                 nameof(torqueAtFastener), $"torqueAtFastener is {torqueAtFastener}; it must be {Domains.Torque.Describe(1, "N·m")}.");

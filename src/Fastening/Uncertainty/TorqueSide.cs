@@ -20,7 +20,7 @@ internal abstract class TorqueSide
     /// <summary>A window at the fastener.</summary>
     internal sealed class AtFastener(ToleranceWindow<Torque> window, ScatterShape shape) : TorqueSide
     {
-        private readonly BandInput _torque = new("torque (N·m)", Si.Of(window.Lower), Si.Of(window.Upper), shape);
+        private readonly BandInput _torque = new("torque (N·m)", window.Limits.Lower, window.Limits.Upper, shape);
 
         public override double Middle => _torque.Middle;
 

@@ -19,7 +19,7 @@ internal static class GuaranteeReason
     };
 
     private static string Fits(GuaranteedSetting found, TorqueWrench wrench) =>
-        $"Every setting in {Limits(found.Window!, wrench)} gives the fastener {Outward(found.Delivered!, wrench)}, within the required {Limits(found.Required, wrench)}."
+        $"Every setting {(found.Window!.Limits.IsOneSided ? "of" : "in")} {Limits(found.Window!, wrench)} gives the fastener {Outward(found.Delivered!, wrench)}, within the required {Limits(found.Required, wrench)}."
         + (wrench.Maximum is null ? " The range of the wrench was not stated, so it was not checked." : "")
         + (wrench.Resolution is null ? " The step of the display was not stated: round inward." : "");
 
@@ -50,10 +50,18 @@ internal static class GuaranteeReason
 
     private static string Limits(ToleranceWindow<Torque> window, TorqueWrench wrench) => Limits(window.Limits, wrench);
 
-    private static string Limits(in WindowLimits window, TorqueWrench wrench) => $"{Show(Si.Torque(window.Lower), wrench)} to {Show(Si.Torque(window.Upper), wrench)}";
+    private static string Limits(in WindowLimits window, TorqueWrench wrench) =>
+        Words(window, torque => Show(torque, wrench), torque => Show(torque, wrench));
 
     private static string Outward(ToleranceWindow<Torque> window, TorqueWrench wrench) =>
-        $"{Safe(window.Lower, wrench, Math.Floor)} to {Safe(window.Upper, wrench, Math.Ceiling)}";
+        Words(window.Limits, torque => Safe(torque, wrench, Math.Floor), torque => Safe(torque, wrench, Math.Ceiling));
+
+    private static string Words(in WindowLimits window, Func<Torque, string> low, Func<Torque, string> high)
+    {
+        if (!window.HasUpper) return $"at least {low(Si.Torque(window.Lower))}";
+        if (!window.HasLower) return $"at most {high(Si.Torque(window.Upper))}";
+        return $"{low(Si.Torque(window.Lower))} to {high(Si.Torque(window.Upper))}";
+    }
 
     private static string Show(Torque torque, TorqueWrench wrench) => Safe(torque, wrench, Math.Round);
 

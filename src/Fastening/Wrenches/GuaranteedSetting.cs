@@ -10,7 +10,7 @@ namespace Fastening;
 /// the range, then whole steps of the display. The accuracy a is that of what the display shows, so the rounding of the display is inside it; where
 /// yours is not, add half a step to it. Not in the chain: the hand off its place, adapters off their angle, a pull out of square.
 /// </remarks>
-/// <example><code>GuaranteedSetting guaranteed = wrench.GuaranteedSettingFor(window, calibrationUncertainty: Ratio.FromPercent(1));
+/// <example><code>GuaranteedSetting guaranteed = wrench.GuaranteedSettingFor(window, MeasurementUncertainty.Expanded(Ratio.FromPercent(1), coverageFactor: 2));
 /// if (guaranteed.Window is null) Console.WriteLine(guaranteed.Reason);</code></example>
 public sealed class GuaranteedSetting
 {
@@ -29,7 +29,7 @@ public sealed class GuaranteedSetting
             : inRange is null ? SettingObstacle.Range
             : shown is null ? SettingObstacle.Resolution : SettingObstacle.None;
         RequiredAccuracy = chain.LargestAccuracy is double accuracy ? Si.Ratio(accuracy) : null;
-        RequiredResolution = inRange is WindowLimits limits && limits.Upper > limits.Lower ? Si.Torque(limits.Upper - limits.Lower) : null;
+        RequiredResolution = inRange is WindowLimits { IsOneSided: false } limits && limits.Upper > limits.Lower ? Si.Torque(limits.Upper - limits.Lower) : null;
         Delivered = shown is WindowLimits settings ? Wrap(chain.DeliveredOver(settings)) : null;
         RequiredWindow = chain.MostTolerantStep is double step ? Wrap(chain.DeliveredOver(step)) : null;
         Reason = GuaranteeReason.For(this, chain);
@@ -56,11 +56,11 @@ public sealed class GuaranteedSetting
     /// <summary>The largest accuracy a with which at least one setting fits, range, display and calibration as they are; null when not even a perfect wrench does.</summary>
     public Ratio? RequiredAccuracy { get; }
 
-    /// <summary>A display with steps up to this certainly has one that fits, whatever its zero; null when that alone does not help.</summary>
+    /// <summary>A display with steps up to this certainly has one that fits, whatever its zero; null when that alone does not help, or when any display has one.</summary>
     public Torque? RequiredResolution { get; }
 
     /// <summary>The narrowest window, relative to its limits, that this wrench could guarantee here: what the fastener can get at the step
-    /// within the range that bears most; null when the range holds no step.</summary>
+    /// within the range that bears most; null when the range holds no step, or when neither window nor range has an upper end.</summary>
     public ToleranceWindow<Torque>? RequiredWindow { get; }
 
     /// <summary>The work behind the lower limit of <see cref="BeforeRounding"/>: the last step is the lowest setting, before range and display.</summary>
@@ -75,9 +75,11 @@ public sealed class GuaranteedSetting
 
     /// <summary>The work behind the upper limit of <see cref="BeforeRounding"/>: the last step is the highest setting, before range and display.</summary>
     /// <returns>The steps.</returns>
+    /// <exception cref="InvalidOperationException">The required window has no upper limit, so there is no highest setting.</exception>
     /// <example><code>Console.WriteLine(guaranteed.DeriveHighestSetting());</code></example>
     public Derivation DeriveHighestSetting()
     {
+        if (!Required.Limits.HasUpper) throw new InvalidOperationException("The required window has no upper limit, so there is no highest setting.");
         var work = new Derivation("Highest guaranteed setting");
         _chain.HighestSetting(work);
         return work.KeepWhatCounts();
@@ -86,11 +88,13 @@ public sealed class GuaranteedSetting
     /// <inheritdoc />
     public override string ToString() => Reason;
 
-    internal static GuaranteedSetting Find(TorqueWrench wrench, ToleranceWindow<Torque> atFastener, Ratio calibrationUncertainty)
+    internal static GuaranteedSetting Find(TorqueWrench wrench, ToleranceWindow<Torque> atFastener, MeasurementUncertainty<Ratio> calibrationUncertainty)
     {
-        Guard.Check(Guard.NotNull(atFastener).Upper, Domains.Torque, nameof(atFastener));
-        double uncertainty = Guard.Check(calibrationUncertainty, WrenchChain.CalibrationDomain);
-        return new(new WrenchChain(wrench, atFastener.Limits, uncertainty), atFastener);
+        WindowLimits required = Guard.NotNull(atFastener).Limits;
+        Guard.Check(Si.Torque(required.HasUpper ? required.Upper : required.Lower), Domains.Torque, nameof(atFastener));
+        double uncertainty = Guard.Check(
+            Si.Ratio(calibrationUncertainty.Limit(nameof(calibrationUncertainty))), WrenchChain.CalibrationDomain, nameof(calibrationUncertainty));
+        return new(new WrenchChain(wrench, required, uncertainty), atFastener);
     }
 
     private static ToleranceWindow<Torque>? Wrap(WindowLimits? limits) => limits is WindowLimits some ? new(some) : null;

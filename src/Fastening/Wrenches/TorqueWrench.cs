@@ -202,15 +202,16 @@ public sealed partial class TorqueWrench
     }
 
     /// <summary>The settings at which every torque that the fastener can get lies within the required window, adapters, accuracy and calibration counted.</summary>
-    /// <param name="atFastener">The window that the true torque at the fastener must keep; a lower limit below 0 counts as 0.</param>
-    /// <param name="calibrationUncertainty">Expanded relative uncertainty (k = 2) of the calibration behind the accuracy, 0 % to 40 %; 0 % when
-    /// the accuracy was stated with it counted in.</param>
+    /// <param name="atFastener">The window that the true torque at the fastener must keep; a lower limit below 0, or none, counts as 0.</param>
+    /// <param name="calibrationUncertainty">Relative uncertainty of the calibration behind the accuracy. It counts as expanded with its own coverage
+    /// factor, with 2 where less was stated, 0 % to 40 %; <c>MeasurementUncertainty.Standard(Ratio.Zero)</c> when the accuracy was stated with it counted in.</param>
     /// <returns>The settings in whole steps of the display and within the range, as far as these were stated; or none, why, and what would make it fit.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="atFastener"/> is null.</exception>
+    /// <exception cref="ArgumentException">No uncertainty was stated.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">No accuracy was stated: it is not guessed.</exception>
-    /// <example><code>GuaranteedSetting guaranteed = wrench.GuaranteedSettingFor(window, calibrationUncertainty: Ratio.FromPercent(1));</code></example>
-    public GuaranteedSetting GuaranteedSettingFor(ToleranceWindow<Torque> atFastener, Ratio calibrationUncertainty) =>
+    /// <example><code>GuaranteedSetting guaranteed = wrench.GuaranteedSettingFor(window, MeasurementUncertainty.Expanded(Ratio.FromPercent(1), coverageFactor: 2));</code></example>
+    public GuaranteedSetting GuaranteedSettingFor(ToleranceWindow<Torque> atFastener, MeasurementUncertainty<Ratio> calibrationUncertainty) =>
         GuaranteedSetting.Find(this, atFastener, calibrationUncertainty);
 
     /// <summary>How far the coaxial bars wind up.</summary>

@@ -23,12 +23,16 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, do
     public WindowLimits? Exact =>
         WindowLimits.Between(LowestSetting(null), WrenchEquations.Setting(Math.Max(required.Target, 0), _ratio), HighestSetting(null));
 
-    /// <summary>Of the steps within the range, the one at which the widest scatter would still fit; null when the range holds no step.</summary>
+    /// <summary>Neither the window nor the range ends upwards: a setting high enough bears any scatter.</summary>
+    public bool IsUnlimited => double.IsInfinity(_greatest) && Wrench.Maximum is null;
+
+    /// <summary>Of the steps within the range, the one at which the widest scatter would still fit; null when the range holds no step, or has no end.</summary>
     public double? MostTolerantStep
     {
         get
         {
-            double best = _greatest == 0 ? 0 : GuaranteeEquations.MostTolerantSetting(_least, _greatest, _ratio);
+            if (IsUnlimited) return null;
+            double best = _greatest == 0 ? 0 : double.IsInfinity(_greatest) ? double.MaxValue : GuaranteeEquations.MostTolerantSetting(_least, _greatest, _ratio);
             double low = Wrench.Minimum is Torque minimum ? Si.Of(minimum) : 0;
             double high = Wrench.Maximum is Torque maximum ? Si.Of(maximum) : double.MaxValue;
             if (Wrench.Resolution is not Torque resolution) return Math.Min(Math.Max(best, low), high);
@@ -46,6 +50,7 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, do
     {
         get
         {
+            if (IsUnlimited) return Domains.Accuracy.High;
             if (MostTolerantStep is not double step) return null;
             double accuracy = LargestDeviationAt(step) - Uncertainty;
             return accuracy >= 0 ? Math.Min(accuracy, Domains.Accuracy.High) : null;
@@ -61,7 +66,7 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, do
     public WindowLimits? WithinRange(WindowLimits? settings)
     {
         if (settings is not WindowLimits some || Wrench.Minimum is not Torque minimum || Wrench.Maximum is not Torque maximum) return settings;
-        return some.Intersect(new WindowLimits(Si.Of(minimum), Si.Of(minimum), Si.Of(maximum)));
+        return some.Intersect(new WindowLimits(Si.Of(minimum), double.NaN, Si.Of(maximum)));
     }
 
     public WindowLimits? OnDisplay(WindowLimits? settings) =>
@@ -79,6 +84,7 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, do
     {
         if (setting == 0) return _least == 0 ? 1 : -1;
         if (_greatest == 0) return -1;
+        if (double.IsInfinity(_greatest)) return setting * _ratio / _least - 1;
         return _least == 0
             ? 1 - setting * _ratio / _greatest
             : GuaranteeEquations.LargestDeviation(setting, _least, _greatest, _ratio);

@@ -68,6 +68,7 @@ internal static class ExampleVariables
         ["range"] = "FrictionRange",
         ["reactance"] = "UncertaintyBudget",
         ["reading"] = "Torque",
+        ["readingUncertainty"] = "MeasurementUncertainty<Torque>",
         ["readings"] = "IReadOnlyList<Torque>",
         ["recall"] = "ToolRecall",
         ["required"] = "Force",

@@ -109,7 +109,7 @@ public class ProcedureExamples
                 CalibrationPoint.At(Torque.FromNewtonMeters(120), Five(114)),
                 CalibrationPoint.At(Torque.FromNewtonMeters(200), Five(190)),
             ],
-            new CalibrationUncertainty(Ratio.FromPercent(0.5)).WithResolution(Torque.FromNewtonMeters(0.5)));
+            new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.5), coverageFactor: 2)).WithResolution(Torque.FromNewtonMeters(0.5)));
         CalibrationVerdict verdict = found.Judge(DecisionRule.IlacG8);              // does not comply: worst deviation +5.26 %
         ToolRecall recall = found.Rejudge(lastGood, [new ToolReading("B4", at, Torque.FromNewtonMeters(149), window)], DecisionRule.IlacG8);
         RejudgedReading again = recall.ToRevisit[0];                                // shown 149 N·m, gave 141.6 N·m: now Below

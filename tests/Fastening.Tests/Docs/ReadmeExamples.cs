@@ -18,7 +18,7 @@ public class ReadmeExamples
         // The most the bolt may carry while it is tightened, and the torque that reaches it at the lowest friction.
         Force permitted = AssemblyStress.PermittedPreload(model, PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));
         ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(model.TorqueFor(permitted) / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4));
-        PreloadRange worst = model.PreloadRangeAt(window.Lower, range);
+        PreloadRange worst = model.PreloadRangeAt(window.Lower!.Value, range);
 
         // The same torque through an adapter that points 45° away from the handle.
         TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400))
@@ -29,7 +29,7 @@ public class ReadmeExamples
 
         // VDI 2230-1:2015 Table A1 (from memory) gives 82.9 kN at µ 0.10 for M16 8.8; the chain is checked against its parts.
         Close.To(82.9, permitted.Kilonewtons, 0.0006);
-        Close.To(model.TorqueFor(permitted).NewtonMeters, window.Upper.NewtonMeters);
+        Close.To(model.TorqueFor(permitted).NewtonMeters, window.Upper!.Value.NewtonMeters);
         Assert.True(worst.Minimum < permitted * 0.7);
         Close.To(1 + 75 * Math.Sqrt(0.5) / 400, wrench.TorqueRatio);
         Assert.Equal(Conformity.Within, verdict);

@@ -72,8 +72,10 @@ public class RotationExamples
             .PreloadRangeAt(rotation, snug, friction);                          // before embedding and neighbours
         bool staysElastic = range.IsElastic;
         Force uncertainty = tightening.StandardUncertaintyAt(
-            rotation.Target, snugPreloadUncertainty: Force.FromKilonewtons(2.4), rotationUncertainty: Angle.FromDegrees(1.2),
-            complianceUncertainty: Ratio.FromPercent(8));
+            rotation.Target!.Value,
+            snugPreloadUncertainty: MeasurementUncertainty.Standard(Force.FromKilonewtons(2.4)),
+            rotationUncertainty: MeasurementUncertainty.Standard(Angle.FromDegrees(1.2)),
+            complianceUncertainty: MeasurementUncertainty.Standard(Ratio.FromPercent(8)));
         #endregion
 
         PreloadRange torqueAlone = TorquePreloadModel.ForHexagonBolt(Thread, friction.Low).PreloadRangeAt(Torque.FromNewtonMeters(320), friction);

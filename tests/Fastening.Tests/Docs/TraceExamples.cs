@@ -40,8 +40,25 @@ public class TraceExamples
         foreach (TraceRemark remark in trace.Analyze(options).Remarks) Console.WriteLine(remark);
         #endregion
 
-        Assert.Empty(trace.Analyze(options).Remarks);
+        Assert.Equal(TraceRemarkKind.Yield, Assert.Single(trace.Analyze(options).Remarks).Kind);
+        Assert.Equal(TraceDoubts.None, trace.Analyze(options).Doubts);
         Assert.Equal(20, trace.Analyze(options).Snug!.Torque.NewtonMeters, 1e-9);
+    }
+
+    [Fact]
+    public void Doubts()
+    {
+        TraceAnalysis analysis = Recorded.Analyze(TraceOptions.SnugByProjection(smoothingWindow: Angle.FromDegrees(8)));
+
+        #region trace-doubts
+        TraceDoubts doubts = analysis.Doubts;
+        bool snugMayBeUsed = analysis.Snug is not null && (doubts & TraceDoubts.Snug) == 0;
+        bool yieldCannotBeTold = analysis.YieldOnset is null && (doubts & TraceDoubts.Yield) != 0;
+        foreach (TraceRemark remark in analysis.Remarks.Where(r => r.Doubts != TraceDoubts.None)) Console.WriteLine(remark);
+        #endregion
+
+        Assert.True(snugMayBeUsed);
+        Assert.False(yieldCannotBeTold);
     }
 
     [Fact]

@@ -42,8 +42,6 @@ public class EquationDigitsTests
         "wrench.ratio-per-adapter-angle",
         "wrench.ratio-per-adapter-length",
         "wrench.torque-ratio",
-        "decision.full-uncertainty-factor",
-        "decision.root-sum-square-factor",
         "stress.permitted-preload",
     ];
 

@@ -13,7 +13,7 @@ internal static partial class Samples
         TorqueTool tool = TorqueTool.WithRange("W-17", graduated, Torque.FromNewtonMeters(40), Torque.FromNewtonMeters(200));
         CalibrationPoint point = CalibrationPoint.At(
             Torque.FromNewtonMeters(120), [Torque.FromNewtonMeters(118), Torque.FromNewtonMeters(119)]);
-        var uncertainty = new CalibrationUncertainty(Ratio.FromPercent(0.5));
+        var uncertainty = new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.5), 2));
         var calibration = new ToolCalibration(tool, CalibrationState.AsFound, Calibrated, [point], uncertainty);
         yield return new(typeof(TorqueToolClass), graduated);
         yield return new(typeof(TorqueTool), tool);

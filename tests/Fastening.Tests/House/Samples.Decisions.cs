@@ -8,6 +8,10 @@ internal static partial class Samples
     private static IEnumerable<KeyValuePair<Type, object>> Decisions() =>
     [
         new(typeof(DecisionRule), DecisionRule.IlacG8),
+        new(typeof(MeasurementUncertainty<Torque>), MeasurementUncertainty.Standard(Torque.FromNewtonMeters(0.3))),
+        new(typeof(MeasurementUncertainty<Force>), MeasurementUncertainty.Standard(Force.FromKilonewtons(3))),
+        new(typeof(MeasurementUncertainty<Angle>), MeasurementUncertainty.Standard(Angle.FromDegrees(2))),
+        new(typeof(MeasurementUncertainty<Ratio>), MeasurementUncertainty.Expanded(Ratio.FromPercent(1), 2)),
         new(typeof(Prior<Torque>), Prior.Normal(Torque.FromNewtonMeters(50), Torque.FromNewtonMeters(0.8))),
     ];
 

@@ -185,8 +185,8 @@ public class JobDayTests
 
         ToolReading behind = Assert.Single(job.ReadingsOf("full", "W-17"));
         Assert.Equal(("B1", 96), (behind.Fastener, behind.Indicated.NewtonMeters));
-        Close.To(91.2, behind.Window.Lower.NewtonMeters);
-        Close.To(100.8, behind.Window.Upper.NewtonMeters);
+        Close.To(91.2, behind.Window.Lower!.Value.NewtonMeters);
+        Close.To(100.8, behind.Window.Upper!.Value.NewtonMeters);
         Assert.Equal(["B3"], job.ReadingsOf("full", "tablet").Select(reading => reading.Fastener));
         Assert.Equal(119, Assert.Single(job.ReadingsOf("full", "W-18")).Indicated.NewtonMeters);
         Assert.Null(Pull("B1").WithTorqueAtTool(Torque.FromNewtonMeters(96), wrench).WithTorque(Torque.FromNewtonMeters(90)).TorqueAtTool);

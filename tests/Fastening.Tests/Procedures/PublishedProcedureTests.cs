@@ -16,8 +16,8 @@ public class PublishedProcedureTests
         TighteningProgram program = Outwards(
             TighteningStep.ByTorque("0.75 M_r", Around(method.FirstTorque)),
             TighteningStep.ByTorque("1.10 M_r", Around(method.FinalTorque!.Value)));
-        Close.To(0.75 * 408.17, program.Steps[0].TorqueWindow!.Target.NewtonMeters, 1e-9);
-        Close.To(1.10 * 408.17, program.Steps[1].TorqueWindow!.Target.NewtonMeters, 1e-9);
+        Close.To(0.75 * 408.17, program.Steps[0].TorqueWindow!.Target!.Value.NewtonMeters, 1e-9);
+        Close.To(1.10 * 408.17, program.Steps[1].TorqueWindow!.Target!.Value.NewtonMeters, 1e-9);
 
         JobProgress job = JobProgress.Start(program);
         int number = 0;
@@ -38,9 +38,9 @@ public class PublishedProcedureTests
             PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), 0.119, Length.FromMillimeters(60));
         Angle further = method.FurtherRotation!.Rotation;
         TighteningStep turn = TighteningStep.ByRotation(
-            "turn", threshold: Around(method.FirstTorque).Lower, ToleranceWindow.FromDeviations(further, Angle.FromDegrees(10), Angle.FromDegrees(10)));
+            "turn", threshold: Around(method.FirstTorque).Lower!.Value, ToleranceWindow.FromDeviations(further, Angle.FromDegrees(10), Angle.FromDegrees(10)));
         TighteningProgram program = Outwards(TighteningStep.ByTorque("0.75 M_r", Around(method.FirstTorque)), turn);
-        Assert.Equal(90, program.Steps[1].RotationWindow!.Target.Degrees);
+        Assert.Equal(90, program.Steps[1].RotationWindow!.Target!.Value.Degrees);
         Assert.Equal(JobVerdict.Accepted, turn.Judge(Torque.FromNewtonMeters(520), Angle.FromDegrees(84), null).Verdict);
         Assert.Equal([JobReason.RotationBelow], turn.Judge(Torque.FromNewtonMeters(520), Angle.FromDegrees(60), null).Reasons);
         Assert.Equal([JobReason.ThresholdNotReached], turn.Judge(Torque.FromNewtonMeters(200), Angle.FromDegrees(84), null).Reasons);

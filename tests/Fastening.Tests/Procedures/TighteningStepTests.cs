@@ -62,8 +62,8 @@ public class TighteningStepTests
         ToleranceWindow<Angle> broad = Turned(turnLow, turnHigh), slim = Turned(turnLow + n[6] * 0.5 * (turnHigh - turnLow), turnHigh - n[7] * 0.5 * (turnHigh - turnLow));
 
         // One reading in five lies on a limit of the narrow windows.
-        double torque = n[8] < 0.1 ? narrow.Lower.NewtonMeters : n[8] < 0.2 ? narrow.Upper.NewtonMeters : 220 * n[9];
-        double rotation = n[10] < 0.1 ? slim.Lower.Degrees : n[10] < 0.2 ? double.NaN : 220 * n[11];
+        double torque = n[8] < 0.1 ? narrow.Lower!.Value.NewtonMeters : n[8] < 0.2 ? narrow.Upper!.Value.NewtonMeters : 220 * n[9];
+        double rotation = n[10] < 0.1 ? slim.Lower!.Value.Degrees : n[10] < 0.2 ? double.NaN : 220 * n[11];
         foreach (string kind in new[] { "torque", "torque, rate", "watched", "watched, rate", "both", "both, rate", "rotation", "rotation, rate" })
         {
             StepJudgement before = Judge(Step(kind, wide, broad), torque, rotation, 1 + 5 * n[12]);

@@ -112,7 +112,7 @@ public class ProcessCapabilityTests
     [Fact]
     public void Bounds_of_an_index_against_one_limit_solve_their_own_equation()
     {
-        ProcessPerformance performance = ProcessPerformance.AtLeast(Torque.FromNewtonMeters(47), Sample(12, 50.3, 1.1));
+        ProcessPerformance performance = ProcessPerformance.Of(ToleranceWindow.AtLeast(Torque.FromNewtonMeters(47)), Sample(12, 50.3, 1.1));
         Assert.Null(performance.Pp);
         Assert.Null(performance.Ppu);
         Assert.Equal(CapabilityBound.NoncentralT, performance.Ppk.BoundMethod);
@@ -121,7 +121,7 @@ public class ProcessCapabilityTests
         Close.To(0.95, NoncentralT.Below(scale * performance.Ppk.Value, 11, scale * performance.Ppk.LowerBound(0.95)), 1e-11);
         Close.To(0.05, NoncentralT.Below(scale * performance.Ppk.Value, 11, scale * performance.Ppk.UpperBound(0.95)), 1e-10);
         Assert.Equal(0, performance.ShareAbove.DecimalFractions);
-        ProcessPerformance mirrored = ProcessPerformance.AtMost(Torque.FromNewtonMeters(-47), Sample(12, -50.3, 1.1));
+        ProcessPerformance mirrored = ProcessPerformance.Of(ToleranceWindow.AtMost(Torque.FromNewtonMeters(-47)), Sample(12, -50.3, 1.1));
         Close.To(performance.Ppk.LowerBound(0.9), mirrored.Ppk.LowerBound(0.9), 1e-10);
         Close.To(performance.ShareBelow.DecimalFractions, mirrored.ShareAbove.DecimalFractions);
     }
@@ -130,8 +130,8 @@ public class ProcessCapabilityTests
     public void Capability_against_one_limit_is_that_of_its_side()
     {
         ProcessCapability both = ProcessCapability.Of(Window, Readings(Audit), WithinDeviation.Pooled);
-        ProcessCapability least = ProcessCapability.AtLeast(Window.Lower, Readings(Audit), WithinDeviation.Pooled);
-        ProcessCapability most = ProcessCapability.AtMost(Window.Upper, Readings(Audit), WithinDeviation.Pooled);
+        ProcessCapability least = ProcessCapability.Of(ToleranceWindow.AtLeast(Window.Lower!.Value), Readings(Audit), WithinDeviation.Pooled);
+        ProcessCapability most = ProcessCapability.Of(ToleranceWindow.AtMost(Window.Upper!.Value), Readings(Audit), WithinDeviation.Pooled);
         Assert.Equal((both.Cpl!.Value, both.Cpu!.Value), (least.Cpk.Value, most.Cpk.Value));
         Assert.True(least.Cp is null && least.Cpu is null && most.Cp is null && most.Cpl is null);
         Assert.Equal(both.Cpl.LowerBound(0.9), least.Cpk.LowerBound(0.9));
@@ -168,7 +168,7 @@ public class ProcessCapabilityTests
         ProcessCapability capability = ProcessCapability.Of(Window, Readings(Audit), WithinDeviation.Pooled);
         DerivationCheck.EndsOn(capability.Cpk.Value, capability.DeriveCpk());
         DerivationCheck.EndsOn(capability.Performance.Ppk.Value, capability.Performance.DerivePpk());
-        ProcessCapability least = ProcessCapability.AtLeast(Window.Lower, Readings(Audit), WithinDeviation.Pooled);
+        ProcessCapability least = ProcessCapability.Of(ToleranceWindow.AtLeast(Window.Lower!.Value), Readings(Audit), WithinDeviation.Pooled);
         DerivationCheck.EndsOn(least.Cpk.Value, least.DeriveCpk());
     }
 
@@ -184,7 +184,7 @@ public class ProcessCapabilityTests
         }
 
         Assert.Throws<ArgumentOutOfRangeException>(() => ProcessPerformance.Of(Window, Sample(9, 50, 0)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => ProcessPerformance.AtLeast(Window.Lower, Sample(9, 50, 0)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ProcessPerformance.Of(ToleranceWindow.AtLeast(Window.Lower!.Value), Sample(9, 50, 0)));
     }
 
     [Fact]

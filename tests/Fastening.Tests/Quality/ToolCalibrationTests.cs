@@ -9,7 +9,7 @@ public class ToolCalibrationTests
 {
     private static readonly DateTimeOffset Found = new(2026, 3, 2, 9, 0, 0, TimeSpan.FromHours(1));
     private static readonly TorqueTool Wrench = TorqueTool.WithRange("W-17", TorqueToolClass.Parse("II A"), Newton(40), Newton(200));
-    private static readonly CalibrationUncertainty Exact = new CalibrationUncertainty(Ratio.FromPercent(0)).WithResolution(Torque.Zero);
+    private static readonly CalibrationUncertainty Exact = new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0), 2)).WithResolution(Torque.Zero);
 
     [Fact]
     public void A_tool_that_delivers_less_than_it_says_has_a_positive_deviation()
@@ -117,7 +117,7 @@ public class ToolCalibrationTests
     [InlineData(1.01, null)]
     public void A_reference_too_uncertain_cannot_pass_a_tool(double percent, bool? conforms)
     {
-        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), new CalibrationUncertainty(Ratio.FromPercent(percent)).WithResolution(Torque.Zero));
+        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(percent), 2)).WithResolution(Torque.Zero));
 
         Assert.Equal(conforms, calibration.Judge(DecisionRule.SimpleAcceptance).Conforms);
     }
@@ -125,7 +125,7 @@ public class ToolCalibrationTests
     [Fact]
     public void A_tool_with_a_scale_cannot_pass_without_its_resolution()
     {
-        var unstated = new CalibrationUncertainty(Ratio.FromPercent(0.5));
+        var unstated = new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.5), 2));
         CalibrationVerdict verdict = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), unstated).Judge(DecisionRule.SimpleAcceptance);
 
         Assert.Null(verdict.Conforms);
@@ -139,7 +139,7 @@ public class ToolCalibrationTests
     [Fact]
     public void A_guard_band_makes_a_near_reading_undecidable()
     {
-        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1 / 1.037), new CalibrationUncertainty(Ratio.FromPercent(0.8)).WithResolution(Torque.Zero));
+        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1 / 1.037), new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.8), 2)).WithResolution(Torque.Zero));
 
         Assert.True(calibration.Judge(DecisionRule.SimpleAcceptance).Conforms);
         CalibrationVerdict guarded = calibration.Judge(DecisionRule.IlacG8);
@@ -165,7 +165,7 @@ public class ToolCalibrationTests
     public void The_budget_is_the_root_of_the_squares()
     {
         CalibrationPoint point = CalibrationPoint.At(Newton(40), [Newton(39.6), Newton(39.9), Newton(39.7), Newton(39.8), Newton(40.0)]);
-        CalibrationUncertainty uncertainty = new CalibrationUncertainty(Ratio.FromPercent(0.6))
+        CalibrationUncertainty uncertainty = new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.6), 2))
             .WithResolution(Newton(0.5)).WithReproducibility(Newton(0.3), Newton(39)).WithOutputDrive(Newton(0.4), Newton(41))
             .WithInterface(Newton(0.2), Newton(40)).WithForceLoadingPoint(Newton(0.7), Newton(38)).WithSystematicDeviation(Ratio.FromPercent(-0.1));
 
@@ -173,7 +173,7 @@ public class ToolCalibrationTests
         double variance = (0.04 + 0.01 + 0.01 + 0 + 0.04) / 4;
         double squares = 0.003 * 0.003 + 0.25 / (12 * mean * mean) + variance / (5 * mean * mean)
             + 0.09 / (12 * 39.0 * 39) + 0.16 / (12 * 41.0 * 41) + 0.04 / (12 * 40.0 * 40) + 0.49 / (12 * 38.0 * 38);
-        Close.To(2 * Math.Sqrt(squares), uncertainty.ExpandedAt(point).DecimalFractions);
+        Close.To(2 * Math.Sqrt(squares), uncertainty.At(point).ExpandedWith(2).DecimalFractions);
         Close.To(0.2 / 39.8 + 0.001 + 2 * Math.Sqrt(squares), uncertainty.IntervalAt(point).DecimalFractions);
         Assert.Equal(uncertainty.IntervalAt(point).DecimalFractions, uncertainty.DeriveIntervalAt(point).Result);
     }
@@ -189,9 +189,9 @@ public class ToolCalibrationTests
             (CalibrationUncertainty)typeof(CalibrationUncertainty).GetMethod(kind)!.Invoke(uncertainty, [Newton(range), Newton(39)])!;
 
         CalibrationPoint point = CalibrationPoint.At(Newton(40), [Newton(40), Newton(40)]);
-        CalibrationUncertainty twice = With(With(new CalibrationUncertainty(Ratio.FromPercent(0.6)), 3), 0.7);
+        CalibrationUncertainty twice = With(With(new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.6), 2)), 3), 0.7);
 
-        Close.To(2 * Math.Sqrt(0.003 * 0.003 + 0.49 / (12 * 39.0 * 39)), twice.ExpandedAt(point).DecimalFractions);
+        Close.To(2 * Math.Sqrt(0.003 * 0.003 + 0.49 / (12 * 39.0 * 39)), twice.At(point).ExpandedWith(2).DecimalFractions);
         Assert.EndsWith("1 of 4 ranges from varied conditions", twice.ToString(), StringComparison.Ordinal);
     }
 
@@ -199,7 +199,7 @@ public class ToolCalibrationTests
     public void Ranges_count_in_one_order_whatever_the_order_they_were_stated_in()
     {
         CalibrationPoint point = CalibrationPoint.At(Newton(40), [Newton(39.6), Newton(39.9)]);
-        var bare = new CalibrationUncertainty(Ratio.FromPercent(0.6));
+        var bare = new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.6), 2));
         CalibrationUncertainty forwards = bare.WithReproducibility(Newton(0.3), Newton(39)).WithOutputDrive(Newton(0.4), Newton(41))
             .WithInterface(Newton(0.2), Newton(40)).WithForceLoadingPoint(Newton(0.7), Newton(38)).WithResolution(Newton(0.5)).WithSystematicDeviation(Ratio.FromPercent(0.2));
         CalibrationUncertainty backwards = bare.WithSystematicDeviation(Ratio.FromPercent(0.2)).WithResolution(Newton(0.5)).WithForceLoadingPoint(Newton(0.7), Newton(38))
@@ -235,7 +235,7 @@ public class ToolCalibrationTests
     [Fact]
     public void The_uncertainty_is_relative_to_what_was_measured()
     {
-        CalibrationUncertainty known = new CalibrationUncertainty(Ratio.FromPercent(0.437)).WithResolution(Torque.Zero);
+        CalibrationUncertainty known = new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.437), 2)).WithResolution(Torque.Zero);
         CalibrationVerdict verdict = new ToolCalibration(
             Wrench, CalibrationState.AsFound, Found, [CalibrationPoint.At(Newton(120), [.. Enumerable.Repeat(Newton(115.9), 5)])], known).Judge(DecisionRule.IlacG8);
         Assert.DoesNotContain(verdict.Reasons, reason => reason.Kind == CalibrationReasonKind.ReadingNearLimit);
@@ -374,7 +374,7 @@ public class ToolCalibrationTests
     [Fact]
     public void The_uncertainty_of_the_calibration_counts_when_work_is_judged_again()
     {
-        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), new CalibrationUncertainty(Ratio.FromPercent(1)).WithResolution(Torque.Zero));
+        var calibration = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(1), 2)).WithResolution(Torque.Zero));
         ToolReading[] readings = [new("1", Found, Newton(141), ToleranceWindow.FromLimits(Newton(140), Newton(160)))];
 
         Assert.Equal(Conformity.Within, calibration.Rejudge(Found.AddDays(-1), readings, DecisionRule.SimpleAcceptance).Readings[0].After);

@@ -14,7 +14,7 @@ public class PublishedRotationTests
     {
         PublishedRotation row = PublishedRotation.Rcsc2014(Length.FromInches(boltInches), Length.FromInches(diameterInches), faces);
         Assert.Equal(degrees, row.Rotation.Degrees);
-        Assert.Equal((lower, upper), (row.Window!.Lower.Degrees, row.Window.Upper.Degrees));
+        Assert.Equal((lower, upper), (row.Window!.Lower!.Value.Degrees, row.Window.Upper!.Value.Degrees));
     }
 
     [Theory]
@@ -25,7 +25,7 @@ public class PublishedRotationTests
     public void The_older_tolerance_is_another_one(double boltInches, SlopedFaces faces, double lower, double upper)
     {
         PublishedRotation row = PublishedRotation.RcscBefore2014(Length.FromInches(boltInches), Length.FromInches(0.75), faces);
-        Assert.Equal((lower, upper), (row.Window!.Lower.Degrees, row.Window.Upper.Degrees));
+        Assert.Equal((lower, upper), (row.Window!.Lower!.Value.Degrees, row.Window.Upper!.Value.Degrees));
         Assert.Contains("before 2014", row.ToString(), StringComparison.Ordinal);
     }
 

@@ -31,7 +31,7 @@ public class RotationLimitTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.PreloadAt(Angle.FromDegrees(-0.1)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.DeriveRotationFor(Tightening.ElasticLimit * 1.01));
         Assert.Equal("rotation", Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.StandardUncertaintyAt(
-            Tightening.ElasticRotation * 1.1, Force.Zero, Angle.Zero, Ratio.Zero)).ParamName);
+            Tightening.ElasticRotation * 1.1, MeasurementUncertainty.Standard(Force.Zero), MeasurementUncertainty.Standard(Angle.Zero), MeasurementUncertainty.Standard(Ratio.Zero))).ParamName);
     }
 
     [Fact]

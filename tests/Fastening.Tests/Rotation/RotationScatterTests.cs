@@ -38,8 +38,8 @@ public class RotationScatterTests
         PreloadRange band = tightening.PreloadRangeAt(turn, snug, friction).Range;
         double p = Share(a), q = Share(b);
         FrictionTorqueModel model = any.Model.WithFriction(new FrictionCoefficients(any.ThreadFriction * (1 + 0.5 * p), any.BearingFriction * (1 + 0.3 * q)));
-        Torque torque = snug.Lower + (snug.Upper - snug.Lower) * q;
-        Angle rotation = turn.Lower + (turn.Upper - turn.Lower) * p;
+        Torque torque = snug.Lower!.Value + (snug.Upper!.Value - snug.Lower!.Value) * q;
+        Angle rotation = turn.Lower!.Value + (turn.Upper!.Value - turn.Lower!.Value) * p;
         double preload = new RotationTightening(any.Joint, model, torque, any.Limit * 2).WithBoltTwist()
             .WithToolWindUp(Angle.FromDegrees(4), any.Model.TorqueFor(any.Limit)).PreloadAt(rotation).Preload.Newtons;
         Assert.InRange(preload, band.Minimum.Newtons * (1 - 1e-12), band.Maximum.Newtons * (1 + 1e-12));
@@ -55,9 +55,9 @@ public class RotationScatterTests
         PreloadRange band = any.Tightening.PreloadRangeAt(turn, snug, new FrictionRange(low, high)).Range;
         double gainPerRadian = any.Lead / (2 * Math.PI * (any.BoltCompliancePerEal + any.SleeveCompliancePerEal));
         Close.To(
-            any.Model.WithFriction(high).PreloadAt(snug.Lower).Newtons + turn.Lower.Radians * gainPerRadian, band.Minimum.Newtons, 1e-10);
+            any.Model.WithFriction(high).PreloadAt(snug.Lower!.Value).Newtons + turn.Lower!.Value.Radians * gainPerRadian, band.Minimum.Newtons, 1e-10);
         Close.To(
-            any.Model.WithFriction(low).PreloadAt(snug.Upper).Newtons + turn.Upper.Radians * gainPerRadian, band.Maximum.Newtons, 1e-10);
+            any.Model.WithFriction(low).PreloadAt(snug.Upper!.Value).Newtons + turn.Upper!.Value.Radians * gainPerRadian, band.Maximum.Newtons, 1e-10);
     }
 
     [Property]
@@ -79,8 +79,8 @@ public class RotationScatterTests
             double lambda = kappa - any.BearingFriction * (1 + 0.3 * q) * (1.6 + 1.1) / 4 * any.DiameterMm * 1e-3;
             double perPreload = 2 * Math.PI * (any.BoltCompliancePerEal + any.SleeveCompliancePerEal) * resilience / any.Lead
                 + lambda * any.TwistPerGj + kappa * 4 * Math.PI / 180 / wound.NewtonMeters;
-            double torque = snug.Lower.NewtonMeters + (snug.Upper - snug.Lower).NewtonMeters * torqueAndTurn;
-            double radians = turn.Lower.Radians + (turn.Upper - turn.Lower).Radians * torqueAndTurn;
+            double torque = snug.Lower!.Value.NewtonMeters + (snug.Upper - snug.Lower)!.Value.NewtonMeters * torqueAndTurn;
+            double radians = turn.Lower!.Value.Radians + (turn.Upper - turn.Lower)!.Value.Radians * torqueAndTurn;
             return torque / kappa + radians / perPreload;
         }
 
@@ -128,7 +128,7 @@ public class RotationScatterTests
             trials[i] = snug + theta / perPreload;
         }
 
-        double computed = tightening.StandardUncertaintyAt(rotation, uSnug, uTheta, Ratio.FromPercent(2)).Newtons;
+        double computed = tightening.StandardUncertaintyAt(rotation, MeasurementUncertainty.Standard(uSnug), MeasurementUncertainty.Standard(uTheta), MeasurementUncertainty.Standard(Ratio.FromPercent(2))).Newtons;
         Close.To(trials.StandardDeviation(), computed, 0.003);
 
         // Without bolt twist the printed form: u² = u_snug² + ΔF²((u_θ/Δθ)² + (u_δ/δ)²).
@@ -136,7 +136,7 @@ public class RotationScatterTests
         double gain = bare.PreloadAt(rotation).PreloadGain.Newtons;
         Close.To(
             Math.Sqrt(900.0 * 900 + gain * gain * (Math.Pow(0.8 / rotation.Degrees, 2) + 0.02 * 0.02)),
-            bare.StandardUncertaintyAt(rotation, uSnug, uTheta, Ratio.FromPercent(2)).Newtons);
+            bare.StandardUncertaintyAt(rotation, MeasurementUncertainty.Standard(uSnug), MeasurementUncertainty.Standard(uTheta), MeasurementUncertainty.Standard(Ratio.FromPercent(2))).Newtons);
     }
 
     [Property]

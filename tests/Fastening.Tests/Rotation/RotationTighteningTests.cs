@@ -157,8 +157,8 @@ public class RotationTighteningTests
         Close.To(tightening.RotationFor(force).Radians, tightening.DeriveRotationFor(force).Result, 1e-15);
         EndsOn(tightening.ElasticSlope.NewtonMetersPerRadian, tightening.DeriveElasticSlope());
         EndsOn(
-            tightening.StandardUncertaintyAt(rotation, force * 0.1, rotation * 0.02, Ratio.FromPercent(7)).Newtons,
-            tightening.DeriveStandardUncertaintyAt(rotation, force * 0.1, rotation * 0.02, Ratio.FromPercent(7)));
+            tightening.StandardUncertaintyAt(rotation, MeasurementUncertainty.Standard(force * 0.1), MeasurementUncertainty.Standard(rotation * 0.02), MeasurementUncertainty.Standard(Ratio.FromPercent(7))).Newtons,
+            tightening.DeriveStandardUncertaintyAt(rotation, MeasurementUncertainty.Standard(force * 0.1), MeasurementUncertainty.Standard(rotation * 0.02), MeasurementUncertainty.Standard(Ratio.FromPercent(7))));
     }
 
     private static void EndsOn(double answer, Derivation work)

@@ -22,22 +22,22 @@ public class DecisionRuleTests
     public void Factors_and_the_risk_at_the_limit_are_those_of_the_tables(DecisionRule rule, double factor, double atMost)
     {
         Assert.Equal(factor, rule.GuardBandFactor);
-        Assert.Equal(factor * 1.3, rule.GuardBandFor(Window, Nm(1.3))!.Value.NewtonMeters, 1e-15);
+        Assert.Equal(factor * 1.3, rule.GuardBandFor(Window, MeasurementUncertainty.Expanded(Nm(1.3), 2))!.Value.NewtonMeters, 1e-15);
         Assert.InRange(rule.FalseAcceptanceAtLimit!.Value, 0, atMost);
 
         // The closed form Φ(−2r), by the distribution itself and by the risk of a reading on the acceptance limit of a wide window.
         Close.To(Normal.CDF(0, 1, -2 * factor), rule.FalseAcceptanceAtLimit!.Value, 1e-12);
         ToleranceWindow<Torque> wide = ToleranceWindow.FromLimits(Nm(0), Nm(1000));
-        Torque onTheLimit = wide.AcceptanceWindow(rule.GuardBandFor(wide, Nm(2))!.Value)!.Upper;
-        Close.To(rule.FalseAcceptanceAtLimit!.Value, SpecificRisk.At(wide, onTheLimit, Nm(1)).Consumer, 1e-6);
+        Torque onTheLimit = wide.AcceptanceWindow(rule.GuardBandFor(wide, MeasurementUncertainty.Expanded(Nm(2), 2))!.Value)!.Upper!.Value;
+        Close.To(rule.FalseAcceptanceAtLimit!.Value, SpecificRisk.At(wide, onTheLimit, MeasurementUncertainty.Standard(Nm(1))).Consumer, 1e-6);
     }
 
     [Fact]
     public void The_exact_five_percent_lies_beside_its_rounding()
     {
         Assert.Equal(0.05, DecisionRule.Iso14253Exact.FalseAcceptanceAtLimit!.Value, 2e-5);
-        Assert.Equal(1.645, DecisionRule.Iso14253Exact.GuardBandFor(Window, Nm(2))!.Value.NewtonMeters, 1e-15);
-        Assert.Equal(-2, DecisionRule.Uncritical.GuardBandFor(Window, Nm(2))!.Value.NewtonMeters);
+        Assert.Equal(1.645, DecisionRule.Iso14253Exact.GuardBandFor(Window, MeasurementUncertainty.Expanded(Nm(2), 2))!.Value.NewtonMeters, 1e-15);
+        Assert.Equal(-2, DecisionRule.Uncritical.GuardBandFor(Window, MeasurementUncertainty.Expanded(Nm(2), 2))!.Value.NewtonMeters);
         Close.To(0.02275, 1 - DecisionRule.Uncritical.FalseAcceptanceAtLimit!.Value, 1e-4);
     }
 
@@ -52,7 +52,7 @@ public class DecisionRuleTests
         // With half width h: √ rule h − √(h² − U²); 1 − 1/TUR is U itself; RP-10 U − h/4; Dobbert M U.
         const double Half = 5;
         double u = Half / ratio;
-        double Band(DecisionRule rule) => rule.GuardBandFor(Window, Nm(u))!.Value.NewtonMeters;
+        double Band(DecisionRule rule) => rule.GuardBandFor(Window, MeasurementUncertainty.Expanded(Nm(u), 2))!.Value.NewtonMeters;
         Assert.Equal(Half - Math.Sqrt(Half * Half - u * u), Band(DecisionRule.RootSumSquare), 1e-9);
         Assert.Equal(u, Band(DecisionRule.FullUncertainty), 1e-12);
         Assert.Equal(Math.Max(0, u - Half / 4), Band(DecisionRule.NcslRp10), 1e-12);
@@ -64,9 +64,9 @@ public class DecisionRuleTests
     {
         foreach (DecisionRule rule in new[] { DecisionRule.RootSumSquare, DecisionRule.FullUncertainty, DecisionRule.NcslRp10, DecisionRule.ManagedRisk })
         {
-            Assert.Null(rule.GuardBandFor(Window, Nm(5.001)));
-            Assert.NotNull(rule.GuardBandFor(Window, Nm(5)));
-            Assert.Equal(DecisionZone.ConditionalAccept, Window.ZoneOf(Nm(50), Nm(5.001), rule));
+            Assert.Null(rule.GuardBandFor(Window, MeasurementUncertainty.Expanded(Nm(5.001), 2)));
+            Assert.NotNull(rule.GuardBandFor(Window, MeasurementUncertainty.Expanded(Nm(5), 2)));
+            Assert.Equal(DecisionZone.ConditionalAccept, Window.ZoneOf(Nm(50), MeasurementUncertainty.Expanded(Nm(5.001), 2), rule));
             Assert.Null(rule.GuardBandFactor);
             Assert.Null(rule.FalseAcceptanceAtLimit);
         }
@@ -80,7 +80,7 @@ public class DecisionRuleTests
     {
         // Derived: Φ(w/u) − Φ((w − T)/u) = 0.95, solved by bisection outside the library.
         ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Nm(10), Nm(10 + widthInUncertainties));
-        Assert.Equal(band, DecisionRule.FromProbability(0.95).GuardBandFor(window, Nm(2))!.Value.NewtonMeters, 5e-4);
+        Assert.Equal(band, DecisionRule.FromProbability(0.95).GuardBandFor(window, MeasurementUncertainty.Expanded(Nm(2), 2))!.Value.NewtonMeters, 5e-4);
     }
 
     [Fact]
@@ -88,8 +88,8 @@ public class DecisionRuleTests
     {
         // At 95 % below T = 2 × 1.959964 u.
         DecisionRule rule = DecisionRule.FromProbability(0.95);
-        Assert.Null(rule.GuardBandFor(ToleranceWindow.FromLimits(Nm(10), Nm(13.9199)), Nm(2)));
-        Torque? band = rule.GuardBandFor(ToleranceWindow.FromLimits(Nm(10), Nm(13.91994)), Nm(2));
+        Assert.Null(rule.GuardBandFor(ToleranceWindow.FromLimits(Nm(10), Nm(13.9199)), MeasurementUncertainty.Expanded(Nm(2), 2)));
+        Torque? band = rule.GuardBandFor(ToleranceWindow.FromLimits(Nm(10), Nm(13.91994)), MeasurementUncertainty.Expanded(Nm(2), 2));
         Assert.InRange(band!.Value.NewtonMeters, 1.9, 1.96);
     }
 
@@ -101,7 +101,7 @@ public class DecisionRuleTests
         {
             double p = 0.5 + 0.499999 * Math.Pow(random.NextDouble(), 0.3), width = Math.Exp(random.NextDouble() * 7 - 3), u = Math.Exp(random.NextDouble() * 12 - 6);
             ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Nm(0), Nm(width * u));
-            if (DecisionRule.FromProbability(p).GuardBandFor(window, Nm(2 * u)) is not Torque band)
+            if (DecisionRule.FromProbability(p).GuardBandFor(window, MeasurementUncertainty.Expanded(Nm(2 * u), 2)) is not Torque band)
             {
                 Assert.True(2 * Normal.CDF(0, 1, width / 2) - 1 < p);
                 continue;

@@ -35,9 +35,9 @@ public class DecisionTests
     [MemberData(nameof(Zones))]
     public void Four_zones_in_order_each_limit_to_the_side_stated(double reading, DecisionZone zone, Conformity verdict)
     {
-        Assert.Equal(zone, Window.ZoneOf(Nm(reading), Nm(1), DecisionRule.IlacG8));
-        Assert.Equal(verdict, Window.Classify(Nm(reading), Nm(1), DecisionRule.IlacG8));
-        Decision<Torque> decision = Window.Decide(Nm(reading), Nm(1), DecisionRule.IlacG8);
+        Assert.Equal(zone, Window.ZoneOf(Nm(reading), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.IlacG8));
+        Assert.Equal(verdict, Window.Classify(Nm(reading), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.IlacG8));
+        Decision<Torque> decision = Window.Decide(Nm(reading), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.IlacG8);
         Assert.Equal(zone, decision.Zone);
         Assert.Equal(verdict, decision.Conformity);
     }
@@ -50,8 +50,8 @@ public class DecisionTests
             var uncertainty = Torque.FromPoundForceInches(tenths / 10.0);
             Torque onTheLimit = ShopUnit.PoundForceFoot.From(40 + tenths / 120.0);
             ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Torque.FromPoundForceFeet(40), Torque.FromPoundForceFeet(50));
-            Assert.Equal(DecisionZone.Accept, window.ZoneOf(onTheLimit, uncertainty, DecisionRule.IlacG8));
-            Assert.Equal(DecisionZone.ConditionalAccept, window.ZoneOf(onTheLimit * (1 - 1e-9), uncertainty, DecisionRule.IlacG8));
+            Assert.Equal(DecisionZone.Accept, window.ZoneOf(onTheLimit, MeasurementUncertainty.Expanded(uncertainty, 2), DecisionRule.IlacG8));
+            Assert.Equal(DecisionZone.ConditionalAccept, window.ZoneOf(onTheLimit * (1 - 1e-9), MeasurementUncertainty.Expanded(uncertainty, 2), DecisionRule.IlacG8));
         }
     }
 
@@ -59,10 +59,10 @@ public class DecisionTests
     public void Simple_acceptance_and_no_uncertainty_decide_by_the_limits(AnyTorque target, AnyTorque reading, AnyTorque uncertainty)
     {
         ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(target.Torque * 0.4, target.Torque, target.Torque * 10);
-        Assert.Equal(window.Classify(reading.Torque), window.Classify(reading.Torque, uncertainty.Torque, DecisionRule.SimpleAcceptance));
+        Assert.Equal(window.Classify(reading.Torque), window.Classify(reading.Torque, MeasurementUncertainty.Expanded(uncertainty.Torque, 2), DecisionRule.SimpleAcceptance));
         foreach (DecisionRule rule in Inward.Append(DecisionRule.Uncritical))
         {
-            Assert.Equal(window.Classify(reading.Torque), window.Classify(reading.Torque, Torque.Zero, rule));
+            Assert.Equal(window.Classify(reading.Torque), window.Classify(reading.Torque, MeasurementUncertainty.Expanded(Torque.Zero, 2), rule));
         }
     }
 
@@ -73,13 +73,13 @@ public class DecisionTests
         Torque uncertainty = target.Torque * 0.08 * Fraction(uncertaintyShare), reading = target.Torque * (0.9 + 0.3 * Fraction(share));
         foreach (DecisionRule rule in Inward.Append(DecisionRule.Uncritical))
         {
-            ToleranceWindow<Torque>? accepted = rule.GuardBandFor(window, uncertainty) is Torque band ? window.AcceptanceWindow(band) : null;
-            Decision<Torque> decision = window.Decide(reading, uncertainty, rule);
+            ToleranceWindow<Torque>? accepted = rule.GuardBandFor(window, MeasurementUncertainty.Expanded(uncertainty, 2)) is Torque band ? window.AcceptanceWindow(band) : null;
+            Decision<Torque> decision = window.Decide(reading, MeasurementUncertainty.Expanded(uncertainty, 2), rule);
             Assert.Equal(accepted?.Classify(reading) == Conformity.Within, decision.Zone == DecisionZone.Accept);
-            Assert.Equal(accepted?.Lower.NewtonMeters, decision.AcceptanceWindow?.Lower.NewtonMeters);
-            Assert.Equal(accepted?.Upper.NewtonMeters, decision.AcceptanceWindow?.Upper.NewtonMeters);
-            Assert.Equal(decision.Zone, window.ZoneOf(reading, uncertainty, rule));
-            Assert.Equal(decision.Conformity, window.Classify(reading, uncertainty, rule));
+            Assert.Equal(accepted?.Lower?.NewtonMeters, decision.AcceptanceWindow?.Lower?.NewtonMeters);
+            Assert.Equal(accepted?.Upper?.NewtonMeters, decision.AcceptanceWindow?.Upper?.NewtonMeters);
+            Assert.Equal(decision.Zone, window.ZoneOf(reading, MeasurementUncertainty.Expanded(uncertainty, 2), rule));
+            Assert.Equal(decision.Conformity, window.Classify(reading, MeasurementUncertainty.Expanded(uncertainty, 2), rule));
             Assert.Equal(decision.Conformity == Conformity.Undecidable, decision.Zone is DecisionZone.ConditionalAccept or DecisionZone.ConditionalReject);
         }
     }
@@ -106,7 +106,7 @@ public class DecisionTests
         foreach (DecisionRule rule in Inward)
         {
             // The zones are numbered from accept to reject. Bands that depend on the window say nothing more strict of what was rejected before.
-            DecisionZone before = window.ZoneOf(reading, uncertainty, rule), after = smaller.ZoneOf(reading, uncertainty, rule);
+            DecisionZone before = window.ZoneOf(reading, MeasurementUncertainty.Expanded(uncertainty, 2), rule), after = smaller.ZoneOf(reading, MeasurementUncertainty.Expanded(uncertainty, 2), rule);
             bool byRatio = rule.GuardBandFactor is null && rule.Name.Contains("TUR", StringComparison.Ordinal) || rule == DecisionRule.ManagedRisk;
             Assert.True(after >= (byRatio && before == DecisionZone.Reject ? DecisionZone.ConditionalReject : before), $"{rule}: {before} became {after}");
         }
@@ -130,31 +130,31 @@ public class DecisionTests
         foreach (DecisionRule rule in Inward.Append(DecisionRule.Uncritical))
         {
             var verdicts = new Conformity[readings.Length];
-            window.Classify(readings, uncertainty, rule, verdicts);
+            window.Classify(readings, MeasurementUncertainty.Expanded(uncertainty, 2), rule, verdicts);
             for (int i = 0; i < readings.Length; i++)
             {
-                Assert.Equal(double.IsFinite(readings[i]) ? window.Classify(Nm(readings[i]), uncertainty, rule) : Conformity.Undefined, verdicts[i]);
+                Assert.Equal(double.IsFinite(readings[i]) ? window.Classify(Nm(readings[i]), MeasurementUncertainty.Expanded(uncertainty, 2), rule) : Conformity.Undefined, verdicts[i]);
             }
         }
 
         var untouched = new Conformity[3];
-        Assert.Throws<ArgumentException>(() => window.Classify(readings, uncertainty, DecisionRule.IlacG8, untouched));
+        Assert.Throws<ArgumentException>(() => window.Classify(readings, MeasurementUncertainty.Expanded(uncertainty, 2), DecisionRule.IlacG8, untouched));
         Assert.All(untouched, verdict => Assert.Equal(Conformity.Undefined, verdict));
-        Assert.Equal("rule", Assert.Throws<ArgumentNullException>(() => window.Classify(readings, uncertainty, null!, new Conformity[readings.Length])).ParamName);
+        Assert.Equal("rule", Assert.Throws<ArgumentNullException>(() => window.Classify(readings, MeasurementUncertainty.Expanded(uncertainty, 2), null!, new Conformity[readings.Length])).ParamName);
         Assert.Equal("expandedUncertainty", Assert.Throws<ArgumentOutOfRangeException>(
-            () => window.Classify(readings, -uncertainty, DecisionRule.IlacG8, new Conformity[readings.Length])).ParamName);
+            () => window.Classify(readings, MeasurementUncertainty.Expanded(-uncertainty, 2), DecisionRule.IlacG8, new Conformity[readings.Length])).ParamName);
     }
 
     [Fact]
     public void The_uncritical_rule_rejects_only_what_is_surely_outside()
     {
-        Assert.Equal(DecisionZone.Accept, Window.ZoneOf(Nm(54), Nm(1), DecisionRule.Uncritical));
-        Assert.Equal(DecisionZone.Accept, Window.ZoneOf(Nm(47), Nm(1), DecisionRule.Uncritical));
-        Assert.Equal(Conformity.Above, Window.Classify(Nm(54.001), Nm(1), DecisionRule.Uncritical));
-        Assert.Equal(Conformity.Below, Window.Classify(Nm(46.999), Nm(1), DecisionRule.Uncritical));
+        Assert.Equal(DecisionZone.Accept, Window.ZoneOf(Nm(54), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.Uncritical));
+        Assert.Equal(DecisionZone.Accept, Window.ZoneOf(Nm(47), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.Uncritical));
+        Assert.Equal(Conformity.Above, Window.Classify(Nm(54.001), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.Uncritical));
+        Assert.Equal(Conformity.Below, Window.Classify(Nm(46.999), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.Uncritical));
         Assert.Equal(
             "Accepted: 53.6 N·m against 48 N·m to 53 N·m is 0.6 N·m beyond the limit; the rule (ILAC-G8 uncritical, guard band −1 U) permits up to 1 N·m beyond a limit.",
-            Window.Decide(Nm(53.6), Nm(1), DecisionRule.Uncritical).Reason);
+            Window.Decide(Nm(53.6), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.Uncritical).Reason);
     }
 
     [Fact]
@@ -162,26 +162,26 @@ public class DecisionTests
     {
         Assert.Equal(
             "Cannot tell: 52.4 N·m against 48 N·m to 53 N·m is 0.6 N·m inside the nearer limit, which is acceptance on condition; the rule (ILAC-G8, guard band 1 U) asks for 1 N·m inside.",
-            Window.Decide(Nm(52.4), Nm(1), DecisionRule.IlacG8).Reason);
-        Assert.StartsWith("Cannot tell: 53.4 N·m against 48 N·m to 53 N·m is 0.4 N·m beyond the limit, which is rejection on condition", Window.Decide(Nm(53.4), Nm(1), DecisionRule.IlacG8).Reason, StringComparison.Ordinal);
-        Assert.StartsWith("Rejected: 40 N·m", Window.Decide(Nm(40), Nm(1), DecisionRule.IlacG8).Reason, StringComparison.Ordinal);
-        Assert.Contains("too narrow for this uncertainty", Window.Decide(Nm(50), Nm(2.6), DecisionRule.IlacG8).Reason, StringComparison.Ordinal);
-        Assert.Contains("too narrow for this uncertainty", Window.Decide(Nm(50), Nm(3), DecisionRule.FromProbability(0.95)).Reason, StringComparison.Ordinal);
+            Window.Decide(Nm(52.4), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.IlacG8).Reason);
+        Assert.StartsWith("Cannot tell: 53.4 N·m against 48 N·m to 53 N·m is 0.4 N·m beyond the limit, which is rejection on condition", Window.Decide(Nm(53.4), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.IlacG8).Reason, StringComparison.Ordinal);
+        Assert.StartsWith("Rejected: 40 N·m", Window.Decide(Nm(40), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.IlacG8).Reason, StringComparison.Ordinal);
+        Assert.Contains("too narrow for this uncertainty", Window.Decide(Nm(50), MeasurementUncertainty.Expanded(Nm(2.6), 2), DecisionRule.IlacG8).Reason, StringComparison.Ordinal);
+        Assert.Contains("too narrow for this uncertainty", Window.Decide(Nm(50), MeasurementUncertainty.Expanded(Nm(3), 2), DecisionRule.FromProbability(0.95)).Reason, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_window_of_any_quantity_and_any_reading_gets_a_decision()
     {
         ToleranceWindow<Angle> window = ToleranceWindow.FromLimits(Angle.FromDegrees(-30), Angle.FromDegrees(60));
-        Assert.Equal(Conformity.Undecidable, window.Classify(Angle.FromRadians(1), Angle.FromDegrees(4), DecisionRule.IlacG8));
+        Assert.Equal(Conformity.Undecidable, window.Classify(Angle.FromRadians(1), MeasurementUncertainty.Expanded(Angle.FromDegrees(4), 2), DecisionRule.IlacG8));
         foreach (double reading in new[] { 1e200, -1e200, 0, double.Epsilon })
         {
-            Decision<Torque> decision = Window.Decide(Nm(reading), Nm(1e15), DecisionRule.Iso14253);
+            Decision<Torque> decision = Window.Decide(Nm(reading), MeasurementUncertainty.Expanded(Nm(1e15), 2), DecisionRule.Iso14253);
             Assert.InRange(decision.ProbabilityOfConformity, 0, 1);
             Assert.NotEmpty(decision.Reason);
         }
 
-        Assert.Equal("expandedUncertainty", Assert.Throws<ArgumentOutOfRangeException>(() => Window.Decide(Nm(50), Nm(-1), DecisionRule.IlacG8)).ParamName);
+        Assert.Equal("expandedUncertainty", Assert.Throws<ArgumentOutOfRangeException>(() => Window.Decide(Nm(50), MeasurementUncertainty.Expanded(Nm(-1), 2), DecisionRule.IlacG8)).ParamName);
     }
 
     [Fact]
@@ -190,8 +190,8 @@ public class DecisionTests
         Enum.GetValues<DecisionZone>().Select(zone => (zone.ToString(), (byte)zone)));
 
     private static double WidthOf(DecisionRule rule, ToleranceWindow<Torque> window, Torque uncertainty) =>
-        rule.GuardBandFor(window, uncertainty) is Torque band && window.AcceptanceWindow(band) is ToleranceWindow<Torque> accepted
-            ? (accepted.Upper - accepted.Lower).NewtonMeters
+        rule.GuardBandFor(window, MeasurementUncertainty.Expanded(uncertainty, 2)) is Torque band && window.AcceptanceWindow(band) is ToleranceWindow<Torque> accepted
+            ? (accepted.Upper - accepted.Lower)!.Value.NewtonMeters
             : 0;
 
     private static double Fraction(double any) => double.IsFinite(any) ? Math.Abs(any) % 1 : 0.5;

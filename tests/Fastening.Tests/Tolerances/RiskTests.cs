@@ -51,7 +51,7 @@ public class RiskTests
         double Integrate(double from, double to, Func<SpecificRisk, double> risk) => Simpson(
             reading => risk(RiskAt(reading)) * Normal.PDF(mean, total, reading), Math.Max(from, mean - 12 * total), Math.Min(to, mean + 12 * total));
         SpecificRisk RiskAt(double reading) => SpecificRisk.At(
-            Window(lower, upper), Nm(reading), Nm(measuring), Prior.Normal(Nm(mean), Nm(spread)));
+            Window(lower, upper), Nm(reading), MeasurementUncertainty.Standard(Nm(measuring)), Prior.Normal(Nm(mean), Nm(spread)));
 
         GlobalRisk found = RiskOf(mean, spread, measuring, lower, upper, acceptLower, acceptUpper);
         Assert.Equal(Integrate(acceptLower, acceptUpper, r => r.Consumer), found.Consumer, 1e-9);
@@ -82,7 +82,7 @@ public class RiskTests
     [Fact]
     public void Where_nothing_is_accepted_every_good_item_is_lost()
     {
-        GlobalRisk risk = GlobalRisk.Of(Window(48, 52), null, Prior.Normal(Nm(50), Nm(1)), Nm(2));
+        GlobalRisk risk = GlobalRisk.Of(Window(48, 52), null, Prior.Normal(Nm(50), Nm(1)), MeasurementUncertainty.Standard(Nm(2)));
         Assert.Equal(0, risk.Consumer);
         Assert.Equal(risk.ProbabilityOfConformity, risk.Producer);
         Assert.Null(risk.NonconformingAmongAccepted);
@@ -116,42 +116,42 @@ public class RiskTests
     [Fact]
     public void Probability_of_one_reading_by_the_closed_form()
     {
-        SpecificRisk risk = SpecificRisk.At(Window(48, 53), Nm(52.1), Nm(0.7));
+        SpecificRisk risk = SpecificRisk.At(Window(48, 53), Nm(52.1), MeasurementUncertainty.Standard(Nm(0.7)));
         Close.To(Normal.CDF(52.1, 0.7, 53) - Normal.CDF(52.1, 0.7, 48), risk.ProbabilityOfConformity);
         Close.To(1, risk.Consumer + risk.Producer);
-        Close.To(risk.ProbabilityOfConformity, Window(48, 53).Decide(Nm(52.1), Nm(1.4), DecisionRule.IlacG8).ProbabilityOfConformity);
-        Assert.Equal(1, SpecificRisk.At(Window(48, 53), Nm(53), Torque.Zero).ProbabilityOfConformity);
-        Assert.Equal(0, SpecificRisk.At(Window(48, 53), Nm(53.0001), Torque.Zero).ProbabilityOfConformity);
+        Close.To(risk.ProbabilityOfConformity, Window(48, 53).Decide(Nm(52.1), MeasurementUncertainty.Expanded(Nm(1.4), 2), DecisionRule.IlacG8).ProbabilityOfConformity);
+        Assert.Equal(1, SpecificRisk.At(Window(48, 53), Nm(53), MeasurementUncertainty.Standard(Torque.Zero)).ProbabilityOfConformity);
+        Assert.Equal(0, SpecificRisk.At(Window(48, 53), Nm(53.0001), MeasurementUncertainty.Standard(Torque.Zero)).ProbabilityOfConformity);
 
         // Far beyond the limit, where 1 − Φ would have cancelled to nothing.
-        Close.To(Normal.CDF(0, 1, -12), SpecificRisk.At(Window(-1000, 0), Nm(12), Nm(1)).ProbabilityOfConformity, 1e-9);
-        Close.To(Normal.CDF(0, 1, -12), SpecificRisk.At(Window(0, 1000), Nm(-12), Nm(1)).ProbabilityOfConformity, 1e-9);
+        Close.To(Normal.CDF(0, 1, -12), SpecificRisk.At(Window(-1000, 0), Nm(12), MeasurementUncertainty.Standard(Nm(1))).ProbabilityOfConformity, 1e-9);
+        Close.To(Normal.CDF(0, 1, -12), SpecificRisk.At(Window(0, 1000), Nm(-12), MeasurementUncertainty.Standard(Nm(1))).ProbabilityOfConformity, 1e-9);
     }
 
     [Fact]
     public void A_prior_moves_the_reading_by_its_weight()
     {
         // Precisions add: 1/u² = 1/u0² + 1/um², y u^-2 = y0 u0^-2 + η um^-2.
-        Prior<Torque> before = Prior.Normal(Nm(50), Nm(0.8)), after = before.After(Nm(52), Nm(0.3));
+        Prior<Torque> before = Prior.Normal(Nm(50), Nm(0.8)), after = before.After(Nm(52), MeasurementUncertainty.Standard(Nm(0.3)));
         double precision = 1 / (0.8 * 0.8) + 1 / (0.3 * 0.3);
         Close.To((50 / (0.8 * 0.8) + 52 / (0.3 * 0.3)) / precision, after.Mean.NewtonMeters);
         Close.To(1 / Math.Sqrt(precision), after.StandardDeviation.NewtonMeters);
-        SpecificRisk risk = SpecificRisk.At(Window(48, 51.9), Nm(52), Nm(0.3), before);
+        SpecificRisk risk = SpecificRisk.At(Window(48, 51.9), Nm(52), MeasurementUncertainty.Standard(Nm(0.3)), before);
         Close.To(Normal.CDF(after.Mean.NewtonMeters, after.StandardDeviation.NewtonMeters, 51.9), risk.ProbabilityOfConformity, 1e-9);
-        Assert.True(risk.ProbabilityOfConformity > SpecificRisk.At(Window(48, 51.9), Nm(52), Nm(0.3)).ProbabilityOfConformity);
+        Assert.True(risk.ProbabilityOfConformity > SpecificRisk.At(Window(48, 51.9), Nm(52), MeasurementUncertainty.Standard(Nm(0.3))).ProbabilityOfConformity);
 
         // A vague prior says nothing.
         Assert.Equal(
-            SpecificRisk.At(Window(48, 51.9), Nm(52), Nm(0.3)).ProbabilityOfConformity,
-            SpecificRisk.At(Window(48, 51.9), Nm(52), Nm(0.3), Prior.Normal(Nm(0), Nm(1e9))).ProbabilityOfConformity, 1e-9);
+            SpecificRisk.At(Window(48, 51.9), Nm(52), MeasurementUncertainty.Standard(Nm(0.3))).ProbabilityOfConformity,
+            SpecificRisk.At(Window(48, 51.9), Nm(52), MeasurementUncertainty.Standard(Nm(0.3)), Prior.Normal(Nm(0), Nm(1e9))).ProbabilityOfConformity, 1e-9);
     }
 
     [Fact]
     public void The_two_ratios_that_share_a_name_differ()
     {
-        Assert.Equal(4, TestUncertaintyRatio.OfTolerance(Window(48, 52), Nm(0.5)));
-        Assert.Equal(2.5, TestUncertaintyRatio.OfTolerance(Window(0, 5), Nm(1)));
-        Close.To(3.2, TestUncertaintyRatio.OfStandardDeviations(Prior.Normal(Nm(50), Nm(0.8)), Nm(0.25)));
+        Assert.Equal(4, TestUncertaintyRatio.OfTolerance(Window(48, 52), MeasurementUncertainty.Expanded(Nm(0.5), 2)));
+        Assert.Equal(2.5, TestUncertaintyRatio.OfTolerance(Window(0, 5), MeasurementUncertainty.Expanded(Nm(1), 2)));
+        Close.To(3.2, TestUncertaintyRatio.OfStandardDeviations(Prior.Normal(Nm(50), Nm(0.8)), MeasurementUncertainty.Standard(Nm(0.25))));
     }
 
     private static void AssertWithinSampling(double expected, int count, int draws)
@@ -162,7 +162,7 @@ public class RiskTests
     }
 
     private static GlobalRisk RiskOf(double mean, double spread, double measuring, double lower, double upper, double acceptLower, double acceptUpper) =>
-        GlobalRisk.Of(Window(lower, upper), Window(acceptLower, acceptUpper), Prior.Normal(Nm(mean), Nm(spread)), Nm(measuring));
+        GlobalRisk.Of(Window(lower, upper), Window(acceptLower, acceptUpper), Prior.Normal(Nm(mean), Nm(spread)), MeasurementUncertainty.Standard(Nm(measuring)));
 
     private static double Simpson(Func<double, double> f, double from, double to)
     {

@@ -13,9 +13,9 @@ public class ToleranceWindowTests
     public void Common_practice_rows()
     {
         // Common practice, no source: upper tolerance +4 % of the target; 50 with limits 48…52; 50° with 45…55.
-        Close.To(52, ToleranceWindow.FromDeviations(Nm(50), minus: Ratio.Zero, plus: Ratio.FromPercent(4)).Upper.NewtonMeters);
+        Close.To(52, ToleranceWindow.FromDeviations(Nm(50), minus: Ratio.Zero, plus: Ratio.FromPercent(4)).Upper!.Value.NewtonMeters);
         ToleranceWindow<Torque> torque = ToleranceWindow.FromLimits(Nm(48), Nm(52));
-        Assert.Equal(50, torque.Target.NewtonMeters);
+        Assert.Equal(50, torque.Target!.Value.NewtonMeters);
         Assert.Equal(
             [Conformity.Below, Conformity.Within, Conformity.Within, Conformity.Within, Conformity.Above],
             new[] { 47.9, 48, 50, 52, 52.1 }.Select(x => torque.Classify(Nm(x))));
@@ -63,11 +63,11 @@ public class ToleranceWindowTests
     public void Verdict_is_ordered_in_the_reading_and_ends_are_inside(AnyTorque any)
     {
         ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(any.Torque, Ratio.FromPercent(7), Ratio.FromPercent(11));
-        Assert.Equal(Conformity.Below, window.Classify(window.Lower * (1 - 1e-9)));
-        Assert.Equal(Conformity.Within, window.Classify(window.Lower));
-        Assert.Equal(Conformity.Within, window.Classify(window.Target));
-        Assert.Equal(Conformity.Within, window.Classify(window.Upper));
-        Assert.Equal(Conformity.Above, window.Classify(window.Upper * (1 + 1e-9)));
+        Assert.Equal(Conformity.Below, window.Classify(window.Lower!.Value * (1 - 1e-9)));
+        Assert.Equal(Conformity.Within, window.Classify(window.Lower!.Value));
+        Assert.Equal(Conformity.Within, window.Classify(window.Target!.Value));
+        Assert.Equal(Conformity.Within, window.Classify(window.Upper!.Value));
+        Assert.Equal(Conformity.Above, window.Classify(window.Upper!.Value * (1 + 1e-9)));
     }
 
     [Property]
@@ -78,8 +78,8 @@ public class ToleranceWindowTests
         ToleranceWindow<Torque>? both = first.Intersect(second);
         bool inBoth = first.Classify(reading.Torque) == Conformity.Within && second.Classify(reading.Torque) == Conformity.Within;
         Assert.Equal(inBoth, both?.Classify(reading.Torque) == Conformity.Within);
-        Assert.Equal(both?.Lower.NewtonMeters, second.Intersect(first)?.Lower.NewtonMeters);
-        Assert.Equal(both?.Upper.NewtonMeters, second.Intersect(first)?.Upper.NewtonMeters);
+        Assert.Equal(both?.Lower?.NewtonMeters, second.Intersect(first)?.Lower?.NewtonMeters);
+        Assert.Equal(both?.Upper?.NewtonMeters, second.Intersect(first)?.Upper?.NewtonMeters);
         if (both is not null) Assert.True(both.Lower <= both.Target && both.Target <= both.Upper);
     }
 
@@ -98,9 +98,9 @@ public class ToleranceWindowTests
         ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(any.Torque, Ratio.FromPercent(2), Ratio.FromPercent(6));
         double factor = wrench.Wrench.TorqueRatio;
         ToleranceWindow<Torque> back = window.Scale(factor).Scale(1 / factor);
-        Close.To(window.Lower.NewtonMeters, back.Lower.NewtonMeters);
-        Close.To(window.Target.NewtonMeters, back.Target.NewtonMeters);
-        Close.To(window.Upper.NewtonMeters, back.Upper.NewtonMeters);
+        Close.To(window.Lower!.Value.NewtonMeters, back.Lower!.Value.NewtonMeters);
+        Close.To(window.Target!.Value.NewtonMeters, back.Target!.Value.NewtonMeters);
+        Close.To(window.Upper!.Value.NewtonMeters, back.Upper!.Value.NewtonMeters);
     }
 
     [Fact]
@@ -114,16 +114,16 @@ public class ToleranceWindowTests
             {
                 int last = first + 5;
                 ToleranceWindow<Torque> exact = ToleranceWindow.FromLimits(Nm(first / (double)perUnit), Nm(last / (double)perUnit)).RoundInward(step)!;
-                Assert.Equal(first / (double)perUnit, exact.Lower.NewtonMeters, 1e-12);
-                Assert.Equal(last / (double)perUnit, exact.Upper.NewtonMeters, 1e-12);
+                Assert.Equal(first / (double)perUnit, exact.Lower!.Value.NewtonMeters, 1e-12);
+                Assert.Equal(last / (double)perUnit, exact.Upper!.Value.NewtonMeters, 1e-12);
                 ToleranceWindow<Torque> between = ToleranceWindow.FromLimits(Nm((first - 0.4) / perUnit), Nm((last + 0.4) / perUnit)).RoundInward(step)!;
-                Assert.Equal(first / (double)perUnit, between.Lower.NewtonMeters, 1e-12);
-                Assert.Equal(last / (double)perUnit, between.Upper.NewtonMeters, 1e-12);
+                Assert.Equal(first / (double)perUnit, between.Lower!.Value.NewtonMeters, 1e-12);
+                Assert.Equal(last / (double)perUnit, between.Upper!.Value.NewtonMeters, 1e-12);
             }
         }
 
         Assert.Null(ToleranceWindow.FromLimits(Nm(10.1), Nm(10.9)).RoundInward(Nm(1)));
-        Assert.Equal(11, ToleranceWindow.FromLimits(Nm(10.1), Nm(10.2), Nm(11.9)).RoundInward(Nm(1))!.Target.NewtonMeters);
+        Assert.Equal(11, ToleranceWindow.FromLimits(Nm(10.1), Nm(10.2), Nm(11.9)).RoundInward(Nm(1))!.Target!.Value.NewtonMeters);
     }
 
     [Property]
@@ -131,9 +131,9 @@ public class ToleranceWindowTests
     {
         ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(any.Torque, Ratio.FromPercent(10), Ratio.FromPercent(20));
         ToleranceWindow<Torque> accepted = window.AcceptanceWindow(any.Torque * 0.03)!;
-        Close.To(any.NewtonMeters * 0.93, accepted.Lower.NewtonMeters);
-        Close.To(any.NewtonMeters * 1.17, accepted.Upper.NewtonMeters);
-        Close.To(any.NewtonMeters * 0.87, window.AcceptanceWindow(-any.Torque * 0.03)!.Lower.NewtonMeters);
+        Close.To(any.NewtonMeters * 0.93, accepted.Lower!.Value.NewtonMeters);
+        Close.To(any.NewtonMeters * 1.17, accepted.Upper!.Value.NewtonMeters);
+        Close.To(any.NewtonMeters * 0.87, window.AcceptanceWindow(-any.Torque * 0.03)!.Lower!.Value.NewtonMeters);
         Assert.NotNull(window.AcceptanceWindow(any.Torque * 0.15));
         Assert.Null(window.AcceptanceWindow(any.Torque * 0.1501));
     }
@@ -144,7 +144,7 @@ public class ToleranceWindowTests
         ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(any.Torque, Ratio.FromPercent(4), Ratio.FromPercent(4));
         double[] readings =
         [
-            any.NewtonMeters, window.Lower.NewtonMeters, window.Upper.NewtonMeters, any.NewtonMeters * 0.9, any.NewtonMeters * 1.1, -1, 0,
+            any.NewtonMeters, window.Lower!.Value.NewtonMeters, window.Upper!.Value.NewtonMeters, any.NewtonMeters * 0.9, any.NewtonMeters * 1.1, -1, 0,
             double.NaN, double.PositiveInfinity, double.NegativeInfinity, double.MaxValue,
         ];
         var verdicts = new Conformity[readings.Length];
@@ -173,9 +173,9 @@ public class ToleranceWindowTests
     public void A_percentage_of_nothing_leaves_the_target_itself(AnyTorque any)
     {
         ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(any.Torque, Ratio.Zero, Ratio.Zero);
-        Assert.Equal(any.NewtonMeters, window.Lower.NewtonMeters);
-        Assert.Equal(any.NewtonMeters, window.Upper.NewtonMeters);
-        ToleranceWindow<Torque> again = ToleranceWindow.FromLimits(window.Lower, window.Target, window.Upper);
+        Assert.Equal(any.NewtonMeters, window.Lower!.Value.NewtonMeters);
+        Assert.Equal(any.NewtonMeters, window.Upper!.Value.NewtonMeters);
+        ToleranceWindow<Torque> again = ToleranceWindow.FromLimits(window.Lower!.Value, window.Target!.Value, window.Upper!.Value);
         Assert.Equal(Conformity.Within, again.Classify(any.Torque));
     }
 
@@ -183,16 +183,16 @@ public class ToleranceWindowTests
     public void Inward_rounding_never_rounds_outward()
     {
         ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Nm(0), Nm(9.9999999995));
-        Assert.Equal(9, window.RoundInward(Nm(1))!.Upper.NewtonMeters);
-        Assert.Equal(1, ToleranceWindow.FromLimits(Nm(5e-10), Nm(3)).RoundInward(Nm(1))!.Lower.NewtonMeters);
+        Assert.Equal(9, window.RoundInward(Nm(1))!.Upper!.Value.NewtonMeters);
+        Assert.Equal(1, ToleranceWindow.FromLimits(Nm(5e-10), Nm(3)).RoundInward(Nm(1))!.Lower!.Value.NewtonMeters);
         var random = new Random(9);
         for (int n = 0; n < 20_000; n++)
         {
             double lower = random.NextDouble() * 100, step = Math.Pow(10, -3 + 4 * random.NextDouble());
             ToleranceWindow<Torque> any = ToleranceWindow.FromLimits(Nm(lower), Nm(lower + random.NextDouble() * 20));
             if (any.RoundInward(Nm(step)) is not ToleranceWindow<Torque> rounded) continue;
-            Assert.Equal(Conformity.Within, any.Classify(rounded.Lower));
-            Assert.Equal(Conformity.Within, any.Classify(rounded.Upper));
+            Assert.Equal(Conformity.Within, any.Classify(rounded.Lower!.Value));
+            Assert.Equal(Conformity.Within, any.Classify(rounded.Upper!.Value));
         }
     }
 

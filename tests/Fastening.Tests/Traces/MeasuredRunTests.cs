@@ -131,7 +131,8 @@ public class MeasuredRunTests
             Assert.True(double.IsFinite(point.Torque.NewtonMeters) && double.IsFinite(point.Angle!.Value.Degrees));
         });
         Assert.True(double.IsFinite(analysis.Energy!.Value.Joules));
-        Assert.Equal(trace.TorquesNewtonMeters.ToArray().Max(), analysis.Peak.Torque.NewtonMeters);
+        double[] torques = trace.TorquesNewtonMeters.ToArray();
+        Assert.Equal(torques.Max() >= -torques.Min() ? torques.Max() : torques.Min(), analysis.Peak.Torque.NewtonMeters);
         if (analysis.ElasticRegion is not ElasticRegion region) return;
         Assert.True(region.Slope.NewtonMetersPerDegree > 0 && region.SlopeStandardError.NewtonMetersPerDegree >= 0);
         Assert.True(region.Start.Index < region.End.Index);

@@ -22,7 +22,7 @@ public class FrictionCorrelationTests
         // With r = 1 both coefficients stand at the same share of their ranges, so the preload is monotonic in one uniform number: its 2.5 % and 97.5 % quantiles are exact.
         PreloadBand full = PreloadBand.Evaluate(
             new PreloadBandInputs(Model, Exact, Friction, FrictionCorrelation.Full), new MonteCarlo().WithDraws(200_000).WithSeed(3));
-        Force At(double share) => Model.WithFriction(new FrictionCoefficients(0.10 + 0.06 * share, 0.09 + 0.05 * share)).PreloadAt(Exact.Target);
+        Force At(double share) => Model.WithFriction(new FrictionCoefficients(0.10 + 0.06 * share, 0.09 + 0.05 * share)).PreloadAt(Exact.Target!.Value);
         Assert.Equal(At(0.975).Kilonewtons, full.Statistical.Minimum.Kilonewtons, 0.05);
         Assert.Equal(At(0.025).Kilonewtons, full.Statistical.Maximum.Kilonewtons, 0.05);
         PreloadBand apart = PreloadBand.Evaluate(

@@ -164,8 +164,8 @@ public class PreloadBandTests
         PreloadBand two = PreloadBand.Evaluate(new PreloadBandInputs(any.Model, window.Scale(2), range, FrictionCorrelation.Independent), Quick);
 
         Close.To(2 * one.Statistical.Maximum.Newtons, two.Statistical.Maximum.Newtons, 1e-9);
-        Close.To(any.Model.PreloadRangeAt(window.Upper, range).Maximum.Newtons, one.WorstCase.Maximum.Newtons, 1e-9);
-        Close.To(any.Model.PreloadRangeAt(window.Lower, range).Minimum.Newtons, one.WorstCase.Minimum.Newtons, 1e-9);
+        Close.To(any.Model.PreloadRangeAt(window.Upper!.Value, range).Maximum.Newtons, one.WorstCase.Maximum.Newtons, 1e-9);
+        Close.To(any.Model.PreloadRangeAt(window.Lower!.Value, range).Minimum.Newtons, one.WorstCase.Minimum.Newtons, 1e-9);
         Assert.True(one.Statistical.Minimum >= one.WorstCase.Minimum && one.Statistical.Maximum <= one.WorstCase.Maximum);
         Assert.True(one.ShortestStatistical.Maximum - one.ShortestStatistical.Minimum <= one.Statistical.Maximum - one.Statistical.Minimum);
         Close.To(1, one.Influences.Sum(influence => influence.Weight), 1e-9);

@@ -31,7 +31,7 @@ public class RotationBandTests
         double OfSnug(UncertaintyBudgetRow row) => row.Input.Name.StartsWith("rotation", StringComparison.Ordinal) || row.Input.Name.StartsWith("joint", StringComparison.Ordinal) ? 0 : row.Part;
         double snug = Math.Sqrt(band.Budget.Rows.Sum(row => Math.Pow(OfSnug(row), 2)));
         Force expected = Tightening.StandardUncertaintyAt(
-            Rotation.Target, Force.FromKilonewtons(snug), Rotation.Target * (0.06 / Math.Sqrt(3)), Ratio.FromPercent(9 / Math.Sqrt(3)));
+            Rotation.Target!.Value, MeasurementUncertainty.Standard(Force.FromKilonewtons(snug)), MeasurementUncertainty.Standard(Rotation.Target!.Value * (0.06 / Math.Sqrt(3))), MeasurementUncertainty.Standard(Ratio.FromPercent(9 / Math.Sqrt(3))));
         Close.To(expected.Kilonewtons, band.Budget.StandardUncertainty, 1e-9);
         Close.To(band.Budget.StandardUncertainty, band.StandardDeviation.Kilonewtons, 0.03);
     }

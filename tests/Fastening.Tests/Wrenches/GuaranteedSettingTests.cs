@@ -12,12 +12,12 @@ public class GuaranteedSettingTests
     public void Whatever_the_wrench_does_within_its_accuracy_the_fastener_is_within_the_window(AnyWrench any, AnyTorque target, int seed)
     {
         (TorqueWrench wrench, ToleranceWindow<Torque> required, Ratio uncertainty) = Draw(any, target, seed);
-        GuaranteedSetting found = wrench.GuaranteedSettingFor(required, uncertainty);
+        GuaranteedSetting found = wrench.GuaranteedSettingFor(required, MeasurementUncertainty.Expanded(uncertainty, 2));
         if (found.Window is not ToleranceWindow<Torque> window) return;
 
         // Brute force over the corners and between, by true = shown/(1 + deviation).
         double worst = wrench.Accuracy!.Value.DecimalFractions + uncertainty.DecimalFractions, step = wrench.Resolution!.Value.NewtonMeters;
-        double[] shown = [window.Lower.NewtonMeters, window.Target.NewtonMeters, window.Upper.NewtonMeters];
+        double[] shown = [window.Lower!.Value.NewtonMeters, window.Target!.Value.NewtonMeters, window.Upper!.Value.NewtonMeters];
         foreach (double setting in shown)
         {
             Assert.True(Math.Abs(setting / step - Math.Round(setting / step)) < 1e-6, $"{setting} is no step of {step}");
@@ -31,15 +31,15 @@ public class GuaranteedSettingTests
         }
 
         // One step further out something breaks: the window, or the range.
-        Assert.False(IsGuaranteed(wrench, required, uncertainty, window.Upper.NewtonMeters + step), $"{found} stops too early above");
-        Assert.False(IsGuaranteed(wrench, required, uncertainty, window.Lower.NewtonMeters - step), $"{found} stops too early below");
+        Assert.False(IsGuaranteed(wrench, required, uncertainty, window.Upper!.Value.NewtonMeters + step), $"{found} stops too early above");
+        Assert.False(IsGuaranteed(wrench, required, uncertainty, window.Lower!.Value.NewtonMeters - step), $"{found} stops too early below");
     }
 
     [Property]
     public void Where_there_is_none_no_step_of_the_display_would_have_done(AnyWrench any, AnyTorque target, int seed)
     {
         (TorqueWrench wrench, ToleranceWindow<Torque> required, Ratio uncertainty) = Draw(any, target, seed);
-        GuaranteedSetting found = wrench.GuaranteedSettingFor(required, uncertainty);
+        GuaranteedSetting found = wrench.GuaranteedSettingFor(required, MeasurementUncertainty.Expanded(uncertainty, 2));
         Assert.Equal(found.Window is null, found.Obstacle != SettingObstacle.None);
         if (found.Window is not null) return;
         double step = wrench.Resolution!.Value.NewtonMeters, centre = target.NewtonMeters / wrench.TorqueRatio;
@@ -53,28 +53,28 @@ public class GuaranteedSettingTests
     public void What_is_said_to_make_it_fit_makes_it_fit(AnyWrench any, AnyTorque target, int seed)
     {
         (TorqueWrench wrench, ToleranceWindow<Torque> required, Ratio uncertainty) = Draw(any, target, seed);
-        GuaranteedSetting found = wrench.GuaranteedSettingFor(required, uncertainty);
+        GuaranteedSetting found = wrench.GuaranteedSettingFor(required, MeasurementUncertainty.Expanded(uncertainty, 2));
         Assert.True(found.RequiredAccuracy is not Ratio stated || found.Window is null == stated.DecimalFractions < wrench.Accuracy!.Value.DecimalFractions * (1 - 1e-9), found.Reason);
         if (found.RequiredAccuracy is Ratio accuracy)
         {
-            Assert.NotNull(wrench.WithAccuracy(accuracy * (1 - 1e-9)).GuaranteedSettingFor(required, uncertainty).Window);
-            if (accuracy.Percent < 49.9) Assert.Null(wrench.WithAccuracy(accuracy * (1 + 1e-9) + Ratio.FromPercent(1e-6)).GuaranteedSettingFor(required, uncertainty).Window);
+            Assert.NotNull(wrench.WithAccuracy(accuracy * (1 - 1e-9)).GuaranteedSettingFor(required, MeasurementUncertainty.Expanded(uncertainty, 2)).Window);
+            if (accuracy.Percent < 49.9) Assert.Null(wrench.WithAccuracy(accuracy * (1 + 1e-9) + Ratio.FromPercent(1e-6)).GuaranteedSettingFor(required, MeasurementUncertainty.Expanded(uncertainty, 2)).Window);
         }
         else
         {
-            Assert.Null(wrench.WithAccuracy(Ratio.Zero).GuaranteedSettingFor(required, uncertainty).Window);
+            Assert.Null(wrench.WithAccuracy(Ratio.Zero).GuaranteedSettingFor(required, MeasurementUncertainty.Expanded(uncertainty, 2)).Window);
         }
 
         if (found.RequiredWindow is ToleranceWindow<Torque> window)
         {
-            ToleranceWindow<Torque> wider = ToleranceWindow.FromLimits(window.Lower * (1 - 1e-10), window.Upper * (1 + 1e-10));
-            Assert.NotNull(wrench.GuaranteedSettingFor(wider, uncertainty).Window);
+            ToleranceWindow<Torque> wider = ToleranceWindow.FromLimits(window.Lower!.Value * (1 - 1e-10), window.Upper!.Value * (1 + 1e-10));
+            Assert.NotNull(wrench.GuaranteedSettingFor(wider, MeasurementUncertainty.Expanded(uncertainty, 2)).Window);
         }
 
         if (found.Obstacle == SettingObstacle.Resolution && found.RequiredResolution is Torque resolution && resolution.NewtonMeters > 1e-6)
         {
-            Assert.NotNull(wrench.WithResolution(resolution * (1 - 1e-9)).GuaranteedSettingFor(required, uncertainty).Window);
-            Assert.NotNull(wrench.WithResolution(resolution / 3).GuaranteedSettingFor(required, uncertainty).Window);
+            Assert.NotNull(wrench.WithResolution(resolution * (1 - 1e-9)).GuaranteedSettingFor(required, MeasurementUncertainty.Expanded(uncertainty, 2)).Window);
+            Assert.NotNull(wrench.WithResolution(resolution / 3).GuaranteedSettingFor(required, MeasurementUncertainty.Expanded(uncertainty, 2)).Window);
         }
     }
 
@@ -83,9 +83,9 @@ public class GuaranteedSettingTests
     {
         TorqueWrench wrench = any.Wrench.WithAccuracy(Ratio.FromPercent(3));
         ToleranceWindow<Torque> delivered = wrench.DeliveredWindowAt(torque.Torque);
-        ToleranceWindow<Torque> setting = wrench.GuaranteedSettingFor(delivered, Ratio.Zero).Window!;
-        Close.To(torque.NewtonMeters, setting.Lower.NewtonMeters);
-        Close.To(torque.NewtonMeters, setting.Upper.NewtonMeters);
+        ToleranceWindow<Torque> setting = wrench.GuaranteedSettingFor(delivered, MeasurementUncertainty.Expanded(Ratio.Zero, 2)).Window!;
+        Close.To(torque.NewtonMeters, setting.Lower!.Value.NewtonMeters);
+        Close.To(torque.NewtonMeters, setting.Upper!.Value.NewtonMeters);
     }
 
     [Property]
@@ -93,8 +93,8 @@ public class GuaranteedSettingTests
     {
         TorqueWrench wrench = any.Wrench.WithAccuracy(Ratio.FromPercent(2));
         ToleranceWindow<Torque> required = ToleranceWindow.FromDeviations(torque.Torque, Ratio.FromPercent(7), Ratio.FromPercent(11));
-        ToleranceWindow<Torque> before = wrench.GuaranteedSettingFor(required, Ratio.Zero).Window!;
-        for (double percent = 0.5; wrench.GuaranteedSettingFor(required, Ratio.FromPercent(percent)).Window is ToleranceWindow<Torque> after; percent += 0.5)
+        ToleranceWindow<Torque> before = wrench.GuaranteedSettingFor(required, MeasurementUncertainty.Expanded(Ratio.Zero, 2)).Window!;
+        for (double percent = 0.5; wrench.GuaranteedSettingFor(required, MeasurementUncertainty.Expanded(Ratio.FromPercent(percent), 2)).Window is ToleranceWindow<Torque> after; percent += 0.5)
         {
             Assert.True(after.Lower > before.Lower && after.Upper < before.Upper);
             Assert.InRange(percent, 0, 7);
@@ -106,12 +106,12 @@ public class GuaranteedSettingTests
     public void The_largest_deviation_a_window_bears_is_its_half_width_over_its_middle()
     {
         // Closed form: L(1 + A) = U(1 − A), so A = (U − L)/(U + L); 10/210 for 100 to 110 N·m.
-        GuaranteedSetting found = Bare.WithAccuracy(Ratio.FromPercent(6)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(100), Nm(110)), Ratio.FromPercent(1));
+        GuaranteedSetting found = Bare.WithAccuracy(Ratio.FromPercent(6)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(100), Nm(110)), MeasurementUncertainty.Expanded(Ratio.FromPercent(1), 2));
         Assert.Equal(SettingObstacle.Accuracy, found.Obstacle);
         Close.To(10.0 / 210 - 0.01, found.RequiredAccuracy!.Value.DecimalFractions);
-        Close.To(2 * 100 * 110 / 210.0 / 1.07, found.RequiredWindow!.Lower.NewtonMeters);
-        Close.To(2 * 100 * 110 / 210.0 / 0.93, found.RequiredWindow!.Upper.NewtonMeters);
-        Assert.Null(Bare.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(100), Nm(110)), Ratio.FromPercent(5)).RequiredAccuracy);
+        Close.To(2 * 100 * 110 / 210.0 / 1.07, found.RequiredWindow!.Lower!.Value.NewtonMeters);
+        Close.To(2 * 100 * 110 / 210.0 / 0.93, found.RequiredWindow!.Upper!.Value.NewtonMeters);
+        Assert.Null(Bare.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(100), Nm(110)), MeasurementUncertainty.Expanded(Ratio.FromPercent(5), 2)).RequiredAccuracy);
     }
 
     [Fact]
@@ -119,15 +119,15 @@ public class GuaranteedSettingTests
     {
         // ρ = 1.25. 150 to 175 N·m at the fastener, ±4 % and ±1 %: 150 × 1.05/1.25 = 126, 175 × 0.95/1.25 = 133; steps of 5: 130 alone.
         TorqueWrench wrench = Bare.WithAdapter(Length.FromMillimeters(100), Angle.Zero).WithRange(Nm(20), Nm(200));
-        GuaranteedSetting found = wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(150), Nm(175)), Ratio.FromPercent(1));
-        Close.To(126, found.BeforeRounding!.Lower.NewtonMeters);
-        Close.To(133, found.BeforeRounding.Upper.NewtonMeters);
-        Assert.Equal(126, found.Window!.Lower.NewtonMeters, 1e-9);
+        GuaranteedSetting found = wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(150), Nm(175)), MeasurementUncertainty.Expanded(Ratio.FromPercent(1), 2));
+        Close.To(126, found.BeforeRounding!.Lower!.Value.NewtonMeters);
+        Close.To(133, found.BeforeRounding.Upper!.Value.NewtonMeters);
+        Assert.Equal(126, found.Window!.Lower!.Value.NewtonMeters, 1e-9);
         Assert.Equal("126 N·m", $"{found.DeriveLowestSetting().Steps[^1].ResultText}");
         Assert.Equal("133 N·m", $"{found.DeriveHighestSetting().Steps[^1].ResultText}");
-        GuaranteedSetting inFives = wrench.WithResolution(Nm(5)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(150), Nm(175)), Ratio.FromPercent(1));
-        Assert.Equal(130, inFives.Window!.Lower.NewtonMeters);
-        Assert.Equal(130, inFives.Window.Upper.NewtonMeters);
+        GuaranteedSetting inFives = wrench.WithResolution(Nm(5)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(150), Nm(175)), MeasurementUncertainty.Expanded(Ratio.FromPercent(1), 2));
+        Assert.Equal(130, inFives.Window!.Lower!.Value.NewtonMeters);
+        Assert.Equal(130, inFives.Window.Upper!.Value.NewtonMeters);
         Assert.Equal(
             "Every setting in 130 N·m to 130 N·m gives the fastener 154.761 N·m to 171.053 N·m, within the required 150 N·m to 175 N·m.", inFives.Reason);
     }
@@ -136,9 +136,9 @@ public class GuaranteedSettingTests
     public void Exact_decimals_keep_their_display_step()
     {
         // 100 × 1.04 and 150 × 0.96 are steps of 1 N·m.
-        GuaranteedSetting found = Bare.WithResolution(Nm(1)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(100), Nm(150)), Ratio.Zero);
-        Assert.Equal(104, found.Window!.Lower.NewtonMeters);
-        Assert.Equal(144, found.Window.Upper.NewtonMeters);
+        GuaranteedSetting found = Bare.WithResolution(Nm(1)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(100), Nm(150)), MeasurementUncertainty.Expanded(Ratio.Zero, 2));
+        Assert.Equal(104, found.Window!.Lower!.Value.NewtonMeters);
+        Assert.Equal(144, found.Window.Upper!.Value.NewtonMeters);
     }
 
     [Fact]
@@ -149,11 +149,11 @@ public class GuaranteedSettingTests
         Assert.Equal(
             "No setting fits: with an accuracy of ±4 % and a calibration uncertainty of ±1 % the wrench scatters over more than 50 N·m to 53 N·m. "
             + "It would fit with an accuracy of ±1 % or better, or with a required window that holds 48.5714 N·m to 53.6843 N·m.",
-            wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(50), Nm(53)), Ratio.FromPercent(1)).Reason);
-        GuaranteedSetting range = wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(150), Nm(180)), Ratio.Zero);
+            wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(50), Nm(53)), MeasurementUncertainty.Expanded(Ratio.FromPercent(1), 2)).Reason);
+        GuaranteedSetting range = wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(150), Nm(180)), MeasurementUncertainty.Expanded(Ratio.Zero, 2));
         Assert.Equal(SettingObstacle.Range, range.Obstacle);
         Assert.StartsWith("No setting fits: it would have to lie in 156 N·m to 172.8 N·m, outside the range of the wrench, 20 N·m to 100 N·m.", range.Reason, StringComparison.Ordinal);
-        GuaranteedSetting step = wrench.WithResolution(Nm(5)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(50), Nm(56)), Ratio.Zero);
+        GuaranteedSetting step = wrench.WithResolution(Nm(5)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(50), Nm(56)), MeasurementUncertainty.Expanded(Ratio.Zero, 2));
         Assert.Equal(SettingObstacle.Resolution, step.Obstacle);
         Assert.Contains("no step of the display (5 N·m) lies in 52 N·m to 53.76 N·m.", step.Reason, StringComparison.Ordinal);
         Assert.Contains("a display with steps of 1.76 N·m or finer", step.Reason, StringComparison.Ordinal);
@@ -163,7 +163,7 @@ public class GuaranteedSettingTests
     public void Speaks_in_the_unit_of_the_display()
     {
         TorqueWrench wrench = Bare.WithResolution(Torque.FromPoundForceFeet(1));
-        string reason = wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Torque.FromPoundForceFeet(50), Torque.FromPoundForceFeet(60)), Ratio.Zero).Reason;
+        string reason = wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Torque.FromPoundForceFeet(50), Torque.FromPoundForceFeet(60)), MeasurementUncertainty.Expanded(Ratio.Zero, 2)).Reason;
         Assert.StartsWith("Every setting in 52 lbf·ft to 57 lbf·ft gives the fastener 50 lbf·ft to 59.375 lbf·ft", reason, StringComparison.Ordinal);
         Assert.Contains("The range of the wrench was not stated, so it was not checked.", reason, StringComparison.Ordinal);
     }
@@ -172,25 +172,25 @@ public class GuaranteedSettingTests
     public void A_range_without_a_step_and_a_limit_of_zero()
     {
         TorqueWrench between = Bare.WithRange(Nm(51), Nm(59)).WithResolution(Nm(10));
-        GuaranteedSetting none = between.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(40), Nm(70)), Ratio.Zero);
+        GuaranteedSetting none = between.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(40), Nm(70)), MeasurementUncertainty.Expanded(Ratio.Zero, 2));
         Assert.Equal(SettingObstacle.Resolution, none.Obstacle);
         Assert.Null(none.RequiredAccuracy);
         Assert.Null(none.RequiredWindow);
-        GuaranteedSetting onlyUpper = Bare.WithRange(Nm(20), Nm(100)).WithResolution(Nm(1)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(-5), Nm(50)), Ratio.Zero);
-        Assert.Equal(20, onlyUpper.Window!.Lower.NewtonMeters);
-        Assert.Equal(48, onlyUpper.Window.Upper.NewtonMeters);
+        GuaranteedSetting onlyUpper = Bare.WithRange(Nm(20), Nm(100)).WithResolution(Nm(1)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(-5), Nm(50)), MeasurementUncertainty.Expanded(Ratio.Zero, 2));
+        Assert.Equal(20, onlyUpper.Window!.Lower!.Value.NewtonMeters);
+        Assert.Equal(48, onlyUpper.Window.Upper!.Value.NewtonMeters);
         Close.To(0.5, onlyUpper.RequiredAccuracy!.Value.DecimalFractions);
-        GuaranteedSetting nothing = Bare.WithResolution(Nm(1)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(0), Nm(0)), Ratio.Zero);
-        Assert.Equal(0, nothing.Window!.Upper.NewtonMeters);
+        GuaranteedSetting nothing = Bare.WithResolution(Nm(1)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(0), Nm(0)), MeasurementUncertainty.Expanded(Ratio.Zero, 2));
+        Assert.Equal(0, nothing.Window!.Upper!.Value.NewtonMeters);
     }
 
     [Fact]
     public void Accuracy_is_not_guessed_and_a_window_beyond_the_trade_is_refused()
     {
-        Assert.Throws<InvalidOperationException>(() => new TorqueWrench(Length.FromMillimeters(400)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(1), Nm(2)), Ratio.Zero));
-        Assert.Equal("atFastener", Assert.Throws<ArgumentOutOfRangeException>(() => Bare.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(1), Nm(2e7)), Ratio.Zero)).ParamName);
-        Assert.Equal("atFastener", Assert.Throws<ArgumentOutOfRangeException>(() => Bare.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(-2), Nm(-1)), Ratio.Zero)).ParamName);
-        Assert.Equal("calibrationUncertainty", Assert.Throws<ArgumentOutOfRangeException>(() => Bare.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(1), Nm(2)), Ratio.FromPercent(41))).ParamName);
+        Assert.Throws<InvalidOperationException>(() => new TorqueWrench(Length.FromMillimeters(400)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(1), Nm(2)), MeasurementUncertainty.Expanded(Ratio.Zero, 2)));
+        Assert.Equal("atFastener", Assert.Throws<ArgumentOutOfRangeException>(() => Bare.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(1), Nm(2e7)), MeasurementUncertainty.Expanded(Ratio.Zero, 2))).ParamName);
+        Assert.Equal("atFastener", Assert.Throws<ArgumentOutOfRangeException>(() => Bare.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(-2), Nm(-1)), MeasurementUncertainty.Expanded(Ratio.Zero, 2))).ParamName);
+        Assert.Equal("calibrationUncertainty", Assert.Throws<ArgumentOutOfRangeException>(() => Bare.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(1), Nm(2)), MeasurementUncertainty.Expanded(Ratio.FromPercent(41), 2))).ParamName);
     }
 
     [Fact]
@@ -200,7 +200,7 @@ public class GuaranteedSettingTests
         SettingObstacle[] met = [.. Enumerable.Range(0, 600).Select(seed =>
         {
             (TorqueWrench wrench, ToleranceWindow<Torque> required, Ratio uncertainty) = Draw(any, new AnyTorque(83), seed);
-            return wrench.GuaranteedSettingFor(required, uncertainty).Obstacle;
+            return wrench.GuaranteedSettingFor(required, MeasurementUncertainty.Expanded(uncertainty, 2)).Obstacle;
         })];
         Assert.All(Enum.GetValues<SettingObstacle>(), obstacle => Assert.True(met.Count(o => o == obstacle) >= 10, $"{obstacle} is rare"));
     }
@@ -223,7 +223,7 @@ public class GuaranteedSettingTests
     {
         double worst = wrench.Accuracy!.Value.DecimalFractions + uncertainty.DecimalFractions, drive = setting * wrench.TorqueRatio;
         return setting >= wrench.Minimum!.Value.NewtonMeters * (1 - slack) && setting <= wrench.Maximum!.Value.NewtonMeters * (1 + slack)
-            && drive / (1 + worst) >= required.Lower.NewtonMeters * (1 - slack) && drive / (1 - worst) <= required.Upper.NewtonMeters * (1 + slack);
+            && drive / (1 + worst) >= required.Lower!.Value.NewtonMeters * (1 - slack) && drive / (1 - worst) <= required.Upper!.Value.NewtonMeters * (1 + slack);
     }
 
     private static Torque Nm(double value) => Torque.FromNewtonMeters(value);

@@ -38,8 +38,8 @@ public class TorqueMultiplierTests
         var multiplier = new TorqueMultiplier(gearRatio: 4, efficiency: 0.9);
         ToleranceWindow<Torque> window = multiplier.InputWindowFor(ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(1800), Ratio.FromPercent(5), Ratio.FromPercent(5)));
 
-        Assert.Equal(475, window.Lower.NewtonMeters, 9);
-        Assert.Equal(525, window.Upper.NewtonMeters, 9);
+        Assert.Equal(475, window.Lower!.Value.NewtonMeters, 9);
+        Assert.Equal(525, window.Upper!.Value.NewtonMeters, 9);
     }
 
     [Fact]

@@ -188,9 +188,9 @@ public class TorqueWrenchTests
         TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400)).WithAdapter(Length.FromMillimeters(100), Angle.Zero);
         Assert.Throws<InvalidOperationException>(() => wrench.DeliveredWindowAt(Wanted));
         ToleranceWindow<Torque> delivered = wrench.WithAccuracy(Ratio.FromPercent(4)).DeliveredWindowAt(Wanted);
-        Close.To(125 / 1.04, delivered.Lower.NewtonMeters);
-        Close.To(125, delivered.Target.NewtonMeters);
-        Close.To(125 / 0.96, delivered.Upper.NewtonMeters);
+        Close.To(125 / 1.04, delivered.Lower!.Value.NewtonMeters);
+        Close.To(125, delivered.Target!.Value.NewtonMeters);
+        Close.To(125 / 0.96, delivered.Upper!.Value.NewtonMeters);
     }
 
     [Fact]
