@@ -42,7 +42,6 @@ public class EquationDigitsTests
         "wrench.ratio-per-adapter-angle",
         "wrench.ratio-per-adapter-length",
         "wrench.torque-ratio",
-        "stress.permitted-preload",
     ];
 
     public static TheoryData<string> Ids => EquationCatalogue.Ids;

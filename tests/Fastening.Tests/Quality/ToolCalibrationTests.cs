@@ -307,7 +307,7 @@ public class ToolCalibrationTests
         CalibrationPoint At(double torque) => CalibrationPoint.At(Newton(torque), [.. Enumerable.Repeat(Newton(torque), 5)]);
         TorqueTool tool = TorqueTool.WithRange("W-1", TorqueToolClass.Parse("II A"), Newton(1e-5), Newton(1e7));
         var calibration = new ToolCalibration(
-            tool, CalibrationState.AsFound, Found, [At(1e-5), At(6e6), At(1e7)], new CalibrationUncertainty(Ratio.FromPercent(0)).WithResolution(Newton(1e7)));
+            tool, CalibrationState.AsFound, Found, [At(1e-5), At(6e6), At(1e7)], Exact.WithResolution(Newton(1e7)));
         ToolRecall recall = calibration.Rejudge(
             Found.AddDays(-2), [new ToolReading("7", Found, Newton(1e6), ToleranceWindow.FromLimits(Newton(9e5), Newton(1.1e6)))], DecisionRule.IlacG8);
         Assert.Equal(RecallDoubt.NearLimit, recall.Readings[0].Doubt);
