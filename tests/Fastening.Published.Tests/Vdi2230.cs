@@ -19,20 +19,20 @@ public sealed class Vdi2230 : PublishedSource
         new("vdi-friction-class-", FrictionClass),
     ];
 
-    /// <summary>The preload by the exact coefficients of §5.4.3; the torque at it by the rounded ones, as the tables have it.</summary>
+    /// <summary>One model, as a user writes it: the rounded coefficients of VDI 2230 stay with the torque and out of the stress.</summary>
     internal static double? Assembly(PublishedRow row, double yieldMegapascals, string output)
     {
         FrictionTorqueModel model = TorquePreloadModel.FromFriction(
             ScrewThread.IsoMetric(Length.FromMillimeters(row["d_mm"]), Length.FromMillimeters(row["P_mm"])),
             BearingSurface.Annulus(Length.FromMillimeters(row["dW_mm_used"]), Length.FromMillimeters(row["dh_mm"])),
-            new FrictionCoefficients(thread: row["mu_G"], bearing: row["mu_K"]));
+            new FrictionCoefficients(thread: row["mu_G"], bearing: row["mu_K"])).WithConvention(TorqueConvention.Vdi2230);
         Pressure yield = Pressure.FromMegapascals(yieldMegapascals);
         Force preload = AssemblyStress.PermittedPreload(model, new BoltStrength(yield, yield, yield), Ratio.FromDecimalFractions(row["nu"]));
         return output switch
         {
             "FMTab_kN" or "FM_kN" => preload.Kilonewtons,
             "FM_N" => preload.Newtons,
-            "MA_Nm" => model.WithConvention(TorqueConvention.Vdi2230).TorqueFor(preload).NewtonMeters,
+            "MA_Nm" => model.TorqueFor(preload).NewtonMeters,
             _ => null,
         };
     }

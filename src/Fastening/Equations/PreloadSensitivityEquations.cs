@@ -43,5 +43,5 @@ public static class PreloadSensitivityEquations
     /// <summary>r_th = (c d_m/2)(1 + tan² φ)/(1 − c µ_th tan φ)².</summary>
     public static Equation<Func<double, double, double, double, double>> ExactThreadRadiusEquation { get; } = Equation.Define(
         ExactThreadRadius, "sensitivity.exact-thread-radius", Symbols.ThreadFrictionRadius, "c*d_m/2*(1 + tan(phi)^2)/(1 - c*mu_th*tan(phi))^2",
-        "derived", Symbols.FlankFactor, Symbols.ThreadFriction, Symbols.MeanThreadDiameter, Symbols.LeadAngle, "1 - c*mu_th*tan(phi)");
+        "derived", Symbols.FlankFactor, Symbols.ThreadFriction, Symbols.MeanThreadDiameter, Symbols.LeadAngle, "0.99 - c*mu_th*tan(phi)");
 }

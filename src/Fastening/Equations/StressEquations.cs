@@ -98,17 +98,18 @@ public static class StressEquations
     /// Preload at which the equivalent stress reaches the permitted stress: the positive root of (s_σ F)² + (s_τ F + τ_p)² = σ_lim².
     /// Without prevailing torque this is F_Mzul of VDI 2230.
     /// </summary>
+    /// <remarks>Written so that nothing is lost where the prevailing torque uses up nearly all of the permitted stress: no two near values are subtracted but σ_lim − τ_p.</remarks>
     public static double PermittedPreload(double sigma_lim, double s_sigma, double s_tau, double tau_p)
     {
-        double stiffness = s_sigma * s_sigma + s_tau * s_tau;
-        double offset = s_sigma * tau_p;
-        return (Math.Sqrt(sigma_lim * sigma_lim * stiffness - offset * offset) - s_tau * tau_p) / stiffness;
+        double left = (sigma_lim - tau_p) * (sigma_lim + tau_p);
+        double twist = s_tau * sigma_lim;
+        return left / (Math.Sqrt(twist * twist + s_sigma * s_sigma * left) + s_tau * tau_p);
     }
 
-    /// <summary>F = (√(σ_lim² (s_σ² + s_τ²) − (s_σ τ_p)²) − s_τ τ_p)/(s_σ² + s_τ²).</summary>
+    /// <summary>F = (σ_lim − τ_p)(σ_lim + τ_p)/(√((s_τ σ_lim)² + s_σ² (σ_lim − τ_p)(σ_lim + τ_p)) + s_τ τ_p).</summary>
     public static Equation<Func<double, double, double, double, double>> PermittedPreloadEquation { get; } = Equation.Define(
         PermittedPreload, "stress.permitted-preload", Symbols.Preload,
-        "(sqrt(sigma_lim^2*(s_sigma^2 + s_tau^2) - (s_sigma*tau_p)^2) - s_tau*tau_p)/(s_sigma^2 + s_tau^2)",
-        "VDI 2230-1:2015 §5.5.1 (from memory), F_Mzul, with the prevailing torque added; derived",
-        Symbols.PermittedStress, Symbols.TensionPerPreload, Symbols.TorsionPerPreload, Symbols.PrevailingStress, "0.98*sigma_lim - tau_p");
+        "(sigma_lim - tau_p)*(sigma_lim + tau_p)/(sqrt((s_tau*sigma_lim)^2 + s_sigma^2*(sigma_lim - tau_p)*(sigma_lim + tau_p)) + s_tau*tau_p)",
+        "derived: equivalent stress at its limit, prevailing torque counted; without it F_Mzul, VDI 2230-1:2015 §5.5.1 (from memory)",
+        Symbols.PermittedStress, Symbols.TensionPerPreload, Symbols.TorsionPerPreload, Symbols.PrevailingStress, "sigma_lim - tau_p");
 }

@@ -36,7 +36,8 @@ public static class TorqueEquations
 
     /// <summary>λ_th = λ_P + c µ_th d_m/2.</summary>
     public static Equation<Func<double, double, double, double, double>> LinearThreadArmEquation { get; } = Equation.Define(
-        LinearThreadArm, "torque.linear-thread-arm", Symbols.ThreadArm, "lambda_P + c*mu_th*d_m/2", "ISO 16047:2005 (from memory); derived",
+        LinearThreadArm, "torque.linear-thread-arm", Symbols.ThreadArm, "lambda_P + c*mu_th*d_m/2",
+        "ISO 16047:2005 (from memory); VDI 2230-1:2015 §5.5.1, in the stress, 1.155 printed for c (from memory); derived",
         Symbols.PitchArm, Symbols.FlankFactor, Symbols.ThreadFriction, Symbols.MeanThreadDiameter);
 
     /// <summary>Thread torque per unit preload, exact for the inclined plane.</summary>
@@ -50,7 +51,7 @@ public static class TorqueEquations
     public static Equation<Func<double, double, double, double, double>> ExactThreadArmEquation { get; } = Equation.Define(
         ExactThreadArm, "torque.exact-thread-arm", Symbols.ThreadArm, "d_m/2*(tan(phi) + c*mu_th)/(1 - c*mu_th*tan(phi))",
         "Shigley 9th ed. (2011) eq. (8-5); derived", Symbols.FlankFactor, Symbols.ThreadFriction, Symbols.MeanThreadDiameter, Symbols.LeadAngle,
-        "1 - c*mu_th*tan(phi)");
+        "0.99 - c*mu_th*tan(phi)");
 
     /// <summary>Thread torque per unit preload with the rounded coefficients printed by VDI 2230: 60° profile, one start.</summary>
     public static double PrintedThreadArm(double P, double mu_th, double d_2) => 0.16 * P + 0.58 * d_2 * mu_th;

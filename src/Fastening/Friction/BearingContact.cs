@@ -34,7 +34,7 @@ internal abstract class BearingContact
         public Ring UnderUniformPressure() => new(outer, inner, includedAngle, uniformPressure: true);
 
         public override string ToString() => FormattableString.Invariant(
-            $"{(includedAngle == 180 ? "flat ring" : FormattableString.Invariant($"{includedAngle:0.##}° cone"))} {Millimeters(inner)} to {Millimeters(outer)} mm");
+            $"{(includedAngle == 180 ? "flat ring" : FormattableString.Invariant($"{includedAngle:0.##}° cone"))} {Millimeters(inner)} to {Millimeters(outer)} mm{(uniformPressure ? ", uniform pressure" : "")}");
     }
 
     /// <summary>A ball touching along a circle, on the cone tangent to it there.</summary>

@@ -7,8 +7,9 @@ namespace Fastening;
 /// <summary>The surface under the turned head or nut: a flat ring, a cone, a sphere, or only its effective diameter.</summary>
 /// <remarks>
 /// Outer is the smaller outer, inner the larger inner diameter of everything in contact: washer face, countersink of the nut, hole or
-/// washer. For a cone both are projected on the plane square to the axis. The effective diameter is the mean (uniform wear; ISO 16047,
-/// VDI 2230) unless <see cref="WithUniformPressure"/> asks for the other (JIS, Machinery's Handbook). The transition between head and shank
+/// washer. For a cone both are projected on the plane square to the axis. The effective diameter of a ring is the mean (uniform wear; ISO 16047,
+/// VDI 2230) unless <see cref="WithUniformPressure"/> or the convention of a model asks for another (JIS, Machinery's Handbook, Shigley); one that
+/// was stated is kept under every convention. The transition between head and shank
 /// (d_a of ISO 4014) is not counted, as in the formula of ISO 16047:2005 (from memory) and in the tables of VDI 2230: its greatest value
 /// lies 0.2 to 1 mm above the medium hole. Where it matters, in a fine hole, state it with <see cref="WithHole(Length)"/>.
 /// </remarks>
@@ -168,6 +169,15 @@ public sealed class BearingSurface
 
     /// <inheritdoc />
     public override string ToString() => _contact.ToString()!;
+
+    /// <summary>The surface as a rule sees it. What was stated, a diameter or uniform pressure, is kept; only a ring that left the choice open changes.</summary>
+    internal BearingSurface By(BearingRule rule, ScrewThread thread) => rule switch
+    {
+        _ when _contact is not BearingContact.Ring { HasUniformPressure: false } => this,
+        BearingRule.UniformPressure => WithUniformPressure(),
+        BearingRule.TextbookCollar when _face is not null => ForShigleyCollar(thread),
+        _ => this,
+    };
 
     /// <summary>Bearing torque per unit preload.</summary>
     internal double Arm(Derivation? work, double friction) =>

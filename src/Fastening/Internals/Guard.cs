@@ -154,6 +154,10 @@ internal static class Guard
         Pressure pressure => (Si.Of(pressure) * 1e-6, "MPa"),
         Angle angle => (Si.Of(angle), "°"),
         Duration duration => (Si.Of(duration), "s"),
+        Area area => (Si.Of(area) * 1e6, "mm²"),
+        RotationalSpeed rate => (Si.Of(rate), "°/s"),
+        CoefficientOfThermalExpansion expansion => (Si.Of(expansion), "1/K"),
+        TemperatureDelta change => (Si.Of(change), "K"),
         ForcePerLength stiffness => (Si.Of(stiffness) * 1e-6, "kN/mm"),
         _ => (0, ""),
     };

@@ -6,15 +6,17 @@ namespace Fastening;
 
 /// <summary>Tension, torsion and equivalent stress in the bolt while it is being tightened, and the preload they permit.</summary>
 /// <remarks>
-/// VDI 2230-1:2015 §5.5.1 (R7; clause from memory, not checked in the text). Prevailing torque twists the shank too and is counted. Not covered: bending, fatigue, relaxation, preload
-/// beyond yield. A torque is chosen at the <em>lowest</em> friction; whether that is also where the bolt is stressed most depends on the
-/// range: at a given torque the lowest bearing friction always is the worst, but with high bearing friction the highest thread friction can
-/// stress the bolt more than the lowest. <see cref="HighestAt"/> looks at both.
+/// VDI 2230-1:2015 §5.5.1 (R7, from memory). Prevailing torque twists the shank too and is counted. Not covered: bending, fatigue, relaxation,
+/// preload beyond yield. A torque is chosen over the ranges of friction and prevailing torque: at a given torque the lowest bearing friction
+/// always is the worst, and mostly the lowest thread friction and prevailing torque are, because they give the most preload; but with high
+/// bearing friction their highest can stress the bolt more. <see cref="PermittedTorque"/> and <see cref="HighestAt"/> look at every corner.
 /// </remarks>
-/// <example><code>Force permitted = AssemblyStress.PermittedPreload(
-///     model.WithFriction(range.Low), PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));</code></example>
+/// <example><code>Torque permitted = AssemblyStress.PermittedTorque(
+///     TorquePreloadRange.OfFriction(model, friction), PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));</code></example>
 public sealed class AssemblyStress
 {
+    private const int Corners = 4;
+
     private AssemblyStress(double tension, double torsion, double equivalent)
     {
         Tension = Si.Pressure(tension);
@@ -45,30 +47,82 @@ public sealed class AssemblyStress
     {
         double force = Guard.Check(preload, Domains.Force);
         StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
-        return Compute(null, section, model.Arms.Thread, force, model.PrevailingSi);
+        return Compute(null, section, model.ShankArm, force, model.PrevailingSi);
     }
 
-    /// <summary>The highest stress that a torque can cause over a range of friction; the model's own friction is not used.</summary>
-    /// <param name="model">Thread, bearing surface, convention and prevailing torque.</param>
-    /// <param name="torque">Torque at the fastener.</param>
-    /// <param name="friction">The range. The lowest bearing friction is the worst; of the thread both ends are looked at, because the stress
-    /// has no maximum between them.</param>
+    /// <summary>The highest stress that a torque can cause over the ranges of friction and prevailing torque.</summary>
+    /// <param name="range">
+    /// The ranges. The lowest bearing friction is the worst; of thread friction and prevailing torque both ends are looked at, because the
+    /// stress has no maximum between them.
+    /// </param>
+    /// <param name="torque">Torque at the fastener. What of the prevailing torque it does not reach twists nothing.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The stresses at the corner with the highest equivalent stress.</returns>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="range"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <exception cref="ArgumentException">At the highest thread friction no torque turns the thread (exact form).</exception>
-    /// <example><code>bool safe = AssemblyStress.HighestAt(model, torque, range).VonMises &lt; strength.YieldStrength * 0.9;</code></example>
+    /// <exception cref="InvalidOperationException">The range is one of nut factors.</exception>
+    /// <example><code>bool belowYield = AssemblyStress.HighestAt(TorquePreloadRange.OfFriction(model, friction), torque).VonMises &lt; strength.YieldStrength * 0.9;</code></example>
     public static AssemblyStress HighestAt(
-        FrictionTorqueModel model, Torque torque, FrictionRange friction,
-        TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
+        TorquePreloadRange range, Torque torque, TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         double moment = Guard.Check(torque, Domains.Torque);
-        StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
-        AssemblyStress first = AtCorner(model.WithFriction(Guard.NotNull(friction).Low), section, moment);
-        AssemblyStress second = AtCorner(model.WithFriction(new FrictionCoefficients(friction.High.Thread, friction.Low.Bearing)), section, moment);
-        return first.VonMises >= second.VonMises ? first : second;
+        StressedSection section = StressedSection.Of(null, Guard.NotNull(range).StressCorner(false, false).Thread, torsion, waistDiameter);
+        AssemblyStress? highest = null;
+        for (int i = 0; i < Corners; i++)
+        {
+            FrictionTorqueModel corner = Corner(range, i);
+            double preload = TorqueEquations.Preload(moment, corner.PrevailingSi, corner.Arms.Total);
+            AssemblyStress stress = Compute(null, section, corner.ShankArm, preload, Math.Min(moment, corner.PrevailingSi));
+            if (highest is null || stress.VonMises > highest.VonMises) highest = stress;
+        }
+
+        return highest!;
+    }
+
+    /// <summary>The highest torque at which no friction and no prevailing torque in the range brings the equivalent stress above a share of the yield strength.</summary>
+    /// <remarks>
+    /// The least over the corners of <see cref="PermittedPreload"/> turned into torque. It is the torque that may arrive at the fastener: the
+    /// accuracy of the tool comes off it. Bending, fatigue and what happens after tightening are not in it.
+    /// </remarks>
+    /// <param name="range">The ranges of friction and of prevailing torque.</param>
+    /// <param name="strength">Strength of the bolt.</param>
+    /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %; 90 % is usual and never assumed.</param>
+    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
+    /// <returns>The torque.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <exception cref="ArgumentException">The highest prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
+    /// <exception cref="InvalidOperationException">The range is one of nut factors.</exception>
+    /// <example><code>AssemblyStress.PermittedTorque(TorquePreloadRange.OfFriction(model, friction), strength, utilisation: Ratio.FromPercent(90))</code></example>
+    public static Torque PermittedTorque(
+        TorquePreloadRange range, BoltStrength strength, Ratio utilisation,
+        TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null) =>
+        Si.Torque(Governing(range, strength, utilisation, torsion, waistDiameter).Torque);
+
+    /// <summary>The work behind <see cref="PermittedTorque"/>, at the corner that governs; its last step is that torque, bit for bit.</summary>
+    /// <param name="range">The ranges of friction and of prevailing torque.</param>
+    /// <param name="strength">Strength of the bolt.</param>
+    /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %.</param>
+    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
+    /// <returns>The steps.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <exception cref="ArgumentException">The highest prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
+    /// <exception cref="InvalidOperationException">The range is one of nut factors.</exception>
+    /// <example><code>Console.WriteLine(AssemblyStress.DerivePermittedTorque(TorquePreloadRange.OfFriction(model, friction), strength, utilisation: Ratio.FromPercent(90)));</code></example>
+    public static Derivation DerivePermittedTorque(
+        TorquePreloadRange range, BoltStrength strength, Ratio utilisation,
+        TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
+    {
+        FrictionTorqueModel corner = Governing(range, strength, utilisation, torsion, waistDiameter).Corner;
+        var work = new Derivation("Highest permitted torque");
+        double threadArm = ThreadArm(work, corner);
+        double preload = Permitted(work, StressedSection.Of(work, corner.Thread, torsion, waistDiameter), threadArm, corner, strength, utilisation);
+        TorqueEquations.TighteningTorqueEquation.Step(work, corner.DeriveArm(work), preload, corner.PrevailingSi);
+        return work.KeepWhatCounts();
     }
 
     /// <summary>The work behind <see cref="At"/>; its last step is the equivalent stress, bit for bit.</summary>
@@ -90,8 +144,12 @@ public sealed class AssemblyStress
         return work.KeepWhatCounts();
     }
 
-    /// <summary>The preload at which the equivalent stress reaches a share of the yield strength: F_Mzul of VDI 2230.</summary>
-    /// <param name="model">Thread, convention, prevailing torque, and the friction at which the torque is to be chosen: the lowest.</param>
+    /// <summary>The preload at which the equivalent stress reaches a share of the yield strength: F_Mzul of VDI 2230 where there is no prevailing torque.</summary>
+    /// <remarks>
+    /// It is the preload of one corner: the torque for it is <see cref="PermittedTorque"/>, which looks at the others. A preload that is reached
+    /// by rotation is limited at the highest thread friction and prevailing torque.
+    /// </remarks>
+    /// <param name="model">Thread, convention, friction and prevailing torque; where a torque is chosen, the lowest of both.</param>
     /// <param name="strength">Strength of the bolt.</param>
     /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %; 90 % is usual and never assumed.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
@@ -106,11 +164,11 @@ public sealed class AssemblyStress
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
-        return Si.Force(Permitted(null, section, model.Arms.Thread, model, strength, utilisation));
+        return Si.Force(Permitted(null, section, model.ShankArm, model, strength, utilisation));
     }
 
     /// <summary>The work behind <see cref="PermittedPreload"/>; its last step is that preload, bit for bit.</summary>
-    /// <param name="model">Thread, convention, prevailing torque, and the friction at which the torque is to be chosen: the lowest.</param>
+    /// <param name="model">Thread, convention, friction and prevailing torque; where a torque is chosen, the lowest of both.</param>
     /// <param name="strength">Strength of the bolt.</param>
     /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
@@ -134,11 +192,28 @@ public sealed class AssemblyStress
     public override string ToString() => FormattableString.Invariant(
         $"tension {Tension.Megapascals:0.#} MPa, torsion {Torsion.Megapascals:0.#} MPa, equivalent {VonMises.Megapascals:0.#} MPa");
 
-    private static AssemblyStress AtCorner(FrictionTorqueModel model, in StressedSection section, double moment) => Compute(
-        null, section, model.Arms.Thread, TorqueEquations.Preload(moment, model.PrevailingSi, model.Arms.Total), model.PrevailingSi);
+    private static FrictionTorqueModel Corner(TorquePreloadRange range, int index) =>
+        range.StressCorner(highThread: (index & 1) != 0, highPrevailing: (index & 2) != 0);
+
+    private static (double Torque, FrictionTorqueModel Corner) Governing(
+        TorquePreloadRange range, BoltStrength strength, Ratio utilisation, TorsionDistribution torsion, Length? waistDiameter)
+    {
+        Guard.NotNull(range);
+        (double Torque, FrictionTorqueModel? Corner) least = (double.PositiveInfinity, null);
+        for (int i = 0; i < Corners; i++)
+        {
+            FrictionTorqueModel corner = Corner(range, i);
+            StressedSection section = StressedSection.Of(null, corner.Thread, torsion, waistDiameter);
+            double preload = Permitted(null, section, corner.ShankArm, corner, strength, utilisation);
+            double torque = TorqueEquations.TighteningTorque(corner.Arms.Total, preload, corner.PrevailingSi);
+            if (torque < least.Torque) least = (torque, corner);
+        }
+
+        return (least.Torque, least.Corner!);
+    }
 
     private static double ThreadArm(Derivation work, FrictionTorqueModel model) =>
-        TorqueArms.Tightening(work, model.Thread, model.Bearing, model.Friction, model.Convention).Thread;
+        TorqueArms.InShank(work, model.Thread, model.Friction, model.Convention);
 
     private static AssemblyStress Compute(Derivation? work, in StressedSection section, double threadArm, double force, double prevailing)
     {

@@ -50,7 +50,7 @@ public static class FrictionTest
         Guard.NotNull(bearing);
         TorqueConvention.RefuseUnlessItHolds(Guard.NotNull(convention), Guard.NotNull(thread));
         return new MeasuredFriction(
-            thread, bearing, convention,
+            thread, bearing.By(convention.Bearing, thread), convention,
             Guard.Check(clampForce, ClampForceDomain), Guard.Check(totalTorque, Domains.Torque), Guard.Check(threadTorque, Domains.Torque));
     }
 
@@ -107,6 +107,6 @@ public static class FrictionTest
         Guard.NotNull(bearing);
         TorqueConvention.RefuseUnlessItHolds(Guard.NotNull(convention), Guard.NotNull(thread));
         return FrictionOfTest.Uniform(
-            work, thread, bearing, convention, Guard.Check(clampForce, ClampForceDomain), Guard.Check(totalTorque, Domains.Torque));
+            work, thread, bearing.By(convention.Bearing, thread), convention, Guard.Check(clampForce, ClampForceDomain), Guard.Check(totalTorque, Domains.Torque));
     }
 }

@@ -14,18 +14,22 @@ namespace Fastening;
 /// Console.WriteLine(model.BreakdownAt(Torque.FromNewtonMeters(150)));</code></example>
 public sealed class FrictionTorqueModel : TorquePreloadModel
 {
+    private readonly BearingSurface _stated;
     private readonly TorqueArms _arms;
     private readonly double _looseningArm;
 
     private FrictionTorqueModel(
-        ScrewThread thread, BearingSurface bearing, FrictionCoefficients friction, TorqueConvention convention, double prevailing, in TorqueArms arms)
+        ScrewThread thread, BearingSurface stated, BearingSurface bearing, FrictionCoefficients friction, TorqueConvention convention,
+        double prevailing, in TorqueArms arms)
         : base(arms.Total, prevailing, thread.Diameter)
     {
+        _stated = stated;
         Thread = thread;
         Bearing = bearing;
         Friction = friction;
         Convention = convention;
         _arms = arms;
+        ShankArm = TorqueArms.InShank(null, thread, friction, convention);
         _looseningArm = TorqueArms.Loosening(null, thread, bearing, friction, convention);
         HoldingFriction = InclinedPlane.Of(null, thread, convention).HoldingFriction(null);
     }
@@ -33,7 +37,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <summary>The thread.</summary>
     public ScrewThread Thread { get; }
 
-    /// <summary>The surface under the turned head or nut.</summary>
+    /// <summary>The surface under the turned head or nut, with the effective diameter of the convention where the surface left it open.</summary>
     public BearingSurface Bearing { get; }
 
     /// <summary>The coefficients of friction that were stated.</summary>
@@ -64,6 +68,9 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
 
     internal TorqueArms Arms => _arms;
 
+    /// <summary>Torque per unit preload that twists the shank.</summary>
+    internal double ShankArm { get; }
+
     internal double PrevailingSi => Prevailing;
 
     /// <summary>The same model with other coefficients of friction.</summary>
@@ -73,7 +80,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <exception cref="ArgumentException">With this friction no torque turns the thread (exact form).</exception>
     /// <example><code>model.WithFriction(new FrictionCoefficients(thread: 0.16, bearing: 0.14))</code></example>
     public FrictionTorqueModel WithFriction(FrictionCoefficients friction) =>
-        Create(Thread, Bearing, Guard.NotNull(friction), Convention, Prevailing);
+        Create(Thread, _stated, Guard.NotNull(friction), Convention, Prevailing);
 
     /// <summary>The same model with a prevailing torque.</summary>
     /// <param name="prevailingTorque">Prevailing torque, measured in the tightening sense.</param>
@@ -81,18 +88,19 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="prevailingTorque"/> is negative or beyond its domain.</exception>
     /// <example><code>model.WithPrevailing(Torque.FromNewtonMeters(9))     // a locking nut</code></example>
     public FrictionTorqueModel WithPrevailing(Torque prevailingTorque) =>
-        Create(Thread, Bearing, Friction, Convention, Guard.Check(prevailingTorque, Domains.Torque));
+        Create(Thread, _stated, Friction, Convention, Guard.Check(prevailingTorque, Domains.Torque));
 
-    /// <summary>The same model under another convention.</summary>
+    /// <summary>The same model under another convention, which brings its bearing diameter with it where the surface left it open.</summary>
     /// <param name="convention">The convention.</param>
     /// <returns>A new model.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="convention"/> is null.</exception>
     /// <exception cref="ArgumentException">The convention does not hold for the thread, or no torque turns it (exact form).</exception>
     /// <example><code>model.WithConvention(TorqueConvention.Vdi2230)</code></example>
     public FrictionTorqueModel WithConvention(TorqueConvention convention) =>
-        Create(Thread, Bearing, Friction, Guard.NotNull(convention), Prevailing);
+        Create(Thread, _stated, Friction, Guard.NotNull(convention), Prevailing);
 
     /// <summary>The preloads that one torque gives over a range of friction; the model's own friction is not used.</summary>
+    /// <remarks>The prevailing torque is the model's, at both ends; where it has a range too, see <see cref="TorquePreloadRange"/>.</remarks>
     /// <param name="torque">Torque at the fastener.</param>
     /// <param name="friction">Lowest friction gives the highest preload, highest friction the lowest.</param>
     /// <returns>Lowest and highest preload.</returns>
@@ -100,14 +108,21 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
     /// <exception cref="ArgumentException">At the highest friction no torque turns the thread (exact form).</exception>
     /// <example><code>PreloadRange range = model.PreloadRangeAt(Torque.FromNewtonMeters(150), friction);</code></example>
-    public PreloadRange PreloadRangeAt(Torque torque, FrictionRange friction)
-    {
-        double moment = Guard.Check(torque, Domains.Torque);
-        RefuseUnlessItTurns(Thread, Guard.NotNull(friction).High, Convention);
-        return new PreloadRange(
-            TorqueEquations.Preload(moment, Prevailing, TorqueArms.Tightening(null, Thread, Bearing, friction.High, Convention).Total),
-            TorqueEquations.Preload(moment, Prevailing, TorqueArms.Tightening(null, Thread, Bearing, friction.Low, Convention).Total));
-    }
+    public PreloadRange PreloadRangeAt(Torque torque, FrictionRange friction) =>
+        TorquePreloadRange.OfFriction(this, friction).PreloadRangeAt(torque);
+
+    /// <summary>The preloads that a window of torque gives over a range of friction: lower limit at the highest friction, upper limit at the lowest.</summary>
+    /// <remarks>The prevailing torque is the model's, at both ends; where it has a range too, see <see cref="TorquePreloadRange"/>.</remarks>
+    /// <param name="torque">The torque that arrives at the fastener, limits from 0; the accuracy of the tool is not added.</param>
+    /// <param name="friction">Lowest and highest coefficients; the model's own friction is not used.</param>
+    /// <returns>Lowest and highest preload.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A limit is negative or beyond its domain.</exception>
+    /// <exception cref="ArgumentException">At the highest friction no torque turns the thread (exact form).</exception>
+    /// <example><code>PreloadRange preload = model.PreloadRangeAt(
+    ///     ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(150), minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4)), friction);</code></example>
+    public PreloadRange PreloadRangeAt(ToleranceWindow<Torque> torque, FrictionRange friction) =>
+        TorquePreloadRange.OfFriction(this, friction).PreloadRangeAt(torque);
 
     /// <summary>Where a tightening torque goes: pitch, thread friction, bearing friction, prevailing torque.</summary>
     /// <param name="torque">Torque at the fastener; below the prevailing torque all of it is prevailing.</param>
@@ -180,22 +195,23 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
         $"{Thread}, {Bearing}, {Friction}, {Convention.Name}{(Prevailing > 0 ? FormattableString.Invariant($", prevailing {Prevailing:0.###} N·m") : "")}";
 
     internal static FrictionTorqueModel Create(
-        ScrewThread thread, BearingSurface bearing, FrictionCoefficients friction, TorqueConvention convention, double prevailing)
+        ScrewThread thread, BearingSurface stated, FrictionCoefficients friction, TorqueConvention convention, double prevailing)
     {
         TorqueConvention.RefuseUnlessItHolds(convention, thread);
         RefuseUnlessItTurns(thread, friction, convention);
+        BearingSurface bearing = stated.By(convention.Bearing, thread);
         return new FrictionTorqueModel(
-            thread, bearing, friction, convention, prevailing, TorqueArms.Tightening(null, thread, bearing, friction, convention));
+            thread, stated, bearing, friction, convention, prevailing, TorqueArms.Tightening(null, thread, bearing, friction, convention));
     }
 
     internal override double DeriveArm(Derivation work) => TorqueArms.Tightening(work, Thread, Bearing, Friction, Convention).Total;
 
-    private static void RefuseUnlessItTurns(ScrewThread thread, FrictionCoefficients friction, TorqueConvention convention)
+    internal static void RefuseUnlessItTurns(ScrewThread thread, FrictionCoefficients friction, TorqueConvention convention)
     {
         if (convention.Form == TorqueForm.Exact && InclinedPlane.Of(null, thread, convention).Jams(friction.Thread))
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"thread friction is {friction.Thread:G6}; on {thread} no torque turns the thread at c·µ·tan φ = 1 and above."),
+                FormattableString.Invariant($"thread friction is {friction.Thread:G6}; on {thread} no torque turns the thread at c·µ·tan φ = 1 and above, and from 0.99 on it is as good as jammed."),
                 nameof(friction));
         }
     }

@@ -27,8 +27,11 @@ internal readonly record struct InclinedPlane(double PitchArm, double FlankFacto
         return new InclinedPlane(pitchArm, flankFactor, diameter, slope);
     }
 
-    /// <summary>Beyond c µ tan φ = 1 no torque turns the thread.</summary>
-    public bool Jams(double friction) => FlankFactor * friction * Math.Tan(Slope) >= 1;
+    /// <summary>
+    /// Beyond c µ tan φ = 1 no torque turns the thread. From 0.99 on it is as good as jammed: the torque is a hundred times that of the flank's
+    /// friction, and the last digit of a coefficient decides it.
+    /// </summary>
+    public bool Jams(double friction) => FlankFactor * friction * Math.Tan(Slope) >= 0.99;
 
     /// <summary>The friction from which the thread holds without a torque: tan φ/c, in the linear and in the exact form.</summary>
     public double HoldingFriction(Derivation? work) => PowerScrewEquations.HoldingFrictionEquation.Step(work, FlankFactor, Slope);

@@ -1,3 +1,4 @@
+using System.Collections.ObjectModel;
 using Fastening.Equations;
 using Fastening.Internals;
 
@@ -28,6 +29,7 @@ public sealed class MeasuredFriction
         _threadTorque = threadTorque;
         Thread = FrictionOfTest.Thread(null, thread, convention, force, threadTorque);
         Bearing = FrictionOfTest.Bearing(null, bearing, force, total, threadTorque);
+        Doubts = DoubtsOf(Thread, Bearing);
     }
 
     /// <summary>Coefficient of friction in the thread, µ_th, as it came out.</summary>
@@ -36,8 +38,11 @@ public sealed class MeasuredFriction
     /// <summary>Coefficient of friction at the bearing surface, µ_b, as it came out.</summary>
     public double Bearing { get; }
 
-    /// <summary>Whether both lie where coefficients of friction can lie, 0 to 2.</summary>
-    public bool IsPlausible => Domains.Friction.Contains(Thread) && Domains.Friction.Contains(Bearing);
+    /// <summary>What the readings say that no friction can say; empty where both coefficients lie between 0 and 2.</summary>
+    public IReadOnlyList<MeasuredFrictionDoubt> Doubts { get; }
+
+    /// <summary>Whether both lie where coefficients of friction can lie, 0 to 2: nothing is doubted.</summary>
+    public bool IsPlausible => Doubts.Count == 0;
 
     /// <summary>The pair for a model.</summary>
     /// <returns>The coefficients.</returns>
@@ -45,7 +50,7 @@ public sealed class MeasuredFriction
     /// <example><code>model.WithFriction(measured.ToCoefficients())</code></example>
     public FrictionCoefficients ToCoefficients() => IsPlausible
         ? new FrictionCoefficients(Thread, Bearing)
-        : throw new InvalidOperationException($"The readings give {this}; coefficients of friction lie between 0 and 2. Look at the readings first.");
+        : throw new InvalidOperationException($"The readings give {this}; coefficients of friction lie between 0 and 2. Look at the readings first: {string.Join("; ", Doubts.Select(Describe))}.");
 
     /// <summary>The work behind <see cref="Thread"/>; its last step is that coefficient, bit for bit.</summary>
     /// <returns>The steps.</returns>
@@ -69,4 +74,22 @@ public sealed class MeasuredFriction
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"µ_th {Thread:0.####}, µ_b {Bearing:0.####}");
+
+    private static ReadOnlyCollection<MeasuredFrictionDoubt> DoubtsOf(double thread, double bearing)
+    {
+        var doubts = new List<MeasuredFrictionDoubt>();
+        if (thread < 0) doubts.Add(MeasuredFrictionDoubt.ThreadTorqueBelowPitchTorque);
+        if (bearing < 0) doubts.Add(MeasuredFrictionDoubt.ThreadTorqueAboveTotal);
+        if (thread > Domains.Friction.High) doubts.Add(MeasuredFrictionDoubt.ThreadFrictionAboveTwo);
+        if (bearing > Domains.Friction.High) doubts.Add(MeasuredFrictionDoubt.BearingFrictionAboveTwo);
+        return doubts.AsReadOnly();
+    }
+
+    private static string Describe(MeasuredFrictionDoubt doubt) => doubt switch
+    {
+        MeasuredFrictionDoubt.ThreadTorqueBelowPitchTorque => "the thread took less than the pitch torque",
+        MeasuredFrictionDoubt.ThreadTorqueAboveTotal => "the thread took more than the whole torque",
+        MeasuredFrictionDoubt.ThreadFrictionAboveTwo => "the thread friction is above 2",
+        _ => "the bearing friction is above 2",
+    };
 }

@@ -35,23 +35,24 @@ public sealed class NutFactorModel : TorquePreloadModel
     /// <returns>Lowest and highest preload.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the factors are the wrong way round.</exception>
     /// <example><code>model.PreloadRangeAt(Torque.FromNewtonMeters(150), 0.14, 0.22)</code></example>
-    public PreloadRange PreloadRangeAt(Torque torque, double lowNutFactor, double highNutFactor)
-    {
-        double moment = Guard.Check(torque, Domains.Torque);
-        Guard.Check(lowNutFactor, Domains.NutFactor);
-        Guard.Check(highNutFactor, Domains.NutFactor);
-        if (highNutFactor < lowNutFactor)
-        {
-            Guard.RefuseAgainst(nameof(highNutFactor), highNutFactor, $"at least the low nut factor, {Guard.Show(lowNutFactor)}");
-        }
+    public PreloadRange PreloadRangeAt(Torque torque, double lowNutFactor, double highNutFactor) =>
+        Range(lowNutFactor, highNutFactor).PreloadRangeAt(torque);
 
-        return new PreloadRange(
-            TorqueEquations.Preload(moment, Prevailing, TorqueEquations.NutFactorArm(highNutFactor, Diameter)),
-            TorqueEquations.Preload(moment, Prevailing, TorqueEquations.NutFactorArm(lowNutFactor, Diameter)));
-    }
+    /// <summary>The preloads that a window of torque gives over a range of nut factors; the model's own K is not used.</summary>
+    /// <param name="torque">The torque that arrives at the fastener, limits from 0; the accuracy of the tool is not added.</param>
+    /// <param name="lowNutFactor">Lowest K: the highest preload.</param>
+    /// <param name="highNutFactor">Highest K: the lowest preload; at least <paramref name="lowNutFactor"/>.</param>
+    /// <returns>Lowest and highest preload.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="torque"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the factors are the wrong way round.</exception>
+    public PreloadRange PreloadRangeAt(ToleranceWindow<Torque> torque, double lowNutFactor, double highNutFactor) =>
+        Range(lowNutFactor, highNutFactor).PreloadRangeAt(torque);
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"K {_nutFactor:0.####}, d {Diameter * 1e3:0.###} mm{PlausibilityRemark.Mention(Remarks)}");
 
     internal override double DeriveArm(Derivation work) => TorqueEquations.NutFactorArmEquation.Step(work, _nutFactor, Diameter);
+
+    private TorquePreloadRange Range(double lowNutFactor, double highNutFactor) => TorquePreloadRange
+        .OfNutFactor(lowNutFactor, highNutFactor, Si.Length(Diameter)).WithPrevailing(PrevailingTorque, PrevailingTorque);
 }

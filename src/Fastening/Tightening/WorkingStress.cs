@@ -47,7 +47,7 @@ public sealed class WorkingStress
         double preload = Guard.Check(assemblyPreload, Domains.Force), force = Guard.Check(boltForce, Domains.Force);
         double share = Guard.Check(residualTorsion, Domains.Share);
         StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
-        (double tension, double twist, double equivalent) = Compute(null, section, model, model.Arms.Thread, preload, force, share);
+        (double tension, double twist, double equivalent) = Compute(null, section, model, model.ShankArm, preload, force, share);
         return new WorkingStress(tension, twist, equivalent);
     }
 
@@ -80,8 +80,8 @@ public sealed class WorkingStress
 
     /// <summary>Thread torque per unit preload, with the work written down.</summary>
     internal static double ThreadArm(Derivation? work, FrictionTorqueModel model) => work is null
-        ? model.Arms.Thread
-        : TorqueArms.Tightening(work, model.Thread, model.Bearing, model.Friction, model.Convention).Thread;
+        ? model.ShankArm
+        : TorqueArms.InShank(work, model.Thread, model.Friction, model.Convention);
 
     internal static (double Tension, double Torsion, double Equivalent) Compute(
         Derivation? work, in StressedSection section, FrictionTorqueModel model, double threadArm, double preload, double force, double residualTorsion)

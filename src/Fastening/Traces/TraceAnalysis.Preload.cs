@@ -81,7 +81,7 @@ public sealed partial class TraceAnalysis
         Guard.NotNull(joint);
         Guard.NotNull(bearing);
         TorqueConvention.RefuseUnlessItHolds(Guard.NotNull(convention), joint.Bolt.Thread);
-        return ElasticRegion is null ? null : FrictionOfTwistedBolt(joint, bearing, convention);
+        return ElasticRegion is null ? null : FrictionOfTwistedBolt(joint, bearing.By(convention.Bearing, joint.Bolt.Thread), convention);
     }
 
     /// <summary>One coefficient of friction for thread and bearing, from the elastic slope of the torque and that of the clamp force that was measured beside it.</summary>

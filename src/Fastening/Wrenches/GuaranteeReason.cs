@@ -19,7 +19,7 @@ internal static class GuaranteeReason
     };
 
     private static string Fits(GuaranteedSetting found, TorqueWrench wrench) =>
-        $"Every setting {(found.Window!.Limits.IsOneSided ? "of" : "in")} {Limits(found.Window!, wrench)} gives the fastener {Outward(found.Delivered!, wrench)}, within the required {Limits(found.Required, wrench)}."
+        $"Every setting {(found.Window!.Limits.IsOneSided ? "of" : "in")} {Limits(found.Window!, wrench)} gives the fastener {Within(found, wrench)}, within the required {Limits(found.Required, wrench)}."
         + (wrench.Maximum is null ? " The range of the wrench was not stated, so it was not checked." : "")
         + (wrench.Resolution is null ? " The step of the display was not stated: round inward." : "");
 
@@ -45,7 +45,14 @@ internal static class GuaranteeReason
             remedies.Add($"a required window that holds {Outward(window, chain.Wrench)}");
         }
 
-        return remedies.Count == 0 ? "The range holds no step of the display." : $"It would fit with {string.Join(", or with ", remedies)}.";
+        if (remedies.Count == 0)
+        {
+            return chain.MostTolerantStep is null
+                ? "The range holds no step of the display."
+                : "No setting of this wrench comes near the required window: take another wrench.";
+        }
+
+        return $"It would fit with {string.Join(", or with ", remedies)}.";
     }
 
     private static string Limits(ToleranceWindow<Torque> window, TorqueWrench wrench) => Limits(window.Limits, wrench);
@@ -63,14 +70,27 @@ internal static class GuaranteeReason
         return $"{low(Si.Torque(window.Lower))} to {high(Si.Torque(window.Upper))}";
     }
 
+    /// <summary>Rounded outward, but not beyond the required limits as they are shown: what the fastener gets lies within them.</summary>
+    private static string Within(GuaranteedSetting found, TorqueWrench wrench)
+    {
+        WindowLimits required = found.Required.Limits;
+        string Shown(Torque torque, double value) => Interval.Format(value, Torque.GetAbbreviation(UnitOf(torque, wrench), CultureInfo.InvariantCulture));
+        double Limit(double torque) => Rounded(Si.Torque(torque), wrench, Math.Round);
+        return Words(
+            found.Delivered!.Limits,
+            low => Shown(low, required.HasLower ? Math.Max(Rounded(low, wrench, Math.Floor), Limit(required.Lower)) : Rounded(low, wrench, Math.Floor)),
+            high => Shown(high, required.HasUpper ? Math.Min(Rounded(high, wrench, Math.Ceiling), Limit(required.Upper)) : Rounded(high, wrench, Math.Ceiling)));
+    }
+
     private static string Show(Torque torque, TorqueWrench wrench) => Safe(torque, wrench, Math.Round);
 
     /// <summary>In the unit in which the wrench was stated: a person compares with its display.</summary>
-    private static string Safe(Torque torque, TorqueWrench wrench, Func<double, double> round)
-    {
-        TorqueUnit unit = (wrench.Resolution ?? wrench.Minimum ?? torque).Unit;
-        return Interval.Format(Safe(torque.As(unit), round), Torque.GetAbbreviation(unit, CultureInfo.InvariantCulture));
-    }
+    private static string Safe(Torque torque, TorqueWrench wrench, Func<double, double> round) => Interval.Format(
+        Rounded(torque, wrench, round), Torque.GetAbbreviation(UnitOf(torque, wrench), CultureInfo.InvariantCulture));
+
+    private static double Rounded(Torque torque, TorqueWrench wrench, Func<double, double> round) => Safe(torque.As(UnitOf(torque, wrench)), round);
+
+    private static TorqueUnit UnitOf(Torque torque, TorqueWrench wrench) => (wrench.Resolution ?? wrench.Minimum ?? torque).Unit;
 
     /// <summary>To a few digits, rounded down or up.</summary>
     private static double Safe(double value, Func<double, double> round)

@@ -31,7 +31,7 @@ public sealed class GuaranteedSetting
         RequiredAccuracy = chain.LargestAccuracy is double accuracy ? Si.Ratio(accuracy) : null;
         RequiredResolution = inRange is WindowLimits { IsOneSided: false } limits && limits.Upper > limits.Lower ? Si.Torque(limits.Upper - limits.Lower) : null;
         Delivered = shown is WindowLimits settings ? Wrap(chain.DeliveredOver(settings)) : null;
-        RequiredWindow = chain.MostTolerantStep is double step ? Wrap(chain.DeliveredOver(step)) : null;
+        RequiredWindow = chain.MostTolerantStep is double step ? TouchingRequired(chain.DeliveredOver(step)) : null;
         Reason = GuaranteeReason.For(this, chain);
     }
 
@@ -60,7 +60,8 @@ public sealed class GuaranteedSetting
     public Torque? RequiredResolution { get; }
 
     /// <summary>The narrowest window, relative to its limits, that this wrench could guarantee here: what the fastener can get at the step
-    /// within the range that bears most; null when the range holds no step, or when neither window nor range has an upper end.</summary>
+    /// within the range that bears most; null when the range holds no step, or when neither window nor range has an
+    /// upper end, or when that window lies wholly outside the required one.</summary>
     public ToleranceWindow<Torque>? RequiredWindow { get; }
 
     /// <summary>The work behind the lower limit of <see cref="BeforeRounding"/>: the last step is the lowest setting, before range and display.</summary>
@@ -96,6 +97,8 @@ public sealed class GuaranteedSetting
             Si.Ratio(calibrationUncertainty.Limit(nameof(calibrationUncertainty))), WrenchChain.CalibrationDomain, nameof(calibrationUncertainty));
         return new(new WrenchChain(wrench, required, uncertainty), atFastener);
     }
+
+    private ToleranceWindow<Torque>? TouchingRequired(in WindowLimits delivered) => delivered.Intersect(Required.Limits) is null ? null : new(delivered);
 
     private static ToleranceWindow<Torque>? Wrap(WindowLimits? limits) => limits is WindowLimits some ? new(some) : null;
 }

@@ -23,6 +23,7 @@ internal static class ExampleVariables
         ["capability"] = "ProcessCapability",
         ["capacity"] = "JointCapacity",
         ["clampForce"] = "Force",
+        ["corners"] = "TorquePreloadRange",
         ["diameter"] = "Length",
         ["duty"] = "JointDuty",
         ["engaged"] = "EngagementStrength",

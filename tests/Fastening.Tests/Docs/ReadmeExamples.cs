@@ -10,15 +10,16 @@ public class ReadmeExamples
     {
         #region first-example
         ScrewThread thread = ScrewThread.Parse("M16");
-        var range = new FrictionRange(
+        var friction = new FrictionRange(
             low: new FrictionCoefficients(thread: 0.10, bearing: 0.09),
             high: new FrictionCoefficients(thread: 0.16, bearing: 0.14));
-        FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, range.Low);
+        FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, friction.Low);
+        TorquePreloadRange range = TorquePreloadRange.OfFriction(model, friction);     // no prevailing torque
 
-        // The most the bolt may carry while it is tightened, and the torque that reaches it at the lowest friction.
-        Force permitted = AssemblyStress.PermittedPreload(model, PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));
-        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(model.TorqueFor(permitted) / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4));
-        PreloadRange worst = model.PreloadRangeAt(window.Lower!.Value, range);
+        // The torque at which no friction in the range stresses the bolt above 0.9 of its yield strength, and a window that ends there.
+        Torque permitted = AssemblyStress.PermittedTorque(range, PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));
+        ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(permitted / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4));
+        PreloadRange preload = range.PreloadRangeAt(window);                           // 51.4 to 82.9 kN
 
         // The same torque through an adapter that points 45° away from the handle.
         TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400))
@@ -28,9 +29,10 @@ public class ReadmeExamples
         #endregion
 
         // VDI 2230-1:2015 Table A1 (from memory) gives 82.9 kN at µ 0.10 for M16 8.8; the chain is checked against its parts.
-        Close.To(82.9, permitted.Kilonewtons, 0.0006);
-        Close.To(model.TorqueFor(permitted).NewtonMeters, window.Upper!.Value.NewtonMeters);
-        Assert.True(worst.Minimum < permitted * 0.7);
+        // The least by hand: κ = 0.318310 + 0.16·14.7010/(2 cos 30°) + 0.14·19.995/2 = 3.07591 mm; 171.38/1.04·0.96/κ = 51.43 kN.
+        Close.To(82.9, preload.Maximum.Kilonewtons, 0.0006);
+        Assert.Equal(51.43, preload.Minimum.Kilonewtons, 0.01);
+        Close.To(model.TorqueFor(preload.Maximum).NewtonMeters, permitted.NewtonMeters);
         Close.To(1 + 75 * Math.Sqrt(0.5) / 400, wrench.TorqueRatio);
         Assert.Equal(Conformity.Within, verdict);
     }
@@ -64,6 +66,32 @@ public class ReadmeExamples
     }
 
     [Fact]
+    public void Prevailing_example()
+    {
+        FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M16"), new FrictionCoefficients(thread: 0.10, bearing: 0.09));
+
+        #region both-ranges
+        var friction = new FrictionRange(
+            low: new FrictionCoefficients(thread: 0.10, bearing: 0.09),
+            high: new FrictionCoefficients(thread: 0.16, bearing: 0.14));
+        TorquePreloadRange nut = TorquePreloadRange.OfFriction(model, friction)
+            .WithPrevailing(low: Torque.Zero, high: Torque.FromNewtonMeters(30));   // a locking nut, and one that has lost it
+        BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(model.Thread);
+
+        Torque permitted = AssemblyStress.PermittedTorque(nut, strength, utilisation: Ratio.FromPercent(90));     // 171 N·m, not the 192 N·m of 30 N·m counted on
+        PreloadRange preload = nut.PreloadRangeAt(ToleranceWindow.FromDeviations(permitted / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4)));     // 41.7 to 82.9 kN
+        AssemblyStress stress = AssemblyStress.HighestAt(nut, Torque.FromNewtonMeters(192));    // 645 MPa: above the yield strength of 640 MPa
+        #endregion
+
+        Assert.Equal(171.4, permitted.NewtonMeters, 0.05);
+        Assert.Equal(82.9, preload.Maximum.Kilonewtons, 0.05);
+        Assert.Equal((permitted.NewtonMeters / 1.04 * 0.96 - 30) / 3.07591, preload.Minimum.Kilonewtons, 0.01);
+        Assert.Equal(41.7, preload.Minimum.Kilonewtons, 0.05);
+        Assert.Equal(645, stress.VonMises.Megapascals, 0.5);
+        Assert.True(stress.VonMises > strength.YieldStrength);
+    }
+
+    [Fact]
     public void Convention_example()
     {
         FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M16"), new FrictionCoefficients(thread: 0.12, bearing: 0.10));
@@ -72,10 +100,12 @@ public class ReadmeExamples
         Torque linear = model.TorqueFor(Force.FromKilonewtons(70));             // ISO 16047, the default
         Torque printed = model.WithConvention(TorqueConvention.Vdi2230).TorqueFor(Force.FromKilonewtons(70));
         Torque exact = model.WithConvention(TorqueConvention.Iso16047.WithForm(TorqueForm.Exact)).TorqueFor(Force.FromKilonewtons(70));
+        BearingSurface collar = model.WithConvention(TorqueConvention.Shigley).Bearing;     // 1.25 d in place of the ring of the head
         #endregion
 
         Assert.True(linear < printed && linear < exact);
         Assert.InRange(printed / linear, 1.001, 1.004);
+        Assert.Equal("effective diameter 20 mm (1.25 d)", collar.ToString());
     }
 
     [Fact]

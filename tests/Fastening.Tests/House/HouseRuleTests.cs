@@ -17,7 +17,7 @@ public class HouseRuleTests
         ["Threads"] = [],
         ["Materials"] = ["Threads"],
         ["Friction"] = ["Threads", "Plausibility"],
-        ["Tightening"] = ["Threads", "Materials", "Friction", "Plausibility"],
+        ["Tightening"] = ["Threads", "Materials", "Friction", "Tolerances", "Plausibility"],
         ["Wrenches"] = ["Tolerances", "Plausibility"],
         ["Joints"] = ["Threads", "Materials", "Friction", "Tightening"],
         ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Traces", "Wrenches", "Threads", "Materials", "Friction"],

@@ -32,6 +32,7 @@ internal static partial class Samples
         [typeof(TorqueConvention)] = TorqueConvention.Iso16047,
         [typeof(TorquePreloadModel)] = Model,
         [typeof(FrictionTorqueModel)] = Model,
+        [typeof(TorquePreloadRange)] = TorquePreloadRange.OfFriction(Model, new FrictionRange(Friction, new FrictionCoefficients(0.16, 0.14))),
         [typeof(NutFactorModel)] = TorquePreloadModel.FromNutFactor(0.18, Length.FromMillimeters(16)),
         [typeof(TorqueWrench)] = new TorqueWrench(Length.FromMillimeters(400)).WithAccuracy(Ratio.FromPercent(4)),
         [typeof(PreloadScatter)] = PreloadScatter.FromPlusMinus(Ratio.FromPercent(25)),

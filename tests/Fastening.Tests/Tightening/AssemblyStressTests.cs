@@ -1,3 +1,4 @@
+using System.Numerics;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -6,6 +7,8 @@ namespace Fastening.Tests.Tightening;
 [Properties(Arbitrary = [typeof(Domain)], MaxTest = 200)]
 public class AssemblyStressTests
 {
+    private const int Bits = 300;
+
     private static readonly BoltStrength Strength =
         new(Pressure.FromMegapascals(1040), Pressure.FromMegapascals(940), Pressure.FromMegapascals(830));
 
@@ -57,14 +60,14 @@ public class AssemblyStressTests
         var range = new FrictionRange(
             new FrictionCoefficients(joint.ThreadFriction, joint.BearingFriction),
             new FrictionCoefficients(joint.ThreadFriction * 2.5, joint.BearingFriction * 2));
-        double highest = AssemblyStress.HighestAt(model, torque.Torque, range).VonMises.Pascals;
+        double highest = AssemblyStress.HighestAt(TorquePreloadRange.OfFriction(model, range), torque.Torque).VonMises.Pascals;
         for (int i = 0; i <= 8; i++)
         {
             for (int j = 0; j <= 2; j++)
             {
                 FrictionTorqueModel inside = model.WithFriction(new FrictionCoefficients(
                     joint.ThreadFriction * (1 + 1.5 * i / 8), joint.BearingFriction * (1 + j / 2.0)));
-                Assert.True(AssemblyStress.HighestAt(inside, torque.Torque, new FrictionRange(inside.Friction, inside.Friction)).VonMises.Pascals <= highest * (1 + 1e-12));
+                Assert.True(AssemblyStress.HighestAt(TorquePreloadRange.OfFriction(inside, new FrictionRange(inside.Friction, inside.Friction)), torque.Torque).VonMises.Pascals <= highest * (1 + 1e-12));
             }
         }
     }
@@ -79,8 +82,8 @@ public class AssemblyStressTests
         var range = new FrictionRange(new FrictionCoefficients(0.30, 0.30), new FrictionCoefficients(0.50, 0.40));
         FrictionTorqueModel corner = model.WithFriction(new FrictionCoefficients(0.50, 0.30));
         Assert.Equal(
-            AssemblyStress.At(corner, corner.PreloadAt(torque)).VonMises.Pascals, AssemblyStress.HighestAt(model, torque, range).VonMises.Pascals);
-        Assert.Equal(601, AssemblyStress.HighestAt(model, torque, range).VonMises.Megapascals, 0.6);
+            AssemblyStress.At(corner, corner.PreloadAt(torque)).VonMises.Pascals, AssemblyStress.HighestAt(TorquePreloadRange.OfFriction(model, range), torque).VonMises.Pascals);
+        Assert.Equal(601, AssemblyStress.HighestAt(TorquePreloadRange.OfFriction(model, range), torque).VonMises.Megapascals, 0.6);
     }
 
     [Fact]
@@ -91,5 +94,33 @@ public class AssemblyStressTests
             BearingSurface.Annulus(Length.FromMillimeters(9), Length.FromMillimeters(6.6)),
             new FrictionCoefficients(0.12, 0.1)).WithPrevailing(Torque.FromNewtonMeters(40));
         Assert.Contains("40 N·m", Assert.Throws<ArgumentException>(() => AssemblyStress.PermittedPreload(model, Strength, Ratio.FromPercent(90))).Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>Near the end, against 90 digits: the positive root of (s_σ F)² + (s_τ F + τ)² = σ² in fixed point, from the same doubles.</summary>
+    [Theory]
+    [InlineData(0.9)]
+    [InlineData(1e-3)]
+    [InlineData(1e-9)]
+    [InlineData(1e-15)]
+    public void Nothing_is_lost_where_the_prevailing_torque_uses_up_nearly_all(double left)
+    {
+        // In MPa and MPa/N: σ 576, s_σ 1/157, s_τ √3·1.5/550 are an M16 in round numbers.
+        double limit = 576, perTension = 1 / 157.0, perTorsion = Math.Sqrt(3) * 1.5 / 550, prevailing = limit * (1 - left);
+        BigInteger σ = Fixed(limit), sσ = Fixed(perTension), sτ = Fixed(perTorsion), τ = Fixed(prevailing);
+        BigInteger squares = Times(sσ, sσ) + Times(sτ, sτ), half = Times(sτ, τ);
+        BigInteger root = Root(Times(half, half) + Times(squares, Times(σ, σ) - Times(τ, τ)));
+        double expected = (double)(((root - half) << Bits) / squares >> (Bits - 100)) / Math.Pow(2, 100);
+        Close.To(expected, Fastening.Equations.StressEquations.PermittedPreload(limit, perTension, perTorsion, prevailing), 2e-15);
+
+        static BigInteger Fixed(double value) => new BigInteger(Math.ScaleB(value, 60)) << (Bits - 60);
+
+        static BigInteger Times(BigInteger a, BigInteger b) => a * b >> Bits;
+
+        static BigInteger Root(BigInteger square)
+        {
+            BigInteger wide = square << Bits, root = BigInteger.One << (int)(wide.GetBitLength() / 2 + 1);
+            for (BigInteger next = (root + wide / root) / 2; next < root; next = (root + wide / root) / 2) root = next;
+            return root;
+        }
     }
 }

@@ -106,6 +106,8 @@ public class FrictionTestTests
 
         Assert.Equal((5 - 6.01605) / 25200 * 1e3 / (9.02572 / (2 * Math.Cos(Math.PI / 6))), measured.Thread, 5);
         Assert.True(measured.Thread < 0 && measured.Bearing > 0 && !measured.IsPlausible);
+        Assert.Equal([MeasuredFrictionDoubt.ThreadTorqueBelowPitchTorque], measured.Doubts);
+        Assert.Contains("less than the pitch torque", Assert.Throws<InvalidOperationException>(measured.ToCoefficients).Message, StringComparison.Ordinal);
         Assert.Contains("µ_th -0.0077", Assert.Throws<InvalidOperationException>(measured.ToCoefficients).Message, StringComparison.Ordinal);
     }
 
@@ -115,6 +117,7 @@ public class FrictionTestTests
         MeasuredFriction measured = Read(inThread: 45, total: 40);
 
         Assert.True(measured.Bearing < 0 && !measured.IsPlausible);
+        Assert.Equal([MeasuredFrictionDoubt.ThreadTorqueAboveTotal], measured.Doubts);
         Assert.Equal(-5.0 / 25200 / (12.815e-3 / 2), measured.Bearing, 12);
         Assert.Throws<InvalidOperationException>(measured.ToCoefficients);
     }
@@ -138,6 +141,7 @@ public class FrictionTestTests
     {
         MeasuredFriction measured = Read(inThread: 400, total: 900);
         Assert.True(measured.Thread > 2 && !measured.IsPlausible);
+        Assert.Equal([MeasuredFrictionDoubt.ThreadFrictionAboveTwo, MeasuredFrictionDoubt.BearingFrictionAboveTwo], measured.Doubts);
         Assert.Throws<InvalidOperationException>(measured.ToCoefficients);
     }
 

@@ -76,8 +76,8 @@ public class TorqueConventionTests
     [InlineData("ISO 16047", "ISO 16047: linear form, flank angle in the axial section, pitch diameter")]
     [InlineData("ISO 16047, printed", "ISO 16047, printed: P/(2π) + 0.577 d_2 µ")]
     [InlineData("VDI 2230, printed", "VDI 2230, printed: 0.16 P + 0.58 d_2 µ")]
-    [InlineData("Machinery's Handbook / JIS", "Machinery's Handbook / JIS: linear form, flank angle normal to the helix, pitch diameter")]
-    [InlineData("Shigley", "Shigley: exact form, flank angle in the axial section, mean of major and root diameter")]
+    [InlineData("Machinery's Handbook / JIS", "Machinery's Handbook / JIS: linear form, flank angle normal to the helix, pitch diameter, bearing under uniform pressure")]
+    [InlineData("Shigley", "Shigley: exact form, flank angle in the axial section, mean of major and root diameter, bearing at 1.25 d")]
     [InlineData("power screw", "power screw: exact form, flank angle in the axial section, pitch diameter")]
     public void Text_says_what_was_chosen(string name, string text) =>
         Assert.Equal(text, TorqueConvention.Named.Single(convention => convention.Name == name).ToString());
@@ -85,7 +85,8 @@ public class TorqueConventionTests
     [Fact]
     public void A_change_shows_in_the_name_once() => Assert.Equal(
         "Shigley, changed: exact form, flank angle normal to the helix, pitch diameter",
-        TorqueConvention.Shigley.WithFlankSection(FlankSection.Normal).WithMeanDiameter(MeanThreadDiameter.PitchDiameter).ToString());
+        TorqueConvention.Shigley.WithFlankSection(FlankSection.Normal).WithMeanDiameter(MeanThreadDiameter.PitchDiameter)
+            .WithBearing(BearingRule.MeanDiameter).ToString());
 
     /// <summary>Shigley 9th ed. eq. (8-26) and TM-106943: K = (d_m/2d)(…) + 0.625 f_c; the collar's part by difference.</summary>
     [Theory]

@@ -159,6 +159,47 @@ public class GuaranteedSettingTests
         Assert.Contains("a display with steps of 1.76 N·m or finer", step.Reason, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(150, 170.5263, "150 N·m to 170.526 N·m")]
+    [InlineData(150.0006, 170.5267, "150.001 N·m to 170.527 N·m")]
+    public void What_the_fastener_gets_does_not_leave_the_window_by_rounding(double low, double high, string both)
+    {
+        string reason = Bare.WithRange(Nm(20), Nm(300)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(low), Nm(high)), MeasurementUncertainty.Expanded(Ratio.Zero, 2)).Reason;
+        Assert.Contains($"gives the fastener {both}, within the required {both}.", reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_window_far_from_the_joint_is_no_remedy()
+    {
+        // The wrench ends at 100 N·m: 96.2 to 104.2 N·m at the fastener says nothing of a joint that takes 150 to 180 N·m.
+        GuaranteedSetting found = Bare.WithRange(Nm(20), Nm(100)).WithResolution(Nm(1))
+            .GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(150), Nm(180)), MeasurementUncertainty.Expanded(Ratio.Zero, 2));
+        Assert.Null(found.RequiredWindow);
+        Assert.EndsWith("It would fit with a wrench or an adapter that brings these settings into the range.", found.Reason, StringComparison.Ordinal);
+        GuaranteedSetting narrow = Bare.WithRange(Nm(20), Nm(100)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(150), Nm(151)), MeasurementUncertainty.Expanded(Ratio.Zero, 2));
+        Assert.Equal(SettingObstacle.Accuracy, narrow.Obstacle);
+        Assert.Null(narrow.RequiredWindow);
+        Assert.EndsWith("No setting of this wrench comes near the required window: take another wrench.", narrow.Reason, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(20, 130, 104, 130)]
+    [InlineData(110, 200, 110, 153.6)]
+    [InlineData(110, 130, 110, 130)]
+    public void Settings_are_clamped_to_the_range_without_a_display_step(double minimum, double maximum, double lowest, double highest)
+    {
+        // ±4 %: 100 to 160 N·m at the fastener asks for 100 × 1.04 = 104 to 160 × 0.96 = 153.6 N·m; the range cuts them off.
+        GuaranteedSetting found = Bare.WithRange(Nm(minimum), Nm(maximum)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(100), Nm(160)), MeasurementUncertainty.Expanded(Ratio.Zero, 2));
+        Assert.Equal(SettingObstacle.None, found.Obstacle);
+        Close.To(lowest, found.Window!.Lower!.Value.NewtonMeters);
+        Close.To(highest, found.Window.Upper!.Value.NewtonMeters);
+        Close.To(104, found.BeforeRounding!.Lower!.Value.NewtonMeters);
+        Close.To(153.6, found.BeforeRounding.Upper!.Value.NewtonMeters);
+        Close.To(lowest / 1.04, found.Delivered!.Lower!.Value.NewtonMeters);
+        Close.To(highest / 0.96, found.Delivered.Upper!.Value.NewtonMeters);
+        Assert.EndsWith("The step of the display was not stated: round inward.", found.Reason, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Speaks_in_the_unit_of_the_display()
     {
