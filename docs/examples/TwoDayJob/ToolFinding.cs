@@ -26,7 +26,7 @@ internal sealed class ToolFinding(DigesterCover cover, JobProgress job)
         foreach (CalibrationPoint point in found.Points) to.WriteLine($"  {point}");
         CalibrationVerdict verdict = found.Judge(Rule);
         to.WriteLine($"  {verdict}");
-        foreach (string reason in verdict.Reasons) to.WriteLine($"  - {reason}");
+        foreach (CalibrationReason reason in verdict.Reasons) to.WriteLine($"  - {reason}");
         to.WriteLine("A positive deviation gives less than it shows. Limits of ISO 6789-1:2017 as recalled, provisional.");
         DueStatus due = CalibrationInterval.Iso6789.StatusAt(FirstUse, Cycles, Found);
         to.WriteLine(FormattableString.Invariant($"In use since {FirstUse:yyyy-MM-dd}, {Cycles} cycles by its card: by interval and cycles the wrench was {due}."));

@@ -34,16 +34,16 @@ public static class ChartEquations
         RangeUpperLimit, "chart.d4", Symbols.RangeUpperLimit, "1 + 3*d3_R/d2_R", Source, Symbols.RangeMean, Symbols.RangeDeviation);
 
     /// <summary>Lower limit of the chart of standard deviations over their mean.</summary>
-    public static double DeviationLowerLimit(double c_4) => Math.Max(0, 1 - 3 * Math.Sqrt(1 - c_4 * c_4) / c_4);
+    public static double DeviationLowerLimit(double c_4) => Math.Max(0, 1 - 3 * Math.Sqrt((1 - c_4) * (1 + c_4)) / c_4);
 
-    /// <summary>B3 = max(0, 1 − 3 √(1 − c4²)/c4).</summary>
+    /// <summary>B3 = max(0, 1 − 3 √((1 − c4)(1 + c4))/c4).</summary>
     public static Equation<Func<double, double>> DeviationLowerLimitEquation { get; } = Equation.Define(
-        DeviationLowerLimit, "chart.b3", Symbols.DeviationLowerLimit, "max(0, 1 - 3*sqrt(1 - c_4*c_4)/c_4)", Source, Symbols.DeviationMean);
+        DeviationLowerLimit, "chart.b3", Symbols.DeviationLowerLimit, "max(0, 1 - 3*sqrt((1 - c_4)*(1 + c_4))/c_4)", Source, Symbols.DeviationMean);
 
     /// <summary>Upper limit of the chart of standard deviations over their mean.</summary>
-    public static double DeviationUpperLimit(double c_4) => 1 + 3 * Math.Sqrt(1 - c_4 * c_4) / c_4;
+    public static double DeviationUpperLimit(double c_4) => 1 + 3 * Math.Sqrt((1 - c_4) * (1 + c_4)) / c_4;
 
-    /// <summary>B4 = 1 + 3 √(1 − c4²)/c4.</summary>
+    /// <summary>B4 = 1 + 3 √((1 − c4)(1 + c4))/c4.</summary>
     public static Equation<Func<double, double>> DeviationUpperLimitEquation { get; } = Equation.Define(
-        DeviationUpperLimit, "chart.b4", Symbols.DeviationUpperLimit, "1 + 3*sqrt(1 - c_4*c_4)/c_4", Source, Symbols.DeviationMean);
+        DeviationUpperLimit, "chart.b4", Symbols.DeviationUpperLimit, "1 + 3*sqrt((1 - c_4)*(1 + c_4))/c_4", Source, Symbols.DeviationMean);
 }

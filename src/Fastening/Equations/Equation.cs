@@ -51,7 +51,7 @@ public abstract class Equation
     /// <param name="values">One value per input, in SI units, in the order of <see cref="Inputs"/>.</param>
     /// <returns>The result in SI units.</returns>
     /// <exception cref="ArgumentException">The number of values differs from the number of inputs.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the values together violate <see cref="Where"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, a count is not whole, or the values together violate <see cref="Where"/>.</exception>
     public double Evaluate(params double[] values)
     {
         Guard.NotNull(values);
@@ -63,6 +63,7 @@ public abstract class Equation
         for (int i = 0; i < values.Length; i++)
         {
             Guard.Check(values[i], new Interval(Inputs[i].Low, Inputs[i].High), Inputs[i].Unit.Si, Inputs[i].Name);
+            if (Inputs[i].Unit == SymbolUnit.Count && values[i] != Math.Floor(values[i])) Guard.RefuseAgainst(Inputs[i].Name, values[i], "a whole number");
         }
 
         if (!IsInDomain(values))

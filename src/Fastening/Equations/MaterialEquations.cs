@@ -21,11 +21,11 @@ public static class MaterialEquations
         Symbols.ProofStress, Symbols.StressArea);
 
     /// <summary>Yield strength at a temperature between two that are tabulated: the straight line between them.</summary>
-    public static double HotYieldStrength(double R_p1, double R_p2, double T_1, double T_2, double T_S) => R_p1 + (R_p2 - R_p1) * ((T_S - T_1) / (T_2 - T_1));
+    public static double HotYieldStrength(double R_p1, double R_p2, double T_1, double T_2, double T_S) => (R_p1 * (T_2 - T_S) + R_p2 * (T_S - T_1)) / (T_2 - T_1);
 
-    /// <summary>R_pT = R_p1 + (R_p2 − R_p1)(T_S − T_1)/(T_2 − T_1), T_1 ≤ T_S ≤ T_2.</summary>
+    /// <summary>R_pT = (R_p1 (T_2 − T_S) + R_p2 (T_S − T_1))/(T_2 − T_1), T_1 ≤ T_S ≤ T_2.</summary>
     public static Equation<Func<double, double, double, double, double, double>> HotYieldStrengthEquation { get; } = Equation.Define(
-        HotYieldStrength, "material.hot-yield-strength", Symbols.HotYieldStrength, "R_p1 + (R_p2 - R_p1)*((T_S - T_1)/(T_2 - T_1))",
+        HotYieldStrength, "material.hot-yield-strength", Symbols.HotYieldStrength, "(R_p1*(T_2 - T_S) + R_p2*(T_S - T_1))/(T_2 - T_1)",
         "ISO 898-1 (1988 and 1999), informative annex, read in a table that reproduces it; the straight line is a choice",
         Symbols.YieldStrengthBelow, Symbols.YieldStrengthAbove, Symbols.TemperatureBelow, Symbols.TemperatureAbove, Symbols.BoltTemperature,
         "min(min(T_S - T_1, T_2 - T_S) + 0.001, T_2 - T_1 - 1)");

@@ -84,7 +84,7 @@ public static partial class Symbols
     public static Symbol ConfidenceQuantile { get; } = new("z_g", SymbolUnit.Ratio, "normal quantile of the confidence", 0, 5);
 
     /// <summary>First number of Natrella's tolerance factor.</summary>
-    public static Symbol NatrellaA { get; } = new("a_N", SymbolUnit.Ratio, "first number of Natrella's tolerance factor", 1e-3, 1);
+    public static Symbol NatrellaA { get; } = new("a_N", SymbolUnit.Ratio, "first number of Natrella's tolerance factor", 0.1, 1);
 
     /// <summary>Second number of Natrella's tolerance factor.</summary>
     public static Symbol NatrellaB { get; } = new("b_N", SymbolUnit.Ratio, "second number of Natrella's tolerance factor", -25, 25);

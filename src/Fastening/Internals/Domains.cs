@@ -38,7 +38,7 @@ internal static class Domains
     public static readonly Interval Factor = new(1e-9, 1e9);
     public static readonly Interval Number = new(-1e50, 1e50);
     public static readonly Interval Uncertainty = new(0, 1e50);
-    public static readonly Interval CoverageFactor = new(0, 100, lowOpen: true);
+    public static readonly Interval CoverageFactor = new(0.01, 100);
     public static readonly Interval CoverageProbability = new(0.001, 0.999999);
     public static readonly Interval DegreesOfFreedom = new(1, 1e9);
     public static readonly Interval DegreesOfFreedomWithDeviation = new(2, 1e9, lowOpen: true);

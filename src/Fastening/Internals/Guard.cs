@@ -70,7 +70,7 @@ internal static class Guard
     public static double Check(RotationalStiffness value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double si = Si.Of(value);
-        if (!domain.Contains(si)) Refuse(name, value.ToUnit(UnitsNet.Units.RotationalStiffnessUnit.NewtonMeterPerDegree), domain, Si.RadiansPerDegree, "N·m/°");
+        if (!domain.Contains(si)) Refuse(name, Si.InNewtonMetersPerDegree(value), domain, Si.RadiansPerDegree, "N·m/°");
         return si;
     }
 
@@ -84,7 +84,7 @@ internal static class Guard
     public static double Check(Ratio value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double fraction = Si.Of(value);
-        if (!domain.Contains(fraction)) Refuse(name, value.ToUnit(UnitsNet.Units.RatioUnit.Percent), domain, 100, "%");
+        if (!domain.Contains(fraction)) Refuse(name, Si.InPercent(value), domain, 100, "%");
         return fraction;
     }
 
@@ -106,7 +106,7 @@ internal static class Guard
     public static double Check(Temperature value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double celsius = Si.Of(value);
-        if (!domain.Contains(celsius)) Refuse(name, value.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius), domain, 1, "°C");
+        if (!domain.Contains(celsius)) Refuse(name, Si.InDegreesCelsius(value), domain, 1, "°C");
         return celsius;
     }
 
@@ -136,6 +136,7 @@ internal static class Guard
     public static string ShowToCompare(IQuantity value)
     {
         string given = Show(value);
+        if (!Si.IsConvertible((double)value.Value)) return given;
         (double number, string unit) = InUnitOfBounds(value);
         bool same = unit.Length == 0 || double.IsInfinity(number) || Math.Abs(number - (double)value.Value) <= 1e-9 * Math.Abs(number);
         return same ? given : $"{given} ({Interval.Format(number, unit)})";

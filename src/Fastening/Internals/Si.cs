@@ -11,24 +11,28 @@ internal static class Si
 {
     public const double RadiansPerDegree = Math.PI / 180;
 
-    public static double Of(Length value) => value.Meters;
-    public static double Of(Torque value) => value.NewtonMeters;
-    public static double Of(Force value) => value.Newtons;
-    public static double Of(Area value) => value.SquareMeters;
-    public static double Of(Pressure value) => value.Pascals;
-    public static double Of(Angle value) => value.Degrees;
-    public static double Of(Duration value) => value.Seconds;
-    public static double Of(RotationalSpeed value) => value.DegreesPerSecond;
-    public static double Of(Ratio value) => value.DecimalFractions;
-    public static double Of(CoefficientOfThermalExpansion value) => value.PerKelvin;
-    public static double Of(TorquePerLength value) => value.NewtonMetersPerMeter;
-    public static double Of(RotationalStiffness value) => value.NewtonMetersPerRadian;
-    public static double Of(ForcePerLength value) => value.NewtonsPerMeter;
-    public static double Of(TemperatureDelta value) => value.Kelvins;
+    // Beyond every domain in every unit, and so far from the end of a double that no unit's factor takes it over.
+    private const double Furthest = 1e250;
+
+    public static double Of(Length value) => IsConvertible(value.Value) ? value.Meters : Beyond(value.Value);
+    public static double Of(Torque value) => IsConvertible(value.Value) ? value.NewtonMeters : Beyond(value.Value);
+    public static double Of(Force value) => IsConvertible(value.Value) ? value.Newtons : Beyond(value.Value);
+    public static double Of(Area value) => IsConvertible(value.Value) ? value.SquareMeters : Beyond(value.Value);
+    public static double Of(Pressure value) => IsConvertible(value.Value) ? value.Pascals : Beyond(value.Value);
+    public static double Of(Angle value) => IsConvertible(value.Value) ? value.Degrees : Beyond(value.Value);
+    public static double Of(Duration value) => IsConvertible(value.Value) ? value.Seconds : Beyond(value.Value);
+    public static double Of(RotationalSpeed value) => IsConvertible(value.Value) ? value.DegreesPerSecond : Beyond(value.Value);
+    public static double Of(Ratio value) => IsConvertible(value.Value) ? value.DecimalFractions : Beyond(value.Value);
+    public static double Of(CoefficientOfThermalExpansion value) => IsConvertible(value.Value) ? value.PerKelvin : Beyond(value.Value);
+    public static double Of(TorquePerLength value) => IsConvertible(value.Value) ? value.NewtonMetersPerMeter : Beyond(value.Value);
+    public static double Of(RotationalStiffness value) => IsConvertible(value.Value) ? value.NewtonMetersPerRadian : Beyond(value.Value);
+    public static double Of(ForcePerLength value) => IsConvertible(value.Value) ? value.NewtonsPerMeter : Beyond(value.Value);
+    public static double Of(TemperatureDelta value) => IsConvertible(value.Value) ? value.Kelvins : Beyond(value.Value);
+
     /// <summary>In degrees Celsius, the unit of every table of the trade and exact there.</summary>
-    public static double Of(Temperature value) => value.DegreesCelsius;
-    public static double Millimeters(Length value) => value.Millimeters;
-    public static double Radians(Angle value) => value.Degrees * RadiansPerDegree;
+    public static double Of(Temperature value) => IsConvertible(value.Value) ? value.DegreesCelsius : Beyond(value.Value);
+    public static double Millimeters(Length value) => IsConvertible(value.Value) ? value.Millimeters : Beyond(value.Value);
+    public static double Radians(Angle value) => Of(value) * RadiansPerDegree;
     public static double ToRadians(double degrees) => degrees * RadiansPerDegree;
     public static double ToDegrees(double radians) => radians / RadiansPerDegree;
 
@@ -97,6 +101,22 @@ internal static class Si
         string unit = BaseUnit<T>();
         return unit[0] == '°' ? unit : " " + unit;
     }
+
+    /// <summary>In percent, as a refusal shows it; a ratio too large for that as it was given.</summary>
+    public static Ratio InPercent(Ratio value) => IsConvertible(value.Value) ? value.ToUnit(UnitsNet.Units.RatioUnit.Percent) : value;
+
+    /// <summary>In newton-metres per degree, as a refusal shows it; a stiffness too large for that as it was given.</summary>
+    public static RotationalStiffness InNewtonMetersPerDegree(RotationalStiffness value) =>
+        IsConvertible(value.Value) ? value.ToUnit(UnitsNet.Units.RotationalStiffnessUnit.NewtonMeterPerDegree) : value;
+
+    /// <summary>In degrees Celsius, as a refusal shows it; a temperature too large for that as it was given.</summary>
+    public static Temperature InDegreesCelsius(Temperature value) =>
+        IsConvertible(value.Value) ? value.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius) : value;
+
+    /// <summary>Whether a number of any unit can be converted: beyond, UnitsNet would refuse it in words that name neither the argument nor what is permitted.</summary>
+    public static bool IsConvertible(double value) => Math.Abs(value) < Furthest;
+
+    private static double Beyond(double value) => value > 0 ? double.MaxValue : -double.MaxValue;
 
     private static TTo As<TFrom, TTo>(TFrom value) => Unsafe.As<TFrom, TTo>(ref value);
 

@@ -16,8 +16,8 @@ internal static class CalibrationPlan
         ? [tool.SiMaximum]
         : tool.Class.Shares.Select(share => Math.Max(tool.SiMinimum, share * tool.SiMaximum)).Distinct();
 
-    /// <summary>What the calibration lacks, in sentences.</summary>
-    public static IEnumerable<string> Missing(TorqueTool tool, IReadOnlyList<CalibrationPoint> points)
+    /// <summary>What the calibration lacks.</summary>
+    public static IEnumerable<CalibrationReason> Missing(TorqueTool tool, IReadOnlyList<CalibrationPoint> points)
     {
         int count = tool.Class.ReadingsPerPoint;
         foreach (double torque in TorquesFor(tool))
@@ -25,12 +25,15 @@ internal static class CalibrationPlan
             CalibrationPoint? point = points.Where(p => IsSameTorque(tool, p.SiTorque, torque)).OrderBy(p => Math.Abs(p.SiTorque - torque)).FirstOrDefault();
             if (point is null)
             {
-                yield return FormattableString.Invariant($"no point at {torque:0.###} N·m; class {tool.Class.Designation} takes one there{tool.Class.Citation}");
+                yield return new(
+                    CalibrationReasonKind.PointMissing, $"no point at {torque:0.###} N·m; class {tool.Class.Designation} takes one there{tool.Class.Citation}", torque);
             }
             else if (point.SiReferences.Length < count)
             {
-                yield return FormattableString.Invariant(
-                    $"{point.SiReferences.Length} readings at {point.SiTorque:0.###} N·m; class {tool.Class.Designation} takes {count}{tool.Class.Citation}");
+                yield return new(
+                    CalibrationReasonKind.ReadingsMissing,
+                    $"{point.SiReferences.Length} readings at {point.SiTorque:0.###} N·m; class {tool.Class.Designation} takes {count}{tool.Class.Citation}",
+                    point.SiTorque);
             }
         }
     }

@@ -9,13 +9,13 @@ namespace Fastening;
 /// or when the reference device is not accurate enough: its uncertainty at most a quarter of the permitted deviation (ISO 6789-2:2017 §4.3).
 /// </remarks>
 /// <example><code>CalibrationVerdict verdict = calibration.Judge(DecisionRule.IlacG8);
-/// foreach (string reason in verdict.Reasons) Console.WriteLine(reason);</code></example>
+/// foreach (CalibrationReason reason in verdict.Reasons) Console.WriteLine(reason);</code></example>
 public sealed class CalibrationVerdict
 {
     internal CalibrationVerdict(ToolCalibration calibration, CalibrationPoint[] points, DecisionRule rule)
     {
         Rule = rule;
-        var reasons = new List<string>();
+        var reasons = new List<CalibrationReason>();
         bool rejected = false;
         foreach (CalibrationPoint point in points) rejected |= JudgePoint(calibration, point, rule, reasons);
         reasons.AddRange(calibration.Lacking());
@@ -25,11 +25,11 @@ public sealed class CalibrationVerdict
         Reasons = reasons.AsReadOnly();
     }
 
-    /// <summary>True: the tool complies. False: it does not. Null: this calibration cannot tell; the reasons say why.</summary>
+    /// <summary>True: the tool complies. False: it does not. Null: undecidable by this calibration; the reasons say why.</summary>
     public bool? Conforms { get; }
 
-    /// <summary>Why not, or why it cannot be told; empty when the tool complies.</summary>
-    public IReadOnlyList<string> Reasons { get; }
+    /// <summary>Why not, or why it is undecidable; empty when the tool complies.</summary>
+    public IReadOnlyList<CalibrationReason> Reasons { get; }
 
     /// <summary>The rule it was judged by.</summary>
     public DecisionRule Rule { get; }
@@ -45,11 +45,17 @@ public sealed class CalibrationVerdict
     private double Permitted { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"{Conforms switch { true => "complies", false => "does not comply", _ => "cannot tell" }}: worst deviation {Worst * 100:+0.00;−0.00;0.00} %, permitted ±{Permitted * 100:0.##} %, {Rule.Name}");
+    public override string ToString() => Conforms switch
+    {
+        true => $"complies: {Figures}",
+        false => $"does not comply: {Figures}",
+        _ => $"undecidable: {Figures}: {string.Join("; ", Reasons)}",
+    };
+
+    private string Figures => FormattableString.Invariant($"worst deviation {Worst * 100:+0.00;−0.00;0.00} %, permitted ±{Permitted * 100:0.##} %, {Rule.Name}");
 
     /// <summary>A deviation of ±L is a reference torque between X_a/(1 + L) and X_a/(1 − L).</summary>
-    private static bool JudgePoint(ToolCalibration calibration, CalibrationPoint point, DecisionRule rule, List<string> reasons)
+    private static bool JudgePoint(ToolCalibration calibration, CalibrationPoint point, DecisionRule rule, List<CalibrationReason> reasons)
     {
         double limit = calibration.Tool.Permitted;
         ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(Si.Torque(point.SiTorque / (1 + limit)), point.Torque, Si.Torque(point.SiTorque / (1 - limit)));
@@ -62,9 +68,20 @@ public sealed class CalibrationVerdict
             else if (zone != DecisionZone.Accept) unsure++;
         }
 
-        string where = FormattableString.Invariant($"of {point.SiReferences.Length} readings at {point.SiTorque:0.###} N·m");
-        if (outside > 0) reasons.Add(FormattableString.Invariant($"{outside} {where} deviate by more than {limit * 100:0.##} % ({rule.Name})"));
-        if (unsure > 0) reasons.Add(FormattableString.Invariant($"{unsure} {where} are too near the limit of {limit * 100:0.##} % to tell (uncertainty {expanded * 100:0.##} %, {rule.Name})"));
+        int count = point.SiReferences.Length;
+        if (outside > 0)
+        {
+            reasons.Add(new(CalibrationReasonKind.ReadingOutside, $"{outside} of {count} readings at {point.SiTorque:0.###} N·m deviate by more than {limit * 100:0.##} % ({rule.Name})", point.SiTorque));
+        }
+
+        if (unsure > 0)
+        {
+            reasons.Add(new(
+                CalibrationReasonKind.ReadingNearLimit,
+                $"{unsure} of {count} readings at {point.SiTorque:0.###} N·m are too near the limit of {limit * 100:0.##} % to tell (uncertainty {expanded * 100:0.##} %, {rule.Name})",
+                point.SiTorque));
+        }
+
         return outside > 0;
     }
 }

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using Fastening.Equations;
 using Fastening.Internals;
-using MathNet.Numerics;
 
 namespace Fastening;
 
@@ -14,6 +13,12 @@ namespace Fastening;
 /// double a2 = chart.A2;     // 0.577</code></example>
 public sealed class ControlChart
 {
+    private const double SeriesFrom = 30;
+
+    // Of 1/x and its powers; OEIS A143503/A061549.
+    private static readonly double[] GammaRatio =
+        [-1.0 / 8, 1.0 / 128, 5.0 / 1024, -21.0 / 32768, -399.0 / 262144, 869.0 / 4194304, 39325.0 / 33554432];
+
     private static readonly ConcurrentDictionary<int, ControlChart> Known = new();
 
     private ControlChart(int subgroupSize)
@@ -69,8 +74,18 @@ public sealed class ControlChart
         $"subgroups of {SubgroupSize}: c4 {C4:0.0000}, d2 {RangeMean:0.000}, d3 {RangeDeviation:0.000}, A2 {A2:0.000}, A3 {A3:0.000}, B3 {B3:0.000}, B4 {B4:0.000}, D3 {D3:0.000}, D4 {D4:0.000}");
 
     /// <summary>c4 for any degrees of freedom: √(2/ν) Γ((ν + 1)/2)/Γ(ν/2).</summary>
-    internal static double C4Of(double degreesOfFreedom) =>
-        Math.Sqrt(2 / degreesOfFreedom) * Math.Exp(SpecialFunctions.GammaLn((degreesOfFreedom + 1) / 2) - SpecialFunctions.GammaLn(degreesOfFreedom / 2));
+    /// <remarks>
+    /// From x = 30 on by the series of Γ(x + ½)/(Γ(x) √x) in 1/x, before that by Γ(x + 1) = x Γ(x): two logarithms of gamma functions would leave
+    /// nothing of 1 − c4 when the subgroup is large.
+    /// </remarks>
+    internal static double C4Of(double degreesOfFreedom)
+    {
+        double x = degreesOfFreedom / 2, ratio = 1;
+        for (; x < SeriesFrom; x++) ratio *= x / (x + 0.5);
+        double sum = 0;
+        for (int n = GammaRatio.Length - 1; n >= 0; n--) sum = (sum + GammaRatio[n]) / x;
+        return ratio * Math.Sqrt(2 * x / degreesOfFreedom) * (1 + sum);
+    }
 
     /// <summary>Mean and standard deviation of the range from its tail: ∫P(W > w)dw and ∫2w P(W > w)dw.</summary>
     private static (double Mean, double Deviation) RangeMoments(int size)

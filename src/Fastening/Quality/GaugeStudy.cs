@@ -1,4 +1,5 @@
 using Fastening.Equations;
+using Fastening.Internals;
 using MathNet.Numerics.Distributions;
 using UnitsNet;
 
@@ -25,12 +26,11 @@ public static class GaugeStudy
         where TQuantity : struct, IQuantity
     {
         GaugeTable table = GaugeTable.Of(readings, nameof(readings));
-        double range = table.Cells.Average(cell => SampleMoments.Range(cell));
-        double repeatability = GaugeEquations.Repeatability(range, ControlChart.ForSubgroupsOf(table.Trials).RangeMean);
-        double reproducibility = GaugeEquations.Reproducibility(
-            SampleMoments.Range(table.AppraiserMeans), RangeOfOne(table.Appraisers), repeatability, table.Parts * table.Trials);
-        double parts = SampleMoments.Range(table.PartMeans) / RangeOfOne(table.Parts);
-        return new(ReadingColumn.Scattering<TQuantity>(repeatability, nameof(readings)), reproducibility, parts);
+        GaugeRanges ranges = GaugeRanges.Of(table);
+        double repeatability = Repeating<TQuantity>(
+            GaugeEquations.Repeatability(ranges.OfTrials, ControlChart.ForSubgroupsOf(table.Trials).RangeMean), nameof(readings));
+        double reproducibility = GaugeEquations.Reproducibility(ranges.OfAppraisers, RangeOfOne(table.Appraisers), repeatability, table.Parts * table.Trials);
+        return new(ranges, repeatability, reproducibility, ranges.OfParts / RangeOfOne(table.Parts));
     }
 
     /// <summary>Analysis of variance, parts and appraisers random, their interaction counted as reproducibility.</summary>
@@ -46,11 +46,11 @@ public static class GaugeStudy
     {
         GaugeTable table = GaugeTable.Of(readings, nameof(readings));
         MeanSquares squares = MeanSquares.Of(table);
-        double repeatability = ReadingColumn.Scattering<TQuantity>(Math.Sqrt(squares.Error), nameof(readings));
+        double repeatability = Repeating<TQuantity>(Math.Sqrt(squares.Error), nameof(readings));
         double interaction = Component(squares.Interaction - squares.Error, table.Trials);
         double appraisers = Component(squares.Appraisers - squares.Interaction, table.Parts * table.Trials);
         double parts = Component(squares.Parts - squares.Interaction, table.Appraisers * table.Trials);
-        return new(repeatability, Math.Sqrt(appraisers + interaction), Math.Sqrt(parts), Math.Sqrt(interaction), squares.ChanceOfInteraction);
+        return new(GaugeRanges.Of(table), repeatability, Math.Sqrt(appraisers + interaction), Math.Sqrt(parts), Math.Sqrt(interaction), squares.ChanceOfInteraction);
     }
 
     /// <summary>Analysis of variance with the interaction taken as repeatability: for when it is not more than chance brings.</summary>
@@ -66,10 +66,21 @@ public static class GaugeStudy
     {
         GaugeTable table = GaugeTable.Of(readings, nameof(readings));
         MeanSquares squares = MeanSquares.Of(table);
-        ReadingColumn.Scattering<TQuantity>(Math.Sqrt(squares.Error), nameof(readings));
+        Repeating<TQuantity>(Math.Sqrt(squares.Error), nameof(readings));
         double appraisers = Component(squares.Appraisers - squares.Pooled, table.Parts * table.Trials);
         double parts = Component(squares.Parts - squares.Pooled, table.Appraisers * table.Trials);
-        return new(Math.Sqrt(squares.Pooled), Math.Sqrt(appraisers), Math.Sqrt(parts), 0, squares.ChanceOfInteraction);
+        return new(GaugeRanges.Of(table), Math.Sqrt(squares.Pooled), Math.Sqrt(appraisers), Math.Sqrt(parts), 0, squares.ChanceOfInteraction);
+    }
+
+    private static double Repeating<TQuantity>(double repeatability, string name)
+        where TQuantity : struct, IQuantity
+    {
+        if (Domains.StandardDeviation.Contains(repeatability)) return repeatability;
+        string unit = Si.BaseUnit<TQuantity>();
+        throw new ArgumentOutOfRangeException(
+            name,
+            $"{name} is a study with a repeatability of {Interval.Format(repeatability, unit)}; it must be {Domains.StandardDeviation.Describe(1, unit)}."
+                + (repeatability == 0 ? " No trial differs from another of the same part by the same appraiser: the gauge shows steps too coarse for a study." : ""));
     }
 
     private static double RangeOfOne(int size)

@@ -11,6 +11,7 @@ namespace Fastening;
 public sealed class GaugeStudy<TQuantity>
     where TQuantity : struct, IQuantity
 {
+    private readonly GaugeRanges _ranges;
     private readonly double _repeatability;
     private readonly double _reproducibility;
     private readonly double _interaction;
@@ -18,13 +19,23 @@ public sealed class GaugeStudy<TQuantity>
     private readonly double _parts;
     private readonly double _total;
 
-    internal GaugeStudy(double repeatability, double reproducibility, double parts, double interaction = 0, double? chanceOfInteraction = null)
+    internal GaugeStudy(GaugeRanges ranges, double repeatability, double reproducibility, double parts, double interaction = 0, double? chanceOfInteraction = null)
     {
+        _ranges = ranges;
         (_repeatability, _reproducibility, _parts, _interaction) = (repeatability, reproducibility, parts, interaction);
         _gauge = GaugeEquations.GaugeVariation(repeatability, reproducibility);
         _total = GaugeEquations.TotalVariation(_gauge, parts);
         ChanceOfInteraction = chanceOfInteraction;
     }
+
+    /// <summary>R̄: mean of the ranges of the trials, over all parts and appraisers.</summary>
+    public TQuantity MeanRange => Si.Make<TQuantity>(_ranges.OfTrials);
+
+    /// <summary>X̄diff: greatest less least mean of an appraiser.</summary>
+    public TQuantity RangeOfAppraiserMeans => Si.Make<TQuantity>(_ranges.OfAppraisers);
+
+    /// <summary>R_p: greatest less least mean of a part.</summary>
+    public TQuantity RangeOfPartMeans => Si.Make<TQuantity>(_ranges.OfParts);
 
     /// <summary>Repeatability (equipment variation): one appraiser, one part, again and again.</summary>
     public TQuantity Repeatability => Si.Make<TQuantity>(_repeatability);

@@ -6,6 +6,8 @@ namespace Fastening;
 /// <summary>The readings of a gauge study in their cells: every appraiser measured every part equally often.</summary>
 internal sealed class GaugeTable
 {
+    private const int Named = 5;
+
     private readonly double[][][] _cells;
 
     private GaugeTable(double[][][] cells)
@@ -39,20 +41,18 @@ internal sealed class GaugeTable
         for (int i = 0; i < readings.Count; i++) Guard.NotNull(readings[i], $"{name}[{i}]");
         string[] parts = [.. readings.Select(reading => reading.Part).Distinct()];
         string[] appraisers = [.. readings.Select(reading => reading.Appraiser).Distinct()];
-        int trials = parts.Length == 0 ? 0 : readings.Count / (parts.Length * appraisers.Length);
-        if (parts.Length < 2 || appraisers.Length < 2 || trials < 2)
-        {
-            throw new ArgumentException(
-                $"{name} has {parts.Length} parts, {appraisers.Length} appraisers and {trials} trials; a study needs at least 2 of each.", name);
-        }
-
-        RefuseMany(parts.Length, appraisers.Length, trials, name);
+        RefuseCount(parts.Length, $"{parts.Length} parts", name);
+        RefuseCount(appraisers.Length, $"{appraisers.Length} appraisers", name);
         ILookup<(string, string), double> cells = readings.ToLookup(reading => (reading.Appraiser, reading.Part), reading => reading.ReadingSi);
+        var counts = new List<(string Appraiser, string Part, int Trials)>();
         foreach (string appraiser in appraisers)
         {
-            foreach (string part in parts) RefuseUnequal(cells[(appraiser, part)].Count(), trials, appraiser, part, name);
+            foreach (string part in parts) counts.Add((appraiser, part, cells[(appraiser, part)].Count()));
         }
 
+        int trials = MostOften(counts.Select(count => count.Trials));
+        RefuseCount(trials, $"{trials} trials of most parts by most appraisers", name);
+        RefuseUnequal(counts.FindAll(count => count.Trials != trials), trials, name);
         return new([.. appraisers.Select(a => parts.Select(p => cells[(a, p)].ToArray()).ToArray())]);
     }
 
@@ -75,21 +75,22 @@ internal sealed class GaugeTable
 
     private static double MeanOf(double[] cell) => SampleMoments.Mean(cell);
 
-    private static void RefuseMany(int parts, int appraisers, int trials, string name)
+    /// <summary>How many trials most cells have: one reading too few or too many must not make the others the odd ones.</summary>
+    private static int MostOften(IEnumerable<int> trials) =>
+        trials.GroupBy(count => count).OrderByDescending(group => group.Count()).ThenByDescending(group => group.Key).First().Key;
+
+    private static void RefuseCount(int count, string counted, string name)
     {
         double most = Domains.SubgroupSize.High;
-        if (parts > most || appraisers > most || trials > most)
-        {
-            throw new ArgumentException($"{name} has {parts} parts, {appraisers} appraisers and {trials} trials; a study has at most {most} of each.", name);
-        }
+        if (count >= 2 && count <= most) return;
+        throw new ArgumentException($"{name} has {counted}; a study has at least 2 parts, 2 appraisers and 2 trials of each part by each appraiser, and at most {most} of each.", name);
     }
 
-    private static void RefuseUnequal(int count, int trials, string appraiser, string part, string name)
+    private static void RefuseUnequal(List<(string Appraiser, string Part, int Trials)> odd, int trials, string name)
     {
-        if (count != trials)
-        {
-            throw new ArgumentException(
-                $"{name} has {count} trials of part {Quoted.Text(part)} by {Quoted.Text(appraiser)}; every appraiser must measure every part equally often.", name);
-        }
+        if (odd.Count == 0) return;
+        string cells = string.Join(", ", odd.Take(Named).Select(cell => $"{cell.Trials} trials of part {Quoted.Text(cell.Part)} by {Quoted.Text(cell.Appraiser)}"));
+        string more = odd.Count > Named ? $" and {odd.Count - Named} more such" : "";
+        throw new ArgumentException($"{name} has {cells}{more}, of the others {trials}; every appraiser must measure every part equally often.", name);
     }
 }

@@ -18,7 +18,7 @@ public sealed class RejudgedReading
         Before = reading.Window.Classify(reading.Indicated);
         if (calibration.DeviationAt(reading.SiIndicated) is not ToolDeviation deviation)
         {
-            After = Conformity.Undecidable;
+            (After, Doubt) = (Conformity.Undecidable, RecallDoubt.OutsidePoints);
             return;
         }
 
@@ -26,8 +26,8 @@ public sealed class RejudgedReading
         _lowest = Delivered(reading, deviation.Greatest);
         _highest = Delivered(reading, deviation.Least);
         Conformity atLowest = Judge(_lowest.Value, deviation.Expanded, rule);
-        bool agree = atLowest == Judge(_highest.Value, deviation.Expanded, rule);
-        After = agree && (clears || atLowest != Conformity.Within) ? atLowest : Conformity.Undecidable;
+        Doubt = DoubtOf(atLowest, Judge(_highest.Value, deviation.Expanded, rule), clears);
+        After = Doubt is null ? atLowest : Conformity.Undecidable;
     }
 
     /// <summary>The tightening.</summary>
@@ -51,16 +51,36 @@ public sealed class RejudgedReading
     /// </summary>
     public Conformity After { get; }
 
+    /// <summary>Why <see cref="After"/> is undecidable; null when it is not.</summary>
+    public RecallDoubt? Doubt { get; }
+
     /// <summary>Whether the fastener must be looked at again: it does not conform for certain.</summary>
     public bool NeedsRevisit => After != Conformity.Within;
 
     /// <inheritdoc />
     public override string ToString() => _mean is double mean
-        ? FormattableString.Invariant($"{Reading.Fastener}, {Reading.At:yyyy-MM-dd HH:mm zzz}: indicated {Reading.SiIndicated:0.##} N·m, delivered {mean:0.##} N·m ({_lowest:0.##} to {_highest:0.##}), {Before}, now {After}")
-        : $"{Reading}, outside the points of the calibration, {Before}, now {After}";
+        ? FormattableString.Invariant($"{Reading.Fastener}, {Reading.At:yyyy-MM-dd HH:mm zzz}: indicated {Reading.SiIndicated:0.##} N·m, delivered {mean:0.##} N·m ({_lowest:0.##} to {_highest:0.##}), {Before}, now {After}{Because}")
+        : $"{Reading}, {Before}, now {After}{Because}";
 
+    private string Because => Doubt switch
+    {
+        RecallDoubt.OutsidePoints => ": outside the points of the calibration",
+        RecallDoubt.NearLimit => ": too near a limit for the uncertainty of the calibration",
+        RecallDoubt.ExtremesDisagree => ": the lowest and the highest disagree",
+        RecallDoubt.CalibrationIncomplete => ": the calibration is not complete",
+        _ => "",
+    };
+
+    private static RecallDoubt? DoubtOf(Conformity atLowest, Conformity atHighest, bool clears)
+    {
+        if (atLowest == Conformity.Undecidable || atHighest == Conformity.Undecidable) return RecallDoubt.NearLimit;
+        if (atLowest != atHighest) return RecallDoubt.ExtremesDisagree;
+        return atLowest == Conformity.Within && !clears ? RecallDoubt.CalibrationIncomplete : null;
+    }
+
+    /// <summary>An uncertainty wider than any window is as good as the widest one: nothing can be told.</summary>
     private Conformity Judge(double delivered, double expanded, DecisionRule rule) =>
-        Reading.Window.Classify(Si.Torque(delivered), MeasurementUncertainty.Expanded(Si.Torque(expanded * delivered), 2), rule);
+        Reading.Window.Classify(Si.Torque(delivered), MeasurementUncertainty.Expanded(Si.Torque(Math.Min(expanded * delivered, Domains.Sample.High)), 2), rule);
 
     private static double Delivered(ToolReading reading, double deviation) =>
         CalibrationEquations.DeliveredEquation.Step(null, reading.SiIndicated, deviation);

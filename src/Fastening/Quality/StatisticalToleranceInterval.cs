@@ -82,7 +82,11 @@ public static class StatisticalToleranceInterval
     }
 
     /// <summary>Natrella's one-sided factor, equation tolerance-factor.natrella.</summary>
-    /// <param name="count">Number of readings, 2 to 100 000, enough for the confidence: more than 1 + z_γ²/2.</param>
+    /// <remarks>
+    /// An approximation, and not on the safe side with few readings. Against the exact factor it is up to 38 % too small with 2 readings, 19 % with 3,
+    /// 12 % with 4 (γ = 0.75), and up to 27 % too large where the readings are hardly enough for the confidence. From 20 readings on it is within 2 % for γ up to 0.95.
+    /// </remarks>
+    /// <param name="count">Number of readings, 2 to 100 000, enough for the confidence: at least 1 + z_γ²/1.8.</param>
     /// <param name="populationShare">Share p of the population, 50 to 99.99 %.</param>
     /// <param name="confidence">Confidence γ, 0.5 to 0.9999.</param>
     /// <returns>Standard deviations from the mean to the limit.</returns>
@@ -91,9 +95,9 @@ public static class StatisticalToleranceInterval
     public static double NatrellaFactor(int count, Ratio populationShare, double confidence)
     {
         double share = Check(count, populationShare, confidence);
-        double factor = ToleranceFactors.Natrella(count, share, confidence);
-        if (double.IsNaN(factor)) Guard.RefuseAgainst(nameof(count), count, "more than 1 + z²/2 for this confidence: Natrella's approximation ends there");
-        return factor;
+        double? factor = ToleranceFactors.Natrella(count, share, confidence);
+        if (factor is null) Guard.RefuseAgainst(nameof(count), count, "at least 1 + z²/1.8 for this confidence: Natrella's approximation has a pole at 1 + z²/2");
+        return factor.Value;
     }
 
     /// <summary>Exact two-sided factor, by quadrature over the mean.</summary>

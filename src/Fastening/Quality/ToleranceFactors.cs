@@ -13,10 +13,8 @@ internal static class ToleranceFactors
     public static double OneSided(int count, double share, double confidence)
     {
         double root = Math.Sqrt(count), quantile = NormalCurve.Quantile(share);
-        return MonotoneRoot.Of(
-            factor => NoncentralT.Below(factor * root, count - 1, quantile * root) - confidence,
-            quantile,
-            1 / root);
+        double factor = MonotoneRoot.Of(k => NoncentralT.Below(k * root, count - 1, quantile * root) - confidence, quantile, 1 / root);
+        return Math.Max(0, factor);
     }
 
     /// <summary>2∫₀^∞ φ(u) P[χ² > (n − 1) r(u/√n)²/k²] du = γ, where mean ± r holds the share p when the mean is off by u/√n.</summary>
@@ -47,11 +45,11 @@ internal static class ToleranceFactors
     public static double Howe(int count, double share, double confidence) => ToleranceFactorEquations.HoweFactor(
         NormalCurve.Quantile((1 + share) / 2), count, ChiSquaredTail.Quantile(1 - confidence, count - 1));
 
-    /// <summary>Not a number where the approximation ends: too few readings for the confidence.</summary>
-    public static double Natrella(int count, double share, double confidence)
+    /// <summary>Null near the pole of the approximation: too few readings for the confidence.</summary>
+    public static double? Natrella(int count, double share, double confidence)
     {
         double a = ToleranceFactorEquations.NatrellaA(NormalCurve.Quantile(confidence), count);
         double b = ToleranceFactorEquations.NatrellaB(NormalCurve.Quantile(share), NormalCurve.Quantile(confidence), count);
-        return a > 0 ? ToleranceFactorEquations.NatrellaFactor(NormalCurve.Quantile(share), a, b) : double.NaN;
+        return a >= Symbols.NatrellaA.Low ? ToleranceFactorEquations.NatrellaFactor(NormalCurve.Quantile(share), a, b) : null;
     }
 }

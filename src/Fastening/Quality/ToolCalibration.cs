@@ -78,7 +78,7 @@ public sealed class ToolCalibration
     /// <remarks>
     /// The deviation found is applied to all of it, because nobody knows when the tool changed. Between two points the deviation is
     /// interpolated, and so are its extremes; of the uncertainties at two points the larger one counts. Outside the points nothing is known, and
-    /// such a reading is undecidable. A calibration that cannot tell whether the tool complies (<see cref="Judge"/>) does not clear work either: then no
+    /// such a reading is undecidable. A calibration that leaves it undecidable whether the tool complies (<see cref="Judge"/>) does not clear work either: then no
     /// reading comes out as within, and <see cref="ToolRecall.Lacking"/> says why.
     /// </remarks>
     /// <param name="lastGood">When the tool was last known to be good.</param>
@@ -111,15 +111,20 @@ public sealed class ToolCalibration
     public override string ToString() => FormattableString.Invariant(
         $"{Tool.Name}, {(State == CalibrationState.AsFound ? "as found" : "as left")} on {Performed:yyyy-MM-dd}: {string.Join("; ", Points)}");
 
-    /// <summary>What keeps the calibration from being complete, in sentences.</summary>
-    internal IEnumerable<string> Lacking()
+    /// <summary>What keeps the calibration from being complete.</summary>
+    internal IEnumerable<CalibrationReason> Lacking()
     {
-        foreach (string missing in CalibrationPlan.Missing(Tool, _points)) yield return missing;
-        if (Tool.Class.HasScale && !Uncertainty.IsResolutionStated) yield return "no resolution is stated, and a tool with a scale or display has one";
+        foreach (CalibrationReason missing in CalibrationPlan.Missing(Tool, _points)) yield return missing;
+        if (Tool.Class.HasScale && !Uncertainty.IsResolutionStated)
+        {
+            yield return new(CalibrationReasonKind.ResolutionMissing, $"no resolution is stated, and a tool with a scale or display has one");
+        }
+
         double permitted = Tool.Permitted * ShareOfReference;
         if (Uncertainty.DecidingReference > permitted * (1 + Tolerance.Widening))
         {
-            yield return FormattableString.Invariant(
+            yield return new(
+                CalibrationReasonKind.ReferenceTooUncertain,
                 $"the reference device has an uncertainty of {Uncertainty.DecidingReference * 100:0.##} %; for this tool at most {permitted * 100:0.##} % (ISO 6789-2:2017 §4.3)");
         }
     }

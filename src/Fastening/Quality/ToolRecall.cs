@@ -37,7 +37,7 @@ public sealed class ToolRecall
     public DecisionRule Rule { get; }
 
     /// <summary>What keeps the calibration from clearing work: points, readings, the resolution, a better reference device; empty when it is complete.</summary>
-    public IReadOnlyList<string> Lacking { get; }
+    public IReadOnlyList<CalibrationReason> Lacking { get; }
 
     /// <summary>The readings after that and up to the calibration, oldest first.</summary>
     public IReadOnlyList<RejudgedReading> Readings { get; }

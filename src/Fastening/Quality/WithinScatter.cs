@@ -56,6 +56,6 @@ internal readonly record struct WithinScatter(double Deviation, double DegreesOf
     private static double RelativeVariance(double degreesOfFreedom)
     {
         double c4 = ControlChart.C4Of(degreesOfFreedom);
-        return (1 - c4 * c4) / (c4 * c4);
+        return (1 - c4) * (1 + c4) / (c4 * c4);
     }
 }

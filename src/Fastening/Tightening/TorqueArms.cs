@@ -40,10 +40,10 @@ internal readonly record struct TorqueArms(double Pitch, double Thread, double B
 
     private static double ThreadArm(
         Derivation? work, in InclinedPlane plane, ScrewThread thread, FrictionCoefficients friction, TorqueConvention convention) => convention.Form switch
-    {
-        TorqueForm.Printed => TorqueEquations.PrintedThreadArmEquation.Step(work, thread.PitchSi, friction.Thread, plane.Diameter),
-        TorqueForm.PrintedIso16047 => TorqueEquations.IsoPrintedThreadArmEquation.Step(work, plane.PitchArm, friction.Thread, plane.Diameter),
-        TorqueForm.Linear => TorqueEquations.LinearThreadArmEquation.Step(work, plane.PitchArm, plane.FlankFactor, friction.Thread, plane.Diameter),
-        _ => TorqueEquations.ExactThreadArmEquation.Step(work, plane.FlankFactor, friction.Thread, plane.Diameter, plane.Slope),
-    };
+        {
+            TorqueForm.Printed => TorqueEquations.PrintedThreadArmEquation.Step(work, thread.PitchSi, friction.Thread, plane.Diameter),
+            TorqueForm.PrintedIso16047 => TorqueEquations.IsoPrintedThreadArmEquation.Step(work, plane.PitchArm, friction.Thread, plane.Diameter),
+            TorqueForm.Linear => TorqueEquations.LinearThreadArmEquation.Step(work, plane.PitchArm, plane.FlankFactor, friction.Thread, plane.Diameter),
+            _ => TorqueEquations.ExactThreadArmEquation.Step(work, plane.FlankFactor, friction.Thread, plane.Diameter, plane.Slope),
+        };
 }

@@ -22,7 +22,7 @@ public sealed class ScatterShape
     public static ScatterShape Triangular { get; } = new(UncertaintyDistribution.Triangular, 1);
 
     /// <summary>Normal, the limits being so many standard deviations either side of the middle; values beyond them occur.</summary>
-    /// <param name="coverageFactor">k, above 0 to 100: 2 when the limits hold 95 %, 3 when they hold 99.7 %.</param>
+    /// <param name="coverageFactor">k, 0.01 to 100: 2 when the limits hold 95 %, 3 when they hold 99.7 %.</param>
     /// <returns>The shape.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageFactor"/> is outside its domain.</exception>
     /// <example><code>ScatterShape shape = ScatterShape.Normal(coverageFactor: 3);     // the limits hold 99.7 %</code></example>

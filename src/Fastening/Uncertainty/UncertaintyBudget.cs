@@ -192,7 +192,7 @@ public sealed partial class UncertaintyBudget
     public double ExpandedUncertainty(double coverageProbability) => CoverageFactor(coverageProbability) * StandardUncertainty;
 
     /// <summary>Expanded uncertainty with a stated coverage factor: U = k u_c.</summary>
-    /// <param name="coverageFactor">k, above 0 to 100.</param>
+    /// <param name="coverageFactor">k, 0.01 to 100.</param>
     /// <returns>U, in the unit of the result.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageFactor"/> is outside its domain.</exception>
     /// <example><code>double expanded = budget.ExpandedUncertaintyWithFactor(coverageFactor: 2);</code></example>

@@ -77,7 +77,7 @@ public sealed partial class UncertaintyContribution
     /// <param name="name">The name.</param>
     /// <param name="value">Best value.</param>
     /// <param name="expandedUncertainty">Expanded uncertainty U, 0 or more.</param>
-    /// <param name="coverageFactor">Its coverage factor k, above 0 to 100; certificates print it, mostly 2.</param>
+    /// <param name="coverageFactor">Its coverage factor k, 0.01 to 100; certificates print it, mostly 2.</param>
     /// <returns>The input, u = U/k.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>

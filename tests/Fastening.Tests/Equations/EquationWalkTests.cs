@@ -81,6 +81,24 @@ public class EquationWalkTests
         Assert.Throws<ArgumentException>(() => equation.Evaluate([.. values, 1]));
     }
 
+    /// <summary>Two and a half readings, threads or bolts are no domain of any equation.</summary>
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void A_count_that_is_not_whole_is_refused_by_name(string id)
+    {
+        Equation equation = EquationCatalogue.Find(id);
+        double[] values = EquationCatalogue.Sample(equation, new Random(13));
+        for (int i = 0; i < values.Length; i++)
+        {
+            if (equation.Inputs[i].Unit != SymbolUnit.Count) continue;
+            double[] bad = [.. values];
+            bad[i] = equation.Inputs[i].Low + 0.5;
+            ArgumentOutOfRangeException refusal = Assert.Throws<ArgumentOutOfRangeException>(() => equation.Evaluate(bad));
+            Assert.Equal(equation.Inputs[i].Name, refusal.ParamName);
+            Assert.Contains("it must be a whole number", refusal.Message, StringComparison.Ordinal);
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Ids))]
     public void Names_its_source_and_prints_in_both_notations(string id)

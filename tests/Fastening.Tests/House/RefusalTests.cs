@@ -104,7 +104,7 @@ public class RefusalTests
     }
 
     /// <summary>Constructors and methods with parameters that reflection can pass; generic ones closed over Torque. Spans have tests of their own.</summary>
-    private static IEnumerable<MethodBase> PublicMembers()
+    internal static IEnumerable<MethodBase> PublicMembers()
     {
         const BindingFlags Declared = BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
         foreach (Type type in PublicTypes())
@@ -120,9 +120,9 @@ public class RefusalTests
         }
     }
 
-    private static IEnumerable<Type> PublicTypes() => typeof(ScrewThread).Assembly.GetExportedTypes()
+    internal static IEnumerable<Type> PublicTypes() => typeof(ScrewThread).Assembly.GetExportedTypes()
         .Where(t => t.Namespace == "Fastening" && t.IsClass)
         .Select(t => t.IsGenericTypeDefinition ? t.MakeGenericType(typeof(Torque)) : t);
 
-    private static string Name(MethodBase method) => $"{method.DeclaringType!.Name.Split('`')[0]}.{method.Name}";
+    internal static string Name(MethodBase method) => $"{method.DeclaringType!.Name.Split('`')[0]}.{method.Name}";
 }

@@ -35,6 +35,20 @@ public class ControlChartTests
         Assert.True(Math.Abs(computed - printed) <= 0.001 + 1e-9, $"{name} for {size}: {computed} against {printed}");
     }
 
+    /// <summary>1 − c4 by the gamma function with 25 digits in another language (mpmath): it decides B3, B4 and the degrees of freedom of large subgroups.</summary>
+    [Theory]
+    [InlineData(1, 0.20211543919713464)]
+    [InlineData(1.5, 0.14590406174589562)]
+    [InlineData(4, 0.060014397013374812)]
+    [InlineData(20.3, 0.01223484268839104)]
+    [InlineData(59, 0.0042281215470429116)]
+    [InlineData(61, 0.0040897910777428121)]
+    [InlineData(999, 0.00025021889848679679)]
+    [InlineData(12345.6, 2.0249924546195648e-5)]
+    [InlineData(1e6, 2.4999996874998647e-7)]
+    public void What_c4_lacks_of_one_keeps_its_digits(double freedom, double lacking) =>
+        Close.To(lacking, 1 - ControlChart.C4Of(freedom), 2e-15, scale: 1);
+
     [Fact]
     public void Ranges_of_small_subgroups_have_closed_forms()
     {

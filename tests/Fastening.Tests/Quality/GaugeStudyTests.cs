@@ -44,6 +44,12 @@ public class GaugeStudyTests
         Assert.Equal(96.38, study.PartShare.Percent, 0.01);
         Assert.Equal(5, study.DistinctCategories);
         Assert.Null(study.ChanceOfInteraction);
+
+        // The form prints R̄ 0.3417, X̄diff 0.4446 and R_p 3.511.
+        Assert.Equal(0.3417, study.MeanRange.NewtonMeters, 5e-5);
+        Assert.Equal(0.4446, study.RangeOfAppraiserMeans.NewtonMeters, 1e-4);
+        Assert.Equal(3.511, study.RangeOfPartMeans.NewtonMeters, 5e-4);
+        Assert.Equal(study.MeanRange, GaugeStudy.Anova(Example()).MeanRange);
     }
 
     [Fact]
@@ -141,6 +147,38 @@ public class GaugeStudyTests
         GaugeReading<Torque>[] twins = [.. Example().Where(r => r.Appraiser == "A").SelectMany(r => new[] { r, new GaugeReading<Torque>(r.Part, "twin", r.Reading) })];
         Assert.Equal(0, GaugeStudy.AverageAndRange(twins).Reproducibility.NewtonMeters);
         Assert.Equal(0, GaugeStudy.Anova(twins).Reproducibility.NewtonMeters);
+    }
+
+    /// <summary>Appraiser B left out the second trial of part 7: of 89 readings the odd cell is that one, not the first with three.</summary>
+    [Fact]
+    public void A_missing_reading_is_named_where_it_is_missing()
+    {
+        GaugeReading<Torque>[] lacking = [.. Example().Where((_, i) => i != 46)];
+        Assert.Equal(
+            "readings has 2 trials of part '7' by 'B', of the others 3; every appraiser must measure every part equally often. (Parameter 'readings')",
+            Assert.Throws<ArgumentException>(() => GaugeStudy.Anova(lacking)).Message);
+        GaugeReading<Torque>[] strange = [.. Example().Select((r, i) => i == 20 ? new GaugeReading<Torque>(r.Part, "a", r.Reading) : r)];
+        string several = Assert.Throws<ArgumentException>(() => GaugeStudy.AverageAndRange(strange)).Message;
+        Assert.StartsWith("readings has 2 trials of part '1' by 'A', 0 trials of part '2' by 'a'", several.Replace("1 trials of part '1' by 'a', ", ""), StringComparison.Ordinal);
+        Assert.Contains(" more such, of the others 3;", several, StringComparison.Ordinal);
+    }
+
+    /// <summary>The sample scatters (parts and appraisers differ): what is still is the repetition, and the text must say so.</summary>
+    [Fact]
+    public void A_repeatability_of_nothing_is_called_that()
+    {
+        GaugeReading<Torque>[] still =
+        [
+            .. from part in Enumerable.Range(0, 3) from appraiser in new[] { "A", "B" } from trial in new[] { 1, 2 }
+               select new GaugeReading<Torque>($"{part}", appraiser, Torque.FromNewtonMeters(50 + part + (appraiser == "A" ? 0.5 : 0))),
+        ];
+        foreach (Func<IReadOnlyList<GaugeReading<Torque>>, object> study in new Func<IReadOnlyList<GaugeReading<Torque>>, object>[]
+            { GaugeStudy.AverageAndRange, GaugeStudy.Anova, GaugeStudy.AnovaWithoutInteraction })
+        {
+            string refusal = Assert.Throws<ArgumentOutOfRangeException>(() => study(still)).Message;
+            Assert.StartsWith("readings is a study with a repeatability of 0 N·m; it must be at least ", refusal, StringComparison.Ordinal);
+            Assert.Contains("No trial differs from another of the same part by the same appraiser", refusal, StringComparison.Ordinal);
+        }
     }
 
     [Fact]

@@ -16,8 +16,36 @@ public class NoncentralTTests
     [InlineData(42.7, 15, 8.4)]
     [InlineData(300, 21, 22.5)]
     [InlineData(2, 900, 5.2)]
+    [InlineData(1.1, 300, 5)]
+    [InlineData(1.2, 1, 1)]
+    [InlineData(1.2, 25, 3)]
+    [InlineData(1.5, 0.3, 1)]
+    [InlineData(1.5, 4.5, 2)]
+    [InlineData(1.8, 0.8, -0.5)]
+    [InlineData(2.7, 2.5, 2)]
+    [InlineData(3.3, 3.3, -0.5)]
+    [InlineData(7.7, 60, 40)]
+    [InlineData(20.3, 9.5, 9)]
     public void Series_of_incomplete_beta_functions(double freedom, double t, double shift) =>
         Close.To(Series(t, freedom, shift), NoncentralT.Below(t, freedom, shift), 1e-11, scale: 1);
+
+    /// <summary>Quadrature with 25 digits in another language (mpmath), at the fractional degrees of freedom that mean ranges have.</summary>
+    [Theory]
+    [InlineData(-1.3, 1.2, 0.0, 0.1946369020237397)]
+    [InlineData(1.0, 1.2, 1.0, 0.4322569187440433)]
+    [InlineData(1.0, 1.5, 0.0, 0.7744323163616448)]
+    [InlineData(-0.8, 1.5, 0.3, 0.1821382767631636)]
+    [InlineData(0.3, 1.5, 1.0, 0.2311360259575227)]
+    [InlineData(-1.6, 1.5, 2.0, 0.002612691847521409)]
+    [InlineData(4.5, 1.5, 2.0, 0.7455774830641244)]
+    [InlineData(25.0, 1.2, 3.0, 0.9346920855022237)]
+    [InlineData(300.0, 1.1, 5.0, 0.9910186570612451)]
+    [InlineData(0.8, 1.8, -0.5, 0.8688634018604692)]
+    [InlineData(12.0, 4.5, 9.0, 0.705566760360795)]
+    [InlineData(60.0, 7.7, 40.0, 0.8885952000064389)]
+    [InlineData(9.5, 20.3, 9.0, 0.5791296246873668)]
+    public void Fractional_degrees_of_freedom_keep_their_digits(double t, double freedom, double shift, double expected) =>
+        Close.To(expected, NoncentralT.Below(t, freedom, shift), 2e-13, scale: 1);
 
     [Theory]
     [InlineData(1)]

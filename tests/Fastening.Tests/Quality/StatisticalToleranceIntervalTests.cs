@@ -126,6 +126,41 @@ public class StatisticalToleranceIntervalTests
         CommaCulture.Run(() => Assert.Matches(@"^below \d+\.\d N holds 99 % with 90 % confidence$", below.ToString()));
     }
 
+    /// <summary>What the remarks of the approximation say, held against the exact factor over the grid they speak of.</summary>
+    [Fact]
+    public void Natrellas_factor_is_off_by_as_much_as_is_said()
+    {
+        double[] shares = [0.5, 0.9, 0.99, 0.9999];
+        double Off(int count, double share, double confidence) =>
+            StatisticalToleranceInterval.NatrellaFactor(count, Ratio.FromDecimalFractions(share), confidence)
+                / StatisticalToleranceInterval.OneSidedFactor(count, Ratio.FromDecimalFractions(share), confidence) - 1;
+        foreach ((int count, double small) in new[] { (2, 0.385), (3, 0.187), (4, 0.12) })
+        {
+            Assert.InRange(shares.Min(share => Off(count, share, 0.75)), -small, -small + 0.01);
+        }
+
+        Assert.InRange(shares.Max(share => Off(3, share, 0.95)), 0.26, 0.275);
+        Assert.All(from share in shares from count in new[] { 20, 50, 1000 } from confidence in new[] { 0.75, 0.9, 0.95 } select Off(count, share, confidence), off => Assert.InRange(Math.Abs(off), 0, 0.02));
+    }
+
+    /// <summary>1 + z²/2 is 3 at z = 2: with 3 readings the approximation stands at its pole, and a hair before it would give thousands of standard deviations.</summary>
+    [Fact]
+    public void Near_its_pole_the_approximation_is_refused()
+    {
+        double z = 2 * Math.Sqrt(1 - 1e-6);
+        Assert.Throws<ArgumentOutOfRangeException>(() => StatisticalToleranceInterval.NatrellaFactor(3, Ratio.FromPercent(90), Fastening.Internals.NormalCurve.Below(z)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => StatisticalToleranceInterval.NatrellaFactor(3, Ratio.FromPercent(90), Fastening.Internals.NormalCurve.Below(1.91)));
+        Assert.InRange(StatisticalToleranceInterval.NatrellaFactor(3, Ratio.FromPercent(90), Fastening.Internals.NormalCurve.Below(1.89)), 5, 30);
+    }
+
+    [Fact]
+    public void The_median_lies_in_the_middle_and_not_below_nothing()
+    {
+        double factor = StatisticalToleranceInterval.OneSidedFactor(2, Ratio.FromPercent(50), 0.5);
+        Assert.Equal(0, factor);
+        Assert.False(double.IsNegative(factor));
+    }
+
     [Fact]
     public void Readings_without_scatter_are_refused()
     {

@@ -41,7 +41,7 @@ public class ToolCalibrationTests
         CalibrationVerdict verdict = Calibration(120, [120, 120, 120, 125.5, 114.5]).Judge(DecisionRule.SimpleAcceptance);
 
         Assert.False(verdict.Conforms);
-        Assert.Contains("2 of 5 readings at 120 N·m deviate by more than 4 %", verdict.Reasons[0], StringComparison.Ordinal);
+        Assert.Contains("2 of 5 readings at 120 N·m deviate by more than 4 %", verdict.Reasons[0].ToString(), StringComparison.Ordinal);
         Close.To((120 - 114.5) / 114.5, verdict.WorstDeviation.DecimalFractions);
         Assert.StartsWith("does not comply: worst deviation +4.80 %, permitted ±4 %", verdict.ToString(), StringComparison.Ordinal);
     }
@@ -74,8 +74,8 @@ public class ToolCalibrationTests
 
         Assert.Null(verdict.Conforms);
         Assert.Equal(3, verdict.Reasons.Count);
-        Assert.Contains("no point at 40 N·m; class II A takes one there", verdict.Reasons[0], StringComparison.Ordinal);
-        Assert.Contains("2 readings at 120 N·m; class II A takes 5", verdict.Reasons[1], StringComparison.Ordinal);
+        Assert.Contains("no point at 40 N·m; class II A takes one there", verdict.Reasons[0].ToString(), StringComparison.Ordinal);
+        Assert.Contains("2 readings at 120 N·m; class II A takes 5", verdict.Reasons[1].ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -84,7 +84,8 @@ public class ToolCalibrationTests
         CalibrationVerdict verdict = Hydraulic(1000, (1000, [1000, 1000, 1000]), (5000, [5000, 5000])).Judge(DecisionRule.SimpleAcceptance);
 
         Assert.Null(verdict.Conforms);
-        Assert.Equal(["no point at 3000 N·m; class HY takes one there", "2 readings at 5000 N·m; class HY takes 3"], verdict.Reasons);
+        Assert.Equal(["no point at 3000 N·m; class HY takes one there", "2 readings at 5000 N·m; class HY takes 3"], verdict.Reasons.Select(reason => reason.ToString()));
+        Assert.Equal([CalibrationReasonKind.PointMissing, CalibrationReasonKind.ReadingsMissing], verdict.Reasons.Select(reason => reason.Kind));
         Assert.True(Hydraulic(1000, (1000, [1000, 971, 1029]), (3000, [3000, 2914, 3090]), (5000, [5000, 5000, 5000])).Judge(DecisionRule.SimpleAcceptance).Conforms);
         Assert.False(Hydraulic(1000, (1000, [1000, 1000, 970]), (3000, [3000, 3000, 3000]), (5000, [5000, 5000, 5000])).Judge(DecisionRule.SimpleAcceptance).Conforms);
     }
@@ -93,10 +94,10 @@ public class ToolCalibrationTests
     [Fact]
     public void A_point_below_the_lowest_value_is_taken_at_the_lowest_value()
     {
-        Assert.Contains("no point at 1500 N·m", Hydraulic(1500, (3000, [3000, 3000, 3000])).Judge(DecisionRule.SimpleAcceptance).Reasons[0], StringComparison.Ordinal);
+        Assert.Contains("no point at 1500 N·m", Hydraulic(1500, (3000, [3000, 3000, 3000])).Judge(DecisionRule.SimpleAcceptance).Reasons[0].ToString(), StringComparison.Ordinal);
         Assert.True(Hydraulic(1500, (1500, [1500, 1500, 1500]), (3000, [3000, 3000, 3000]), (5000, [5000, 5000, 5000])).Judge(DecisionRule.SimpleAcceptance).Conforms);
         CalibrationVerdict high = Hydraulic(4000, (4500, [4500, 4500, 4500])).Judge(DecisionRule.SimpleAcceptance);
-        Assert.Equal(["no point at 4000 N·m; class HY takes one there", "no point at 5000 N·m; class HY takes one there"], high.Reasons);
+        Assert.Equal(["no point at 4000 N·m; class HY takes one there", "no point at 5000 N·m; class HY takes one there"], high.Reasons.Select(reason => reason.ToString()));
     }
 
     [Fact]
@@ -128,7 +129,9 @@ public class ToolCalibrationTests
         CalibrationVerdict verdict = new ToolCalibration(Wrench, CalibrationState.AsFound, Found, Points(1), unstated).Judge(DecisionRule.SimpleAcceptance);
 
         Assert.Null(verdict.Conforms);
-        Assert.Equal("no resolution is stated, and a tool with a scale or display has one", Assert.Single(verdict.Reasons));
+        CalibrationReason reason = Assert.Single(verdict.Reasons);
+        Assert.Equal((CalibrationReasonKind.ResolutionMissing, null), (reason.Kind, reason.At));
+        Assert.Equal("no resolution is stated, and a tool with a scale or display has one", reason.ToString());
         Assert.False(unstated.IsResolutionStated);
         Assert.True(OnePoint("II C", 104, Enumerable.Repeat(104.0, 10), unstated).Judge(DecisionRule.SimpleAcceptance).Conforms);
     }
@@ -141,7 +144,7 @@ public class ToolCalibrationTests
         Assert.True(calibration.Judge(DecisionRule.SimpleAcceptance).Conforms);
         CalibrationVerdict guarded = calibration.Judge(DecisionRule.IlacG8);
         Assert.Null(guarded.Conforms);
-        Assert.Contains("too near the limit of 4 % to tell", guarded.Reasons[0], StringComparison.Ordinal);
+        Assert.Contains("too near the limit of 4 % to tell", guarded.Reasons[0].ToString(), StringComparison.Ordinal);
     }
 
     /// <summary>A smaller tool has wider limits in some classes: a verdict never improves when the limits shrink.</summary>
@@ -223,7 +226,7 @@ public class ToolCalibrationTests
     [InlineData(124.99, true)]
     [InlineData(125.01, false)]
     public void The_limit_on_the_side_of_too_much(double reference, bool complies) => Assert.Equal(
-        complies, Calibration(120, Enumerable.Repeat(reference, 5)).Judge(DecisionRule.SimpleAcceptance).Reasons.All(r => !r.Contains("deviate", StringComparison.Ordinal)));
+        complies, Calibration(120, Enumerable.Repeat(reference, 5)).Judge(DecisionRule.SimpleAcceptance).Reasons.All(r => r.Kind != CalibrationReasonKind.ReadingOutside));
 
     /// <summary>
     /// Limit 120/1.04 = 115.3846 N·m, 0.5154 below the reading of 115.9: W = 0.437 % of the reading is 0.5065 and leaves room, of the 120 N·m set it would
@@ -235,7 +238,7 @@ public class ToolCalibrationTests
         CalibrationUncertainty known = new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.437), 2)).WithResolution(Torque.Zero);
         CalibrationVerdict verdict = new ToolCalibration(
             Wrench, CalibrationState.AsFound, Found, [CalibrationPoint.At(Newton(120), [.. Enumerable.Repeat(Newton(115.9), 5)])], known).Judge(DecisionRule.IlacG8);
-        Assert.DoesNotContain(verdict.Reasons, reason => reason.Contains("too near", StringComparison.Ordinal));
+        Assert.DoesNotContain(verdict.Reasons, reason => reason.Kind == CalibrationReasonKind.ReadingNearLimit);
     }
 
     /// <summary>By hand: at 160 N·m, half way, ± 0.5 % becomes 159.2 to 160.8; W is 0.71 % by the scatter at 200 N·m alone, so 161.9 N·m may be above 161.5.</summary>
@@ -263,8 +266,51 @@ public class ToolCalibrationTests
         var reading = new ToolReading("7", Found, Newton(120), ToleranceWindow.FromLimits(Newton(115.5), Newton(130)));
         Assert.Equal(Conformity.Within, Of(Exact).Rejudge(Found.AddDays(-2), [reading], DecisionRule.IlacG8).Readings[0].After);
         Assert.Equal(Conformity.Undecidable, Of(off).Rejudge(Found.AddDays(-2), [reading], DecisionRule.IlacG8).Readings[0].After);
+        Assert.Equal(RecallDoubt.NearLimit, Of(off).Rejudge(Found.AddDays(-2), [reading], DecisionRule.IlacG8).Readings[0].Doubt);
         Assert.Contains("the reference device has an uncertainty of 1.1 %; for this tool at most 1 %",
-            Assert.Single(Of(Exact.WithSystematicDeviation(Ratio.FromPercent(1.1))).Judge(DecisionRule.SimpleAcceptance).Reasons), StringComparison.Ordinal);
+            Assert.Single(Of(Exact.WithSystematicDeviation(Ratio.FromPercent(1.1))).Judge(DecisionRule.SimpleAcceptance).Reasons).ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>What a person reads must say why nothing was decided: the reasons stand in the one line, each of them is data too.</summary>
+    [Fact]
+    public void An_undecidable_verdict_says_why_in_its_own_line()
+    {
+        CalibrationVerdict verdict = Calibration(120, [124.5, 120.2]).Judge(DecisionRule.IlacG8);
+        Assert.Equal(
+            [CalibrationReasonKind.ReadingNearLimit, CalibrationReasonKind.PointMissing, CalibrationReasonKind.ReadingsMissing, CalibrationReasonKind.PointMissing],
+            verdict.Reasons.Select(reason => reason.Kind));
+        Assert.Equal([120, 40, 120, 200], verdict.Reasons.Select(reason => reason.At!.Value.NewtonMeters));
+        Assert.StartsWith("undecidable: worst deviation −3.61 %, permitted ±4 %, ILAC-G8, guard band 1 U: 1 of 2 readings at 120 N·m are too near the limit", verdict.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("no point at 200 N·m; class II A takes one there (ISO 6789-1:2017, provisional)", verdict.ToString(), StringComparison.Ordinal);
+        Assert.All(verdict.Reasons, reason => Assert.Contains(reason.ToString(), verdict.ToString(), StringComparison.Ordinal));
+        CommaCulture.Run(() => Assert.Equal(verdict.ToString(), Calibration(120, [124.5, 120.2]).Judge(DecisionRule.IlacG8).ToString()));
+    }
+
+    /// <summary>By hand at 120 N·m: delivered 116.5 to 121.2 N·m against a lower limit of 118, with nothing uncertain.</summary>
+    [Fact]
+    public void A_reading_judged_again_says_why_it_is_undecidable()
+    {
+        ToolReading At(double torque) => new("7", Found, Newton(torque), ToleranceWindow.FromLimits(Newton(118), Newton(130)));
+        ToolCalibration unsteady = new(Wrench, CalibrationState.AsFound, Found, [
+            CalibrationPoint.At(Newton(40), [.. Enumerable.Repeat(Newton(40), 5)]), CalibrationPoint.At(Newton(120), [Newton(116.5), Newton(121.2), Newton(119), Newton(120), Newton(120)]),
+            CalibrationPoint.At(Newton(200), [.. Enumerable.Repeat(Newton(200), 5)])], Exact);
+        ToolRecall recall = unsteady.Rejudge(Found.AddDays(-2), [At(120), At(30)], DecisionRule.SimpleAcceptance);
+        Assert.Equal([RecallDoubt.ExtremesDisagree, RecallDoubt.OutsidePoints], recall.Readings.Select(reading => reading.Doubt));
+        Assert.EndsWith("now Undecidable: the lowest and the highest disagree", recall.Readings[0].ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("now Undecidable: outside the points of the calibration", recall.Readings[1].ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>A resolution in the wrong unit makes the uncertainty wider than any window: nothing can be told, and no argument of the recall is to blame.</summary>
+    [Fact]
+    public void An_uncertainty_beyond_every_window_leaves_it_undecidable()
+    {
+        CalibrationPoint At(double torque) => CalibrationPoint.At(Newton(torque), [.. Enumerable.Repeat(Newton(torque), 5)]);
+        TorqueTool tool = TorqueTool.WithRange("W-1", TorqueToolClass.Parse("II A"), Newton(1e-5), Newton(1e7));
+        var calibration = new ToolCalibration(
+            tool, CalibrationState.AsFound, Found, [At(1e-5), At(6e6), At(1e7)], Exact.WithResolution(Newton(1e7)));
+        ToolRecall recall = calibration.Rejudge(
+            Found.AddDays(-2), [new ToolReading("7", Found, Newton(1e6), ToleranceWindow.FromLimits(Newton(9e5), Newton(1.1e6)))], DecisionRule.IlacG8);
+        Assert.Equal(RecallDoubt.NearLimit, recall.Readings[0].Doubt);
     }
 
     [Fact]
@@ -275,6 +321,8 @@ public class ToolCalibrationTests
         Assert.Equal((Conformity.Within, 0), (whole.Readings[0].After, whole.Lacking.Count));
         ToolRecall partly = Calibration(120, [120, 120]).Rejudge(Found.AddDays(-2), [reading], DecisionRule.IlacG8);
         Assert.Equal((Conformity.Undecidable, 3), (partly.Readings[0].After, partly.Lacking.Count));
+        Assert.Equal((null, RecallDoubt.CalibrationIncomplete), (whole.Readings[0].Doubt, partly.Readings[0].Doubt));
+        Assert.EndsWith("Within, now Undecidable: the calibration is not complete", partly.Readings[0].ToString(), StringComparison.Ordinal);
     }
 
     /// <summary>ISO 6789-1:2017, from memory: 6 % for a tool of at most 10 N·m, whatever it is set to.</summary>
