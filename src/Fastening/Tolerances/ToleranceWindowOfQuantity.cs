@@ -28,6 +28,14 @@ public sealed partial class ToleranceWindow<TQuantity>
     /// <summary>Upper limit; null when there is none.</summary>
     public TQuantity? Upper => Maybe(_limits.Upper);
 
+    /// <summary>Lower limit, target and upper limit of an ordinary window, none of them null.</summary>
+    /// <exception cref="InvalidOperationException">The window has one limit, or no target.</exception>
+    /// <example><code>(Torque lower, Torque target, Torque upper) = window.TwoSided;
+    /// Torque aim = window.TwoSided.Target;</code></example>
+    public (TQuantity Lower, TQuantity Target, TQuantity Upper) TwoSided => Lower is { } lower && Target is { } target && Upper is { } upper
+        ? (lower, target, upper)
+        : throw new InvalidOperationException($"The window is {this}; it has no two limits with a target.");
+
     /// <summary>The verdict on a reading.</summary>
     /// <param name="reading">The reading, in any unit.</param>
     /// <returns>Below, Within or Above; never Below without a lower limit, never Above without an upper one.</returns>

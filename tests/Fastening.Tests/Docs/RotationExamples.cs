@@ -72,7 +72,7 @@ public class RotationExamples
             .PreloadRangeAt(rotation, snug, friction);                          // before embedding and neighbours
         bool staysElastic = range.IsElastic;
         Force uncertainty = tightening.StandardUncertaintyAt(
-            rotation.Target!.Value,
+            rotation.TwoSided.Target,
             snugPreloadUncertainty: MeasurementUncertainty.Standard(Force.FromKilonewtons(2.4)),
             rotationUncertainty: MeasurementUncertainty.Standard(Angle.FromDegrees(1.2)),
             complianceUncertainty: MeasurementUncertainty.Standard(Ratio.FromPercent(8)));

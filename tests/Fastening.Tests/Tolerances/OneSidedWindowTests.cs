@@ -26,6 +26,16 @@ public class OneSidedWindowTests
         Assert.Equal("at most 30°", ToleranceWindow.AtMost(Angle.FromDegrees(30)).ToString());
     }
 
+    [Fact]
+    public void An_ordinary_window_gives_its_numbers_without_nulls_and_a_one_sided_window_refuses()
+    {
+        (Torque lower, Torque target, Torque upper) = ToleranceWindow.FromLimits(Nm(48), Nm(49), Nm(52)).TwoSided;
+        Assert.Equal((48, 49, 52), (lower.NewtonMeters, target.NewtonMeters, upper.NewtonMeters));
+        Assert.Equal(50, ToleranceWindow.FromLimits(Nm(48), Nm(52)).TwoSided.Target.NewtonMeters);
+        Assert.Equal("The window is at least 48 N·m; it has no two limits with a target.", Assert.Throws<InvalidOperationException>(() => AtLeast.TwoSided).Message);
+        Assert.Contains("at most 52 N·m", Assert.Throws<InvalidOperationException>(() => AtMost.TwoSided).Message, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(-1e15, Conformity.Below, Conformity.Within)]
     [InlineData(47.999999, Conformity.Below, Conformity.Within)]
