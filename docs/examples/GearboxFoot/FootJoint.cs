@@ -67,7 +67,7 @@ internal sealed class FootJoint
 
     public double TorqueTolerancePercent { get; } = 6;
 
-    /// <summary>Of the resilience of bolt and parts: two standard uncertainties of 8 %, calculated and not yet measured.</summary>
+    /// <summary>Of the stiffness of bolt and parts: two standard uncertainties of 8 %, calculated and not yet measured.</summary>
     public Ratio StiffnessError { get; } = Ratio.FromPercent(16);
 
     public CoaxialExtension Extension { get; } = CoaxialExtension.Square(

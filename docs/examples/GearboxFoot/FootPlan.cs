@@ -51,7 +51,7 @@ internal sealed class FootPlan
     public Force GreatestEmbeddingLoss => Stated.Joint.EmbeddingLossOf(Stated.Embedding) / (1 - _stiffnessError.DecimalFractions);
 
     /// <summary>What is left of the lowest preload, which a joint has that is as soft as the error permits; such a joint also loses least.</summary>
-    public Force LeastLeftOf(Force assembly, JointTemperatures temperatures) => assembly - LossOf(temperatures) / (1 + _stiffnessError.DecimalFractions);
+    public Force LeastLeftOf(Force assembly, JointTemperatures temperatures) => assembly - LossOf(temperatures) * (1 - _stiffnessError.DecimalFractions);
 
     /// <summary>What is left of the highest preload, which a joint has that is as stiff as the error permits.</summary>
     public Force MostLeftOf(Force assembly, JointTemperatures temperatures) => assembly - LossOf(temperatures) / (1 - _stiffnessError.DecimalFractions);

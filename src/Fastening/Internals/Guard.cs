@@ -144,7 +144,7 @@ internal static class Guard
 
     // Without the commas that a quantity puts between thousands: half the world reads 1,062 as a little more than one.
     public static string Show(IQuantity value) =>
-        $"{((double)value.Value).ToString("G6", CultureInfo.InvariantCulture)} {value.ToString("a", CultureInfo.InvariantCulture)}".Replace(" °", "°").Replace("°C", " °C").Replace(" %", "%");
+        $"{((double)value.Value).ToString("G6", CultureInfo.InvariantCulture)} {value.ToString("a", CultureInfo.InvariantCulture)}".Replace(" °", "°").Replace("°C", " °C");
 
     private static (double Number, string Unit) InUnitOfBounds(IQuantity value) => value switch
     {

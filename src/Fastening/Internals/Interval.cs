@@ -21,7 +21,7 @@ internal readonly struct Interval(double low, double high, bool lowOpen = false,
     public static string Format(double value, string unit)
     {
         string text = Math.Abs(value) is >= 1e-4 and < 1e12 ? value.ToString("0.######", CultureInfo.InvariantCulture) : value.ToString("G6", CultureInfo.InvariantCulture);
-        return unit.Length == 0 || unit == "°" || unit == "%" ? text + unit : text + " " + unit;
+        return unit.Length == 0 || unit == "°" ? text + unit : text + " " + unit;
     }
 
     private static double NextUp(double value)

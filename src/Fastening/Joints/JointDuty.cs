@@ -160,7 +160,7 @@ public sealed class JointDuty
     private void RefuseAxialEmbedding(string name)
     {
         if (Embedding.Load != EmbeddingLoad.Axial) return;
-        throw new ArgumentException($"The embedding of the duty ({Embedding}) is that of a load along the bolt; beside a load across it take EmbeddingLoad.Shear, which embeds more.", name);
+        throw new ArgumentException($"The duty states {Embedding}, for a load along the bolt; beside a load across it state that of EmbeddingLoad.Shear, which embeds more.", name);
     }
 
     private sealed record Transverse(double Load, double Faces, double Friction);

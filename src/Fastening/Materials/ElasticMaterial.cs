@@ -11,7 +11,7 @@ namespace Fastening;
 /// bearing pressure is chosen: the published ones depend on the edition and on the strength of the part.
 /// </remarks>
 /// <example><code>ElasticMaterial.GreyCastIron.YoungsModulus.Gigapascals          // 110 (103 to 118)
-/// new ElasticMaterial("Invar", Pressure.FromGigapascals(141), 0.29, CoefficientOfThermalExpansion.FromPpmPerKelvin(1.3))</code></example>
+/// new ElasticMaterial("36 % nickel steel", Pressure.FromGigapascals(141), 0.29, CoefficientOfThermalExpansion.FromPpmPerKelvin(1.3))</code></example>
 public sealed class ElasticMaterial
 {
     private static readonly Dictionary<string, ElasticMaterial> Table = DataFile.Read("elastic-materials.csv")

@@ -19,6 +19,10 @@ internal struct RateWalk(double limit, double window)
     private RateExtremes _back = new();
     private double _timeForward;
     private double _timeBack;
+    private double _lowest;
+    private double _highest;
+    private double _rise;
+    private double _drop;
 
     /// <summary>Whether the tail of the window has come to the tail sample: it must be passed before the head arrives.</summary>
     public readonly bool TailIsDue => _tail.Time + window <= _head.Time;
@@ -34,13 +38,21 @@ internal struct RateWalk(double limit, double window)
     private readonly bool Falls => _head.Angle < _first.Angle && _timeBack > _timeForward;
 
     /// <summary>The first sample; it is the tail sample too.</summary>
-    public void Begin(double time, double angle) => _first = _before = _head = _passed = _tail = (time, angle);
+    public void Begin(double time, double angle)
+    {
+        _first = _before = _head = _passed = _tail = (time, angle);
+        _lowest = _highest = angle;
+    }
 
     /// <summary>The next sample; then pass the tail while it is due, then arrive.</summary>
     public void Approach(double time, double angle)
     {
         _before = _head;
         _head = (time, angle);
+        _lowest = Math.Min(_lowest, angle);
+        _highest = Math.Max(_highest, angle);
+        _rise = Math.Max(_rise, angle - _lowest);
+        _drop = Math.Max(_drop, _highest - angle);
         if (angle > _before.Angle) _timeForward += time - _before.Time;
         else if (angle < _before.Angle) _timeBack += time - _before.Time;
     }
@@ -76,11 +88,11 @@ internal struct RateWalk(double limit, double window)
         };
     }
 
+    // Turning back does not take away from the travel: forth and back within the window is not rest.
     private readonly RotationRateCheck OverAll()
     {
-        double rate = (_head.Angle - _first.Angle) / Length;
-        bool isAbove = Math.Abs(rate) > Threshold(Length);
-        return RotationRateCheck.OfOneValue(Math.Abs(rate), limit, Length, rate < 0, isAbove, _head.Time);
+        double rate = Math.Max(_rise, _drop) / Length;
+        return RotationRateCheck.OfOneValue(rate, limit, Length, _drop > _rise, rate > Threshold(Length), _head.Time);
     }
 
     private void Meet(double end, double rate)

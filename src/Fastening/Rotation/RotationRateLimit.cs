@@ -61,7 +61,7 @@ public sealed class RotationRateLimit
     /// not judged.
     /// </remarks>
     /// <param name="trace">The trace.</param>
-    /// <param name="window">Length of the window; a trace shorter than it gives one value, over all of it.</param>
+    /// <param name="window">Length of the window; a trace shorter than it gives one value, the greatest travel one way over all its time.</param>
     /// <returns>Highest mean rate, when its window ended, and verdict.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="trace"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="window"/> is outside its domain, or too short for the clock of the trace.</exception>
@@ -90,7 +90,7 @@ public sealed class RotationRateLimit
 
     /// <summary>The verdict on a part of a trace, from snug to shut-off say: windows that begin before it or end after it do not count.</summary>
     /// <param name="trace">The trace.</param>
-    /// <param name="window">Length of the window; a part shorter than it gives one value, over all of it.</param>
+    /// <param name="window">Length of the window; a part shorter than it gives one value, the greatest travel one way over all its time.</param>
     /// <param name="from">The point at which the judgement begins, of an analysis of this trace.</param>
     /// <param name="to">The point at which it ends.</param>
     /// <returns>Highest mean rate, when its window ended on the clock of the trace, and verdict.</returns>

@@ -138,10 +138,11 @@ public sealed partial class RotationTightening
     /// <summary>The same tightening with a limit of error for the stiffness of the joint, which every preload range then counts.</summary>
     /// <remarks>
     /// Calculated resiliences differ from measured ones, often by 10 % and more (common practice, no source). State the limit that the joint is held
-    /// to, not its standard uncertainty: twice that for a coverage of 95 %. A single answer, such as <see cref="PreloadAt"/>, keeps the stiffness as
-    /// calculated.
+    /// to, not its standard uncertainty: twice that for a coverage of 95 %. The error e may be one of the stiffness or of the resilience δ_S + δ_P; a
+    /// range counts the wider, resiliences of (1 − e)…1/(1 − e) times the calculated one. A single answer, such as <see cref="PreloadAt"/>, keeps the
+    /// stiffness as calculated.
     /// </remarks>
-    /// <param name="atMost">Greatest relative error of δ_S + δ_P, either way: 0 % to 90 %.</param>
+    /// <param name="atMost">Greatest relative error of the stiffness, or of δ_S + δ_P, either way: 0 % to 90 %.</param>
     /// <returns>A new tightening.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="atMost"/> is outside its domain.</exception>
     /// <example><code>tightening.WithStiffnessError(Ratio.FromPercent(16)).PreloadRangeAt(Angle.FromDegrees(60), friction)</code></example>

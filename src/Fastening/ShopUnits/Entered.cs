@@ -15,7 +15,7 @@ namespace Fastening;
 /// "MN·m" have two and are refused; "mN·m" is N·mm. Inch-pound units, kgf and words are read in any case. A lone lb, oz or kg is a mass and refused.</para>
 /// </remarks>
 /// <example><code>Entered&lt;Torque&gt; target = Entered.Parse&lt;Torque&gt;("85 ft-lb");
-/// Entered&lt;Torque&gt; reading = Entered.Parse&lt;Torque&gt;("12.5", "dN·m");   // two columns of a log</code></example>
+/// Entered&lt;Torque&gt; reading = Entered.Parse&lt;Torque&gt;("125", "N·cm");   // two columns of a log</code></example>
 public static class Entered
 {
     /// <summary>Reads a value with its unit.</summary>
@@ -51,12 +51,12 @@ public static class Entered
     /// <summary>Reads a value and its unit from two columns.</summary>
     /// <typeparam name="TQuantity"><see cref="Torque"/>, <see cref="Angle"/>, <see cref="Force"/> or <see cref="Length"/>.</typeparam>
     /// <param name="number">The number alone: <c>12.5</c>.</param>
-    /// <param name="unit">The unit alone: <c>dN·m</c>.</param>
+    /// <param name="unit">The unit alone: <c>N·cm</c>.</param>
     /// <returns>Value and unit as entered.</returns>
     /// <exception cref="ArgumentNullException">A text is null.</exception>
     /// <exception cref="FormatException">The number is not a number, or the unit not a unit of the quantity; the message says what to write.</exception>
     /// <exception cref="NotSupportedException"><typeparamref name="TQuantity"/> is another quantity.</exception>
-    /// <example><code>Torque reading = Entered.Parse&lt;Torque&gt;("12.5", "dN·m").Quantity;     // 1.25 N·m</code></example>
+    /// <example><code>Torque reading = Entered.Parse&lt;Torque&gt;("125", "N·cm").Quantity;     // 1.25 N·m</code></example>
     public static Entered<TQuantity> Parse<TQuantity>(string number, string unit)
         where TQuantity : struct, IQuantity =>
         TryParse(Guard.NotNull(number), Guard.NotNull(unit), out Entered<TQuantity>? entered)
@@ -70,7 +70,7 @@ public static class Entered
     /// <param name="entered">Value and unit, or null.</param>
     /// <returns>Whether the two are a value with a unit of the quantity.</returns>
     /// <exception cref="NotSupportedException"><typeparamref name="TQuantity"/> is another quantity.</exception>
-    /// <example><code>if (!Entered.TryParse("12,5", "dN·m", out Entered&lt;Torque&gt;? found)) Console.WriteLine("not read: a comma is no decimal point");</code></example>
+    /// <example><code>if (!Entered.TryParse("12,5", "N·m", out Entered&lt;Torque&gt;? found)) Console.WriteLine("not read: a comma is no decimal point");</code></example>
     public static bool TryParse<TQuantity>(string? number, string? unit, [NotNullWhen(true)] out Entered<TQuantity>? entered)
         where TQuantity : struct, IQuantity
     {

@@ -26,6 +26,9 @@ internal sealed class TraceFindings
     /// <summary>In N·m·°; null without angles.</summary>
     public double? Energy { get; set; }
 
+    /// <summary>Whether the angle begins again at a full turn; a lone wild angle comes back and leaves the end where it belongs.</summary>
+    public bool Wraps => Irregularities.StepsBackHalfATurn && Final.AngleDegrees < ShutOff.AngleDegrees - 180;
+
     public IReadOnlyList<TraceRemark> Remarks => _remarks.AsReadOnly();
 
     public void Remark(TraceRemarkKind kind, TracePoint at, TraceDoubts doubts = TraceDoubts.None) => _remarks.Add(new TraceRemark(kind, at, doubts));

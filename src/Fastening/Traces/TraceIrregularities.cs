@@ -7,6 +7,8 @@ namespace Fastening;
 /// <example><code>if (analysis.Irregularities.LongestGap > Duration.FromMilliseconds(50)) Console.WriteLine(analysis.Irregularities);</code></example>
 public sealed class TraceIrregularities
 {
+    private const double HalfATurn = 180;
+
     private readonly double _longestGap;
     private readonly double _largestStepBack;
 
@@ -39,6 +41,8 @@ public sealed class TraceIrregularities
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(
         $"{RepeatedTimes} repeated times, {StepsBack} steps back (largest {_largestStepBack:0.###}°), longest gap {_longestGap:0.####} s, {SamplesAfterShutOff} samples after shut-off");
+
+    internal bool StepsBackHalfATurn => _largestStepBack > HalfATurn;
 
     internal static TraceIrregularities Of(TraceBlocks? blocks, SampleClock clock, int count, int shutOff)
     {

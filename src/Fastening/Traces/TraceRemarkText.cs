@@ -22,7 +22,8 @@ internal static class TraceRemarkText
         TraceRemarkKind.DriftingRunDown => "drifting run-down",
         TraceRemarkKind.FewSamples => "few samples",
         TraceRemarkKind.FallsAway => "torque falls away",
-        _ => "loosening sense",
+        TraceRemarkKind.WrongSense => "loosening sense",
+        _ => "angle begins again",
     };
 
     public static string NameOf(TraceDoubts doubts)
@@ -49,6 +50,7 @@ internal static class TraceRemarkText
         TraceRemarkKind.DriftingRunDown => "state the run-down torque just before snug",
         TraceRemarkKind.FewSamples => "record at least four samples with different angles per smoothing window",
         TraceRemarkKind.WrongSense => "count angle and torque positive in the tightening sense; a loosening is not read",
+        TraceRemarkKind.AngleWraps => "record the angle without starting again at a full turn, or add the full turns",
         _ => null,
     };
 }

@@ -42,6 +42,7 @@ internal readonly ref struct TraceSearch
         TraceFindings found = Ends(blocks, isNegative ? lowest : highest, shutOff);
         found.Energy = blocks.EnergyTo(shutOff, _angles, _torques);
         if (_options.Reversal is double back && furthest.FirstReversal(back, shutOff) is >= 0 and int reversed) found.Remark(TraceRemarkKind.Reversal, Sample(reversed));
+        if (found.Wraps) found.Remark(TraceRemarkKind.AngleWraps, found.ShutOff, TraceDoubts.All);
         if (furthest.TurnsBack || isNegative) found.Remark(TraceRemarkKind.WrongSense, isNegative ? found.Peak : found.Final, TraceDoubts.All);
         else ReadCurve(found, shutOff);
         return found;

@@ -99,7 +99,7 @@ internal static partial class Samples
         [(typeof(double), "value")] = 85.0,
         [(typeof(Ratio), "utilisation")] = Ratio.FromPercent(90),
         [(typeof(string), "designation")] = "M16",
-        [(typeof(string), "name")] = "Invar",
+        [(typeof(string), "name")] = "36 % nickel steel",
     };
 
     public static object? InstanceOf(Type type) => Instances.GetValueOrDefault(type);

@@ -65,14 +65,14 @@ public class ElasticMaterialTests
     public void A_material_of_ones_own_is_its_own_range()
     {
         CoefficientOfThermalExpansion expansion = CoefficientOfThermalExpansion.FromPpmPerKelvin(1.3);
-        var invar = new ElasticMaterial("Invar", Pressure.FromGigapascals(141), 0.29, expansion);
+        var nickelSteel = new ElasticMaterial("36 % nickel steel", Pressure.FromGigapascals(141), 0.29, expansion);
 
-        Assert.Equal((141, 141), (invar.LeastYoungsModulus.Gigapascals, invar.GreatestYoungsModulus.Gigapascals));
-        Assert.Equal((0.29, 0.29), (invar.LeastPoissonRatio, invar.GreatestPoissonRatio));
-        Assert.Equal(expansion, invar.LeastThermalExpansion);
-        Assert.Equal(expansion, invar.GreatestThermalExpansion);
-        Assert.Null(invar.Source);
-        Assert.Empty(invar.PublishedBearingPressures);
+        Assert.Equal((141, 141), (nickelSteel.LeastYoungsModulus.Gigapascals, nickelSteel.GreatestYoungsModulus.Gigapascals));
+        Assert.Equal((0.29, 0.29), (nickelSteel.LeastPoissonRatio, nickelSteel.GreatestPoissonRatio));
+        Assert.Equal(expansion, nickelSteel.LeastThermalExpansion);
+        Assert.Equal(expansion, nickelSteel.GreatestThermalExpansion);
+        Assert.Null(nickelSteel.Source);
+        Assert.Empty(nickelSteel.PublishedBearingPressures);
     }
 
     [Theory]

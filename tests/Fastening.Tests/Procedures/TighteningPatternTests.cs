@@ -114,7 +114,7 @@ public class TighteningPatternTests
         TighteningPattern cross = TighteningPattern.Cross(4);
         Assert.Contains("4 places", Assert.Throws<ArgumentException>(() => cross.Arrange(["a", "b", "c"])).Message, StringComparison.Ordinal);
         Assert.Contains("'a' twice", Assert.Throws<ArgumentException>(() => cross.Arrange(["a", "b", "a", "d"])).Message, StringComparison.Ordinal);
-        Assert.Contains("at least the pass before it, 70%", Assert.Throws<ArgumentException>(
+        Assert.Contains("at least the pass before it, 70 %", Assert.Throws<ArgumentException>(
             () => cross.Strokes(["a", "b", "c", "d"], Torque.FromNewtonMeters(1), Percent(70, 30))).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => cross.Strokes(["a", "b", "c", "d"], Torque.FromNewtonMeters(1), []));
         Assert.Equal("shares[1]", Assert.Throws<ArgumentOutOfRangeException>(
@@ -128,7 +128,7 @@ public class TighteningPatternTests
 
         ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(() => Passes(0.3, 0.7, 1));
         Assert.Equal("shares[0]", refused.ParamName);
-        Assert.StartsWith("shares[0] is 0.3%; it must be at least 1% and at most 1000%.", refused.Message, StringComparison.Ordinal);
+        Assert.StartsWith("shares[0] is 0.3 %; it must be at least 1 % and at most 1000 %.", refused.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => Passes(0.999));
         Assert.Throws<ArgumentOutOfRangeException>(() => Passes(1000.1));
         Assert.Equal([1.2, 1200.0], Passes(1, 1000).Select(stroke => stroke.Torque.NewtonMeters));

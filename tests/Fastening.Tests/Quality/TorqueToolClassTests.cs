@@ -102,6 +102,6 @@ public class TorqueToolClassTests
 
         Assert.Equal("points[1]", Assert.Throws<ArgumentOutOfRangeException>(() => State(20, 101)).ParamName);
         Assert.Equal("points[0]", Assert.Throws<ArgumentOutOfRangeException>(() => State(-1, 100)).ParamName);
-        Assert.Contains("points[1] is 60%; it must be more than the point before it, 60%", Assert.Throws<ArgumentException>(() => State(60, 60)).Message, StringComparison.Ordinal);
+        Assert.Contains("points[1] is 60 %; it must be more than the point before it, 60 %", Assert.Throws<ArgumentException>(() => State(60, 60)).Message, StringComparison.Ordinal);
     }
 }

@@ -228,6 +228,16 @@ public class RotationRateLimitTests
             Assert.Throws<ArgumentOutOfRangeException>(() => TighteningTrace.FromSamples(t, a, m));
     }
 
+    [Fact]
+    public void Turning_forth_and_back_within_the_window_is_not_slow()
+    {
+        // 180° in 0.5 s and back: at least 180°/s over the record of 1 s, whatever the angle at its end.
+        TighteningTrace trace = Sampled(101, 1, t => 360 * Math.Min(t, 1 - t));
+        RotationRateCheck check = RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(30)).Check(trace, Duration.FromSeconds(2));
+        Assert.False(check.Conforms);
+        Assert.Equal(180, check.HighestRate.DegreesPerSecond, 1e-9);
+    }
+
     private static TighteningTrace Sampled(int samples, double length, Func<double, double> angle)
     {
         double[] times = [.. Enumerable.Range(0, samples).Select(i => length * i / (samples - 1))];

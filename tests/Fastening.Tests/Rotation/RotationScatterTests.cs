@@ -85,11 +85,28 @@ public class RotationScatterTests
         }
 
         Assert.Equal(16, found.StiffnessError!.Value.Percent, 1e-12);
-        double lowest = Preload(1, 1, 0, 1 + error), highest = Preload(0, 0, 1, 1 - error);
+        double lowest = Preload(1, 1, 0, 1 / (1 - error)), highest = Preload(0, 0, 1, 1 - error);
         Close.To(Math.Min(lowest, any.Limit.Newtons), found.Range.Minimum.Newtons, 1e-10);
         Close.To(highest, found.Range.Maximum.Newtons, 1e-10);
         Assert.Equal(highest <= any.Limit.Newtons, found.IsElastic);
         Assert.InRange(Preload(Share(a), Share(b), Share(c), 1 + error * (2 * Share(a + b) - 1)), lowest, highest);
+    }
+
+    [Property]
+    public void A_joint_whose_springs_are_softer_or_stiffer_by_the_stated_error_lies_in_the_band(AnyTurnedJoint any, double share)
+    {
+        // Springs, not resiliences: 16 % less stiffness is 19 % more resilience.
+        const double error = 0.16;
+        Angle turn = any.Tightening.ElasticRotation * 0.6;
+        FrictionRange friction = new(any.Model.Friction, any.Model.Friction);
+        PreloadRange band = any.Tightening.WithStiffnessError(Ratio.FromPercent(16)).PreloadRangeAt(turn, friction).Range;
+        double calculated = any.Lead / (2 * Math.PI * (any.BoltCompliancePerEal + any.SleeveCompliancePerEal));
+        double snug = any.Model.PreloadAt(any.Tightening.SnugTorque).Newtons;
+        foreach (double stiffness in (double[])[1 - error, 1 + error, 1 + error * (2 * Share(share) - 1)])
+        {
+            double preload = snug + turn.Radians * calculated * stiffness;
+            Assert.InRange(preload, band.Minimum.Newtons * (1 - 1e-10), band.Maximum.Newtons * (1 + 1e-10));
+        }
     }
 
     [Property]

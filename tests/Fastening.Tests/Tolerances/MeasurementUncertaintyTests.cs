@@ -24,7 +24,7 @@ public class MeasurementUncertaintyTests
         Assert.Equal(3, wide.CoverageFactor);
         Assert.Equal("u = 0.3 N·m", standard.ToString());
         Assert.Equal("U = 0.6 N·m (k = 2)", expanded.ToString());
-        Assert.Equal("U = 1.5% (k = 3)", MeasurementUncertainty.Expanded(Ratio.FromPercent(1.5), 3).ToString());
+        Assert.Equal("U = 1.5 % (k = 3)", MeasurementUncertainty.Expanded(Ratio.FromPercent(1.5), 3).ToString());
     }
 
     [Fact]

@@ -47,6 +47,16 @@ public class TraceDoubtTests
     }
 
     [Fact]
+    public void An_angle_that_begins_again_at_zero_doubts_everything()
+    {
+        // The transducer counts from 0° to 360°: the furthest angle is where it wraps, and the yield behind it is not seen.
+        double[] turned = [.. Enumerable.Range(0, 2000).Select(i => i * 0.12)];
+        TighteningTrace trace = TighteningTrace.FromSamples(
+            turned.Select(angle => angle / 60).ToArray(), turned.Select(angle => (angle + 200) % 360).ToArray(), turned.Select(Line).ToArray());
+        Assert.Equal(TraceDoubts.All, trace.Analyze(Options).Doubts);
+    }
+
+    [Fact]
     public void Few_samples_doubt_everything_and_say_so()
     {
         TraceAnalysis analysis = Read(Line, step: 2.5);
