@@ -47,6 +47,9 @@ internal sealed class FootPlan
 
     public bool KeepsRequiredClamp => ByRotation.IsElastic && LeastLeft >= Stated.RequiredClamp;
 
+    /// <summary>A sheet does not advise what holds by less than a hundredth.</summary>
+    private bool KeepsWithReserve => ByRotation.IsElastic && LeastLeft >= Stated.RequiredClamp * 1.01;
+
     /// <summary>What embedding costs where the joint is stiffest.</summary>
     public Force GreatestEmbeddingLoss => Stated.Joint.EmbeddingLossOf(Stated.Embedding) / (1 - _stiffnessError.DecimalFractions);
 
@@ -56,13 +59,13 @@ internal sealed class FootPlan
     /// <summary>What is left of the highest preload, which a joint has that is as stiff as the error permits.</summary>
     public Force MostLeftOf(Force assembly, JointTemperatures temperatures) => assembly - LossOf(temperatures) / (1 - _stiffnessError.DecimalFractions);
 
-    /// <summary>The plan with the greatest error of stiffness, in whole percent, with which the required clamp force is kept; null when none is.</summary>
+    /// <summary>The plan with the greatest error of stiffness, in whole percent, with which the required clamp force is kept and a hundredth more; null when none is.</summary>
     public FootPlan? FirstThatKeeps()
     {
         for (double percent = Math.Floor(_stiffnessError.Percent); percent >= 0; percent--)
         {
             var plan = new FootPlan(Stated, Ratio.FromPercent(percent));
-            if (plan.KeepsRequiredClamp) return plan;
+            if (plan.KeepsWithReserve) return plan;
         }
 
         return null;

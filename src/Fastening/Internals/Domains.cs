@@ -44,6 +44,7 @@ internal static class Domains
     public static readonly Interval DegreesOfFreedomWithDeviation = new(2, 1e9, lowOpen: true);
     public static readonly Interval RelativeDoubt = new(1e-4, 0.7);
     public static readonly Interval Correlation = new(-1, 1);
+    public static readonly Interval FrictionCorrelation = new(0, 1);
     public static readonly Interval Share = new(0, 1);
     public static readonly Interval AngleError = new(0, 45);
     public static readonly Interval Draws = new(1000, 1e8);
@@ -55,7 +56,6 @@ internal static class Domains
     public static readonly Interval Embedding = new(0, 0.01);
     public static readonly Interval Count = new(0, 100);
     public static readonly Interval CountFromOne = new(1, 100);
-    public static readonly Interval FrictionAboveZero = new(1e-4, 2);
     public static readonly Interval Stiffness = new(1e3, 1e14);
     public static readonly Interval PartialFactor = new(1, 10);
     public static readonly Interval SlipFactor = new(1e-4, 1);

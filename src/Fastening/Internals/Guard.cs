@@ -88,6 +88,18 @@ internal static class Guard
         return fraction;
     }
 
+    /// <summary>A share that is nothing or at least a stated percentage: less is a fraction typed for a percentage.</summary>
+    public static double CheckNoneOrAtLeast(Ratio value, in Interval domain, double leastPercent, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double fraction = Check(value, domain, name);
+        if (fraction > 0 && fraction < leastPercent / 100)
+        {
+            RefuseAgainst(name, Si.InPercent(value), FormattableString.Invariant($"0 %, or at least {leastPercent:0.###} %: less looks like a fraction typed for a percentage"));
+        }
+
+        return fraction;
+    }
+
     public static double Check(CoefficientOfThermalExpansion value, in Interval domain, [CallerArgumentExpression(nameof(value))] string name = "")
     {
         double perKelvin = Si.Of(value);

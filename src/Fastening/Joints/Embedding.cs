@@ -51,6 +51,7 @@ public sealed class Embedding
     /// <param name="interfaces">Interfaces between the clamped parts, washers and the part with the tapped hole included.</param>
     /// <returns>The embedding.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not of its enumeration, or a count is outside 0 to 100.</exception>
+    /// <exception cref="ArgumentException">All three counts are 0: there is no published value for no surface.</exception>
     /// <example><code>Embedding.ForRoughness(SurfaceRoughness.Rz10To40, EmbeddingLoad.Axial, threads: 1, bearingFaces: 2, interfaces: 1).Total.Micrometers   // 11</code></example>
     public static Embedding ForRoughness(SurfaceRoughness roughness, EmbeddingLoad load, int threads, int bearingFaces, int interfaces)
     {
@@ -63,6 +64,11 @@ public sealed class Embedding
         Guard.Check(threads, Domains.Count);
         Guard.Check(bearingFaces, Domains.Count);
         Guard.Check(interfaces, Domains.Count);
+        if (threads + bearingFaces + interfaces == 0)
+        {
+            throw new ArgumentException("without a thread, a face or an interface there is no published value; Embedding.None says that nothing embeds.", nameof(interfaces));
+        }
+
         var surfaces = new Surfaces(roughness, load, threads, bearingFaces, interfaces);
         return new Embedding(surfaces.Total(null), surfaces);
     }

@@ -33,7 +33,9 @@ public sealed class JointAssessment
     [
         "bending of the bolt and eccentric clamping or loading",
         "fatigue strength: the permitted amplitude is the one that was stated",
-        "relaxation with time, creep of gaskets and coatings",
+        "relaxation with time, creep of gaskets and coatings, temperatures that were not stated",
+        "loosening by itself under vibration and transverse movement",
+        "corrosion and embrittlement",
         "shear and bearing of the shank",
         "strength of the parts beyond pressure under head and nut and the engaged thread",
         "neighbours tightened later, unless the stated preload counts them",

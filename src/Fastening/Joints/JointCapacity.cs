@@ -94,7 +94,7 @@ public sealed class JointCapacity
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null) => new(this)
         {
             Bolt = new BoltInService(
-                Guard.NotNull(tightening), Guard.NotNull(strength).RequireFor(tightening.Thread, nameof(strength)), Guard.Check(residualTorsion, Domains.Share),
+                Guard.NotNull(tightening), Guard.NotNull(strength).RequireFor(tightening.Thread, nameof(strength)), Guard.CheckNoneOrAtLeast(residualTorsion, Domains.Share, leastPercent: 5),
                 StressedSection.Of(null, tightening.Thread, torsion, waistDiameter), torsion, waistDiameter),
         };
 

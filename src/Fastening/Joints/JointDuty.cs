@@ -89,7 +89,7 @@ public sealed class JointDuty
     /// <summary>The same with a transverse load that friction in the interface must hold (VDI 2230-1:2015 §5.4.1, from memory).</summary>
     /// <param name="load">The load on one bolt.</param>
     /// <param name="slipFaces">Interfaces that share it, q_F: 1 of two plates, 2 of three.</param>
-    /// <param name="lowestFriction">Lowest coefficient of static friction of the interface, 0.0001 to 2; there is no default.</param>
+    /// <param name="lowestFriction">Lowest coefficient of static friction of the interface, 0.0001 to 1; there is no default.</param>
     /// <returns>A new duty.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="ArgumentException">The embedding of the duty is that of a load along the bolt (<see cref="EmbeddingLoad.Axial"/>).</exception>
@@ -97,7 +97,7 @@ public sealed class JointDuty
     public JointDuty WithTransverseLoad(Force load, int slipFaces, double lowestFriction)
     {
         var transverse = new Transverse(
-            Guard.Check(load, Domains.Force), Guard.Check(slipFaces, Domains.CountFromOne), Guard.Check(lowestFriction, Domains.FrictionAboveZero));
+            Guard.Check(load, Domains.Force), Guard.Check(slipFaces, Domains.CountFromOne), Guard.Check(lowestFriction, Domains.SlipFactor));
         if (transverse.Load > 0) RefuseAxialEmbedding(nameof(load));
         return new JointDuty(this, transverse, _twist, RequiredClampSi, Temperatures);
     }
@@ -106,7 +106,7 @@ public sealed class JointDuty
     /// <param name="torque">The torque.</param>
     /// <param name="frictionRadius">Radius r_a at which friction acts.</param>
     /// <param name="slipFaces">Interfaces that share it, q_M.</param>
-    /// <param name="lowestFriction">Lowest coefficient of static friction of the interface, 0.0001 to 2; there is no default.</param>
+    /// <param name="lowestFriction">Lowest coefficient of static friction of the interface, 0.0001 to 1; there is no default.</param>
     /// <returns>A new duty.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <exception cref="ArgumentException">The embedding of the duty is that of a load along the bolt (<see cref="EmbeddingLoad.Axial"/>).</exception>
@@ -115,7 +115,7 @@ public sealed class JointDuty
     {
         var twist = new Twist(
             Guard.Check(torque, Domains.Torque), Guard.Check(frictionRadius, Domains.Length),
-            Guard.Check(slipFaces, Domains.CountFromOne), Guard.Check(lowestFriction, Domains.FrictionAboveZero));
+            Guard.Check(slipFaces, Domains.CountFromOne), Guard.Check(lowestFriction, Domains.SlipFactor));
         if (twist.Torque > 0) RefuseAxialEmbedding(nameof(torque));
         return new JointDuty(this, _transverse, twist, RequiredClampSi, Temperatures);
     }

@@ -6,7 +6,7 @@ namespace Fastening;
 /// <summary>Lowest and highest preload after a snug torque and a rotation, as the tool leaves the fastener.</summary>
 /// <remarks>Not counted: embedding, relaxation, neighbours tightened later, faces that are not in full contact.</remarks>
 /// <example><code>PreloadRangeAfterRotation range = tightening.PreloadRangeAt(Angle.FromDegrees(60), friction);
-/// Console.WriteLine(range);      // 130.89 … 138.496 kN, elastic, stiffness as calculated, before embedding</code></example>
+/// Console.WriteLine(range);      // 130.89 … 138.496 kN, elastic, stiffness as calculated, before embedding, relaxation and the tightening of neighbours</code></example>
 public sealed class PreloadRangeAfterRotation
 {
     internal PreloadRangeAfterRotation(PreloadAfterRotation lowest, PreloadAfterRotation highest, Ratio? stiffnessError)
@@ -42,7 +42,7 @@ public sealed class PreloadRangeAfterRotation
 
     /// <inheritdoc />
     public override string ToString() =>
-        $"{Range}, {(IsElastic ? "elastic" : "the highest is above the elastic limit: the joint yields first")}, {StiffnessText}, before embedding";
+        $"{Range}, {(IsElastic ? "elastic" : "the highest is above the elastic limit: the joint yields first")}, {StiffnessText}, before embedding, relaxation and the tightening of neighbours";
 
     private string StiffnessText => StiffnessError is Ratio error
         ? FormattableString.Invariant($"stiffness of the joint ±{error.Percent:0.###} %")

@@ -142,12 +142,12 @@ public sealed partial class RotationTightening
     /// range counts the wider, resiliences of (1 − e)…1/(1 − e) times the calculated one. A single answer, such as <see cref="PreloadAt"/>, keeps the
     /// stiffness as calculated.
     /// </remarks>
-    /// <param name="atMost">Greatest relative error of the stiffness, or of δ_S + δ_P, either way: 0 % to 90 %.</param>
+    /// <param name="atMost">Greatest relative error of the stiffness, or of δ_S + δ_P, either way: 0 %, or 1 % to 90 %.</param>
     /// <returns>A new tightening.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="atMost"/> is outside its domain.</exception>
     /// <example><code>tightening.WithStiffnessError(Ratio.FromPercent(16)).PreloadRangeAt(Angle.FromDegrees(60), friction)</code></example>
     public RotationTightening WithStiffnessError(Ratio atMost) =>
-        new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, _tool, Guard.Check(atMost, Domains.StiffnessError), _resilienceFactor);
+        new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, _tool, Guard.CheckNoneOrAtLeast(atMost, Domains.StiffnessError, leastPercent: 1), _resilienceFactor);
 
     /// <summary>What is there after a rotation past snug.</summary>
     /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>

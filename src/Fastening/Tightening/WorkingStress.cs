@@ -33,7 +33,7 @@ public sealed class WorkingStress
     /// <param name="model">The model by which the bolt was tightened.</param>
     /// <param name="assemblyPreload">The preload at which tightening ended, which sets the torsion.</param>
     /// <param name="boltForce">The force in the bolt in service.</param>
-    /// <param name="residualTorsion">Share k_τ of the torsion that stays, 0 to 100 %; there is no default.</param>
+    /// <param name="residualTorsion">Share k_τ of the torsion that stays: 0 %, or 5 % to 100 %; there is no default.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The three stresses.</returns>
@@ -45,7 +45,7 @@ public sealed class WorkingStress
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         double preload = Guard.Check(assemblyPreload, Domains.Force), force = Guard.Check(boltForce, Domains.Force);
-        double share = Guard.Check(residualTorsion, Domains.Share);
+        double share = Guard.CheckNoneOrAtLeast(residualTorsion, Domains.Share, leastPercent: 5);
         StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
         (double tension, double twist, double equivalent) = Compute(null, section, model, model.ShankArm, preload, force, share);
         return new WorkingStress(tension, twist, equivalent);
@@ -55,7 +55,7 @@ public sealed class WorkingStress
     /// <param name="model">The model by which the bolt was tightened.</param>
     /// <param name="assemblyPreload">The preload at which tightening ended, which sets the torsion.</param>
     /// <param name="boltForce">The force in the bolt in service.</param>
-    /// <param name="residualTorsion">Share k_τ of the torsion that stays, 0 to 100 %.</param>
+    /// <param name="residualTorsion">Share k_τ of the torsion that stays: 0 %, or 5 % to 100 %.</param>
     /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The steps.</returns>
@@ -67,7 +67,7 @@ public sealed class WorkingStress
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
         double preload = Guard.Check(assemblyPreload, Domains.Force), force = Guard.Check(boltForce, Domains.Force);
-        double share = Guard.Check(residualTorsion, Domains.Share);
+        double share = Guard.CheckNoneOrAtLeast(residualTorsion, Domains.Share, leastPercent: 5);
         var work = new Derivation("Stress in service");
         double arm = ThreadArm(work, Guard.NotNull(model));
         Compute(work, StressedSection.Of(work, model.Thread, torsion, waistDiameter), model, arm, preload, force, share);

@@ -22,11 +22,11 @@ public sealed class FrictionCorrelation
     public double Coefficient { get; }
 
     /// <summary>A correlation from tests of the friction.</summary>
-    /// <param name="coefficient">r, −1 to 1.</param>
+    /// <param name="coefficient">r, 0 to 1. Less than 0 would narrow the band, and no published test is known here that shows it.</param>
     /// <returns>The correlation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coefficient"/> is outside its domain.</exception>
     /// <example><code>FrictionCorrelation.Of(0.8)     // one paste on thread and head, from tests</code></example>
-    public static FrictionCorrelation Of(double coefficient) => new(Guard.Check(coefficient, Domains.Correlation));
+    public static FrictionCorrelation Of(double coefficient) => new(Guard.Check(coefficient, Domains.FrictionCorrelation));
 
     /// <inheritdoc />
     public override string ToString() => Coefficient switch

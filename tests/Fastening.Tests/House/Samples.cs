@@ -98,6 +98,7 @@ internal static partial class Samples
         [(typeof(double), "tighteningFactor")] = 1.6,
         [(typeof(double), "value")] = 85.0,
         [(typeof(Ratio), "utilisation")] = Ratio.FromPercent(90),
+        [(typeof(Ratio), "residualTorsion")] = Ratio.FromPercent(50),
         [(typeof(string), "designation")] = "M16",
         [(typeof(string), "name")] = "36 % nickel steel",
     };

@@ -40,6 +40,7 @@ public class FrictionCorrelationTests
         Assert.Contains("; thread and bearing friction fully correlated; not covered", Text(FrictionCorrelation.Full), StringComparison.Ordinal);
         Assert.Contains("; thread and bearing friction correlated, r 0.8; not covered", Text(FrictionCorrelation.Of(0.8)), StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => FrictionCorrelation.Of(1.01));
+        Assert.Throws<ArgumentOutOfRangeException>(() => FrictionCorrelation.Of(-0.01));
         Assert.Throws<ArgumentNullException>(() => new PreloadBandInputs(Model, Exact, Friction, null!));
     }
 }
