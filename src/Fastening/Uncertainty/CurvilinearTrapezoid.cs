@@ -1,7 +1,7 @@
 namespace Fastening;
 
 /// <summary>
-/// Uniform between −w and w with w itself uniform from 1 − q to 1 + q (JCGM 101:2008 §6.4.3.2): flat in the middle, logarithmic flanks.
+/// Uniform between −w and w with w itself uniform from 1 − q to 1 + q (JCGM 101:2008 §6.4.3.2, from memory): flat in the middle, logarithmic flanks.
 /// </summary>
 internal static class CurvilinearTrapezoid
 {

@@ -77,7 +77,7 @@ internal sealed class InputSampler
         if (input.WidthDoubt > 0) Widen(random, column, middle, input.WidthDoubt);
     }
 
-    /// <summary>The limits a ± d as JCGM 101:2008 §6.4.3.4 draws them about a middle that stands; all shapes scale with them.</summary>
+    /// <summary>The limits a ± d as JCGM 101:2008 §6.4.3.4 (from memory) draws them about a middle that stands; all shapes scale with them.</summary>
     private static void Widen(RandomStream random, Span<double> column, double middle, double doubt)
     {
         for (int i = 0; i < column.Length; i++) column[i] = middle + (column[i] - middle) * (1 + doubt * (2 * random.Uniform() - 1));

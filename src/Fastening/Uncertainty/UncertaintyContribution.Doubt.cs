@@ -8,7 +8,7 @@ public sealed partial class UncertaintyContribution
 {
     /// <summary>
     /// Standard deviation of the values as <see cref="MonteCarlo"/> draws them; null where there is none. It is u, but u√(ν/(ν − 2)) for
-    /// Student's t of scale u and for readings (none up to ν = 2; JCGM 101:2008 §6.4.9.4), and u√(1 + q²/3) for limits of doubtful width,
+    /// Student's t of scale u and for readings (none up to ν = 2; JCGM 101:2008 §6.4.9.4, from memory), and u√(1 + q²/3) for limits of doubtful width,
     /// q = 1/√(2ν) (§6.4.3.3).
     /// </summary>
     public double? DrawnStandardDeviation => Distribution switch
@@ -34,7 +34,7 @@ public sealed partial class UncertaintyContribution
     private bool HasLimits => Distribution is UncertaintyDistribution.Rectangular or UncertaintyDistribution.Triangular
         or UncertaintyDistribution.Arcsine or UncertaintyDistribution.Trapezoidal;
 
-    /// <summary>Student's t whose scale is u, as the s/√n of a mean or the U/k of a certificate that states ν (JCGM 101:2008 §6.4.9.2, §6.4.9.7).</summary>
+    /// <summary>Student's t whose scale is u, as the s/√n of a mean or the U/k of a certificate that states ν (JCGM 101:2008 §6.4.9.2 and §6.4.9.7, from memory).</summary>
     /// <param name="name">The name.</param>
     /// <param name="value">Best value.</param>
     /// <param name="scale">Scale of t, 0 or more. It is the u of a budget; the draws have the standard deviation u√(ν/(ν − 2)).</param>
@@ -48,7 +48,7 @@ public sealed partial class UncertaintyContribution
     public static UncertaintyContribution StudentByScale(string name, double value, double scale, double degreesOfFreedom) =>
         Normal(name, value, Guard.Check(scale, Domains.Uncertainty)).WithDegreesOfFreedom(degreesOfFreedom);
 
-    /// <summary>Student's t whose standard deviation is u: its scale is u√((ν − 2)/ν) (JCGM 101:2008 §6.4.9.4).</summary>
+    /// <summary>Student's t whose standard deviation is u: its scale is u√((ν − 2)/ν) (JCGM 101:2008 §6.4.9.4, from memory).</summary>
     /// <param name="name">The name.</param>
     /// <param name="value">Best value.</param>
     /// <param name="standardDeviation">Standard deviation of the values, 0 or more; the u of a budget.</param>
@@ -71,7 +71,7 @@ public sealed partial class UncertaintyContribution
     /// <param name="degreesOfFreedom">ν, 1 or more; it need not be whole. Without this call it is infinite, except for readings.</param>
     /// <returns>
     /// A new input. Monte Carlo then draws a normal input as Student's t of scale u, and a bounded one with limits of doubtful width: the
-    /// half width first, within a(1 ± 1/√(2ν)), then the value between. For a rectangle that is JCGM 101:2008 §6.4.3; for the other shapes
+    /// half width first, within a(1 ± 1/√(2ν)), then the value between. For a rectangle that is JCGM 101:2008 §6.4.3 (from memory); for the other shapes
     /// it is done alike, without a source.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="degreesOfFreedom"/> is outside its domain.</exception>
@@ -96,7 +96,7 @@ public sealed partial class UncertaintyContribution
 
     /// <summary>The same input when its standard uncertainty is itself doubtful: ν = ½(Δu/u)⁻² (JCGM 100:2008 G.4.2).</summary>
     /// <param name="relativeDoubt">
-    /// Δu/u, 0.01 to 70 %: 25 % says that u may be a quarter off. Of limits a ± d it is d/a, and Monte Carlo draws the limits so (JCGM 101:2008 §6.4.3).
+    /// Δu/u, 0.01 to 70 %: 25 % says that u may be a quarter off. Of limits a ± d it is d/a, and Monte Carlo draws the limits so (JCGM 101:2008 §6.4.3, from memory).
     /// </param>
     /// <returns>A new input, as <see cref="WithDegreesOfFreedom"/> makes it.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="relativeDoubt"/> is outside its domain.</exception>

@@ -142,7 +142,7 @@ public sealed partial class UncertaintyContribution
         Guard.Check(halfWidth, Domains.Uncertainty),
         Guard.Check(flatShare, Domains.Share));
 
-    /// <summary>The mean of repeated readings (Type A): u = s/√n with ν = n − 1; u is the scale of Student's t in Monte Carlo (JCGM 101:2008 §6.4.9.2).</summary>
+    /// <summary>The mean of repeated readings (Type A): u = s/√n with ν = n − 1; u is the scale of Student's t in Monte Carlo (JCGM 101:2008 §6.4.9.2, from memory).</summary>
     /// <param name="name">The name.</param>
     /// <param name="readings">Two readings or more, taken independently under the same conditions.</param>
     /// <returns>The input.</returns>

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Fastening.Tests.Uncertainty;
 
-/// <summary>Limits that are known to so much only: drawn first, then the value between them (JCGM 101:2008 §6.4.3).</summary>
+/// <summary>Limits that are known to so much only: drawn first, then the value between them (JCGM 101:2008 §6.4.3, from memory).</summary>
 public class DoubtfulWidthTests
 {
     private const int Draws = 400_000;
