@@ -58,7 +58,12 @@ public sealed class PlausibilityRemark
     internal static IReadOnlyList<PlausibilityRemark> Of(PlausibleRange range, double value) =>
         range.Contains(value) ? [] : Array.AsReadOnly([new PlausibilityRemark(range, value)]);
 
-    /// <summary>Without an allocation when one list is empty.</summary>
+    /// <summary>Each remark once. Without an allocation when one list is empty.</summary>
     internal static IReadOnlyList<PlausibilityRemark> Join(IReadOnlyList<PlausibilityRemark> first, IReadOnlyList<PlausibilityRemark> second) =>
-        first.Count == 0 ? second : second.Count == 0 ? first : Array.AsReadOnly([.. first, .. second]);
+        first.Count == 0 ? second : second.Count == 0 ? first : Union(first, second);
+
+    private static IReadOnlyList<PlausibilityRemark> Union(IReadOnlyList<PlausibilityRemark> first, IReadOnlyList<PlausibilityRemark> second) =>
+        Array.AsReadOnly([.. first, .. second.Where(remark => !first.Any(remark.Repeats))]);
+
+    private bool Repeats(PlausibilityRemark other) => Kind == other.Kind && Value.Equals(other.Value);
 }

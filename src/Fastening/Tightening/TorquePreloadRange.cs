@@ -44,6 +44,10 @@ public sealed class TorquePreloadRange
     /// <summary>Highest prevailing torque.</summary>
     public Torque HighestPrevailingTorque => Si.Torque(_prevailing.High);
 
+    /// <summary>What is unusual in the range of friction, or of nut factors; the range is used all the same.</summary>
+    /// <example><code>TorquePreloadRange.OfNutFactor(0.012, 0.2, Length.FromMillimeters(16)).Remarks.Count   // 1</code></example>
+    public IReadOnlyList<PlausibilityRemark> Remarks => _friction?.Remarks ?? NutFactorRemarks(_nutFactor.Low, _nutFactor.High);
+
     /// <summary>The corner with the most preload at a torque: friction and prevailing torque lowest.</summary>
     public TorquePreloadModel MostPreload => Corner(high: false);
 
@@ -128,7 +132,7 @@ public sealed class TorquePreloadRange
     {
         string prevailing = _prevailing.High > 0 ? FormattableString.Invariant($", prevailing {_prevailing.Low:0.###}…{_prevailing.High:0.###} N·m") : "";
         return _model is null
-            ? FormattableString.Invariant($"K {_nutFactor.Low:0.####}…{_nutFactor.High:0.####}, d {_nutFactor.Diameter * 1e3:0.###} mm") + prevailing
+            ? FormattableString.Invariant($"K {_nutFactor.Low:0.####}…{_nutFactor.High:0.####}, d {_nutFactor.Diameter * 1e3:0.###} mm") + prevailing + PlausibilityRemark.Mention(Remarks)
             : $"{_model.Thread}, {_model.Bearing}, {_friction}, {_model.Convention.Name}{prevailing}";
     }
 
@@ -140,6 +144,9 @@ public sealed class TorquePreloadRange
             .WithFriction(new FrictionCoefficients((highThread ? _friction!.High : _friction!.Low).Thread, _friction.Low.Bearing))
             .WithPrevailing(highPrevailing ? HighestPrevailingTorque : LowestPrevailingTorque);
     }
+
+    internal static IReadOnlyList<PlausibilityRemark> NutFactorRemarks(double low, double high) => PlausibilityRemark.Join(
+        PlausibilityRemark.Of(PlausibleRange.NutFactor, low), PlausibilityRemark.Of(PlausibleRange.NutFactor, high));
 
     private static double ArmAt(FrictionTorqueModel model, FrictionCoefficients friction) =>
         TorqueArms.Tightening(null, model.Thread, model.Bearing, friction, model.Convention).Total;

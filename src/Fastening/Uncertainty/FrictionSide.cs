@@ -8,6 +8,9 @@ internal abstract class FrictionSide
 {
     public abstract double Middle { get; }
 
+    /// <summary>What is unusual in the range.</summary>
+    public abstract IReadOnlyList<PlausibilityRemark> Remarks { get; }
+
     /// <summary>κ of a block of draws, in metres.</summary>
     public abstract void Fill(double[] columns, Span<double> arms);
 
@@ -24,6 +27,8 @@ internal abstract class FrictionSide
         private readonly BandInput _factor = new("K", low, high, shape);
 
         public override double Middle => Arm(_factor.Middle);
+
+        public override IReadOnlyList<PlausibilityRemark> Remarks => TorquePreloadRange.NutFactorRemarks(_factor.Low, _factor.High);
 
         public override void Fill(double[] columns, Span<double> arms)
         {
@@ -55,6 +60,7 @@ internal abstract class FrictionSide
 
         public OfCoefficients(FrictionTorqueModel model, FrictionRange range, ScatterShape shape, double diameterError)
         {
+            Remarks = range.Remarks;
             _plane = InclinedPlane.Of(null, model.Thread, model.Convention);
             _form = model.Convention.Form;
             _pitch = model.Thread.PitchSi;
@@ -69,6 +75,8 @@ internal abstract class FrictionSide
         public static (string Thread, string Bearing) Names => ("µ_th", "µ_b");
 
         public override double Middle => Arm(_thread.Middle, _bearing.Middle, _bearingDiameter.Middle);
+
+        public override IReadOnlyList<PlausibilityRemark> Remarks { get; }
 
         /// <summary>A draw of a normal friction below zero counts as no friction.</summary>
         public override void Fill(double[] columns, Span<double> arms)

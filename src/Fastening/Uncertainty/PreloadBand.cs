@@ -21,9 +21,10 @@ public sealed class PreloadBand
     private readonly double _nominal;
     private readonly double _armUncertainty;
 
-    private PreloadBand(PreloadChain chain, MonteCarloResult draws, FrictionCorrelation? correlation)
+    private PreloadBand(PreloadChain chain, MonteCarloResult draws, PreloadBandInputs inputs)
     {
-        FrictionCorrelation = correlation;
+        FrictionCorrelation = inputs.FrictionCorrelation;
+        Remarks = inputs.Remarks;
         Budget = chain.Budget;
         Draws = draws;
         _nominal = chain.Middle;
@@ -37,6 +38,10 @@ public sealed class PreloadBand
 
     /// <summary>How thread and bearing friction were taken to vary together; null with a nut factor. The statistical figures hold for this alone.</summary>
     public FrictionCorrelation? FrictionCorrelation { get; }
+
+    /// <summary>What is unusual in the inputs: see <see cref="PreloadBandInputs.Remarks"/>.</summary>
+    /// <example><code>foreach (PlausibilityRemark remark in band.Remarks) Console.WriteLine(remark);</code></example>
+    public IReadOnlyList<PlausibilityRemark> Remarks { get; }
 
     /// <summary>What neither band covers: it comes after the tool, or was not stated as an input.</summary>
     public static IReadOnlyList<string> NotCovered { get; } = Array.AsReadOnly(
@@ -105,7 +110,7 @@ public sealed class PreloadBand
     public static PreloadBand Evaluate(PreloadBandInputs inputs, MonteCarlo monteCarlo)
     {
         PreloadChain chain = Guard.NotNull(inputs).Chain();
-        return new PreloadBand(chain, Guard.NotNull(monteCarlo).Run(chain.Budget), inputs.FrictionCorrelation);
+        return new PreloadBand(chain, Guard.NotNull(monteCarlo).Run(chain.Budget), inputs);
     }
 
     /// <summary>The preloads of a stated share of the joints, as many below as above.</summary>
@@ -131,7 +136,7 @@ public sealed class PreloadBand
 
     /// <inheritdoc />
     public override string ToString() =>
-        $"worst case {WorstCase}{Factor(WorstCase)}; 95 % of joints {Statistical}{Factor(Statistical)}; {Dominating.Name} dominates{(FrictionCorrelation is null ? "" : $"; {FrictionCorrelation}")}; not covered: {string.Join("; ", NotCovered)}";
+        $"worst case {WorstCase}{Factor(WorstCase)}; 95 % of joints {Statistical}{Factor(Statistical)}; {Dominating.Name} dominates{(FrictionCorrelation is null ? "" : $"; {FrictionCorrelation}")}; not covered: {string.Join("; ", NotCovered)}{PlausibilityRemark.Mention(Remarks)}";
 
     private static string Factor(PreloadRange range) =>
         range.TighteningFactor is double factor ? FormattableString.Invariant($" (α_A {factor:0.00})") : "";

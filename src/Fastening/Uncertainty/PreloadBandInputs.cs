@@ -101,6 +101,10 @@ public sealed class PreloadBandInputs
     /// <summary>How thread and bearing friction vary together; null with a nut factor. The worst case takes both at the same end anyway.</summary>
     public FrictionCorrelation? FrictionCorrelation { get; private init; }
 
+    /// <summary>What is unusual in the friction or the nut factors, and in the geometry of the wrench; calculated with all the same.</summary>
+    /// <example><code>foreach (PlausibilityRemark remark in inputs.Remarks) Console.WriteLine(remark);</code></example>
+    public IReadOnlyList<PlausibilityRemark> Remarks => PlausibilityRemark.Join(_friction(this).Remarks, _wrench?.Remarks ?? []);
+
     internal double PrevailingLow { get; private init; }
 
     internal double PrevailingHigh { get; private init; }

@@ -9,7 +9,10 @@ internal static class GuaranteeReason
 {
     private const int Digits = 6;
 
-    public static string For(GuaranteedSetting found, WrenchChain chain) => found.Obstacle switch
+    public static string For(GuaranteedSetting found, WrenchChain chain) =>
+        Outcome(found, chain) + NotCounted(chain.Wrench) + PlausibilityRemark.Mention(found.Remarks);
+
+    private static string Outcome(GuaranteedSetting found, WrenchChain chain) => found.Obstacle switch
     {
         SettingObstacle.None => Fits(found, chain.Wrench),
         SettingObstacle.Accuracy => $"No setting fits: {Scatter(chain)} the wrench scatters over more than {Limits(found.Required, chain.Wrench)}. {Remedies(found, chain)}",
@@ -22,6 +25,9 @@ internal static class GuaranteeReason
         $"Every setting {(found.Window!.Limits.IsOneSided ? "of" : "in")} {Limits(found.Window!, wrench)} gives the fastener {Within(found, wrench)}, within the required {Limits(found.Required, wrench)}."
         + (wrench.Maximum is null ? " The range of the wrench was not stated, so it was not checked." : "")
         + (wrench.Resolution is null ? " The step of the display was not stated: round inward." : "");
+
+    private static string NotCounted(TorqueWrench wrench) =>
+        wrench.Adapters.Count == 0 ? "" : " Not counted: the hand off its place, an adapter off its angle.";
 
     private static string Scatter(WrenchChain chain) => FormattableString.Invariant(
         $"with an accuracy of ±{chain.Accuracy * 100:0.###} % and a calibration uncertainty of ±{chain.Uncertainty * 100:0.###} %");

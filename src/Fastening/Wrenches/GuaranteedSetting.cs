@@ -53,6 +53,10 @@ public sealed class GuaranteedSetting
     /// <summary>The result in words: one sentence, and when nothing fits what would make it fit.</summary>
     public string Reason { get; }
 
+    /// <summary>What is unusual in the geometry of the wrench; calculated with all the same.</summary>
+    /// <example><code>foreach (PlausibilityRemark remark in guaranteed.Remarks) Console.WriteLine(remark);</code></example>
+    public IReadOnlyList<PlausibilityRemark> Remarks => _chain.Wrench.Remarks;
+
     /// <summary>The largest accuracy a with which at least one setting fits, range, display and calibration as they are; null when not even a perfect wrench does.</summary>
     public Ratio? RequiredAccuracy { get; }
 

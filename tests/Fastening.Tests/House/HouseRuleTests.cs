@@ -21,7 +21,7 @@ public class HouseRuleTests
         ["Wrenches"] = ["Tolerances", "Plausibility"],
         ["Joints"] = ["Threads", "Materials", "Friction", "Tightening"],
         ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Traces", "Wrenches", "Threads", "Materials", "Friction"],
-        ["Uncertainty"] = ["Threads", "Materials", "Friction", "Tightening", "Wrenches", "Tolerances", "Joints", "Rotation"],
+        ["Uncertainty"] = ["Threads", "Materials", "Friction", "Tightening", "Wrenches", "Tolerances", "Joints", "Rotation", "Plausibility"],
         ["Quality"] = ["Tolerances"],
         ["Procedures"] = ["Tolerances", "Rotation", "Wrenches", "Quality"],
         ["Traces"] = ["Tightening", "Friction", "Threads", "Joints"],

@@ -129,7 +129,8 @@ public class GuaranteedSettingTests
         Assert.Equal(130, inFives.Window!.Lower!.Value.NewtonMeters);
         Assert.Equal(130, inFives.Window.Upper!.Value.NewtonMeters);
         Assert.Equal(
-            "Every setting in 130 N·m to 130 N·m gives the fastener 154.761 N·m to 171.053 N·m, within the required 150 N·m to 175 N·m.", inFives.Reason);
+            "Every setting in 130 N·m to 130 N·m gives the fastener 154.761 N·m to 171.053 N·m, within the required 150 N·m to 175 N·m."
+            + " Not counted: the hand off its place, an adapter off its angle.", inFives.Reason);
     }
 
     [Fact]
