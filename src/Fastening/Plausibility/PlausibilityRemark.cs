@@ -62,7 +62,7 @@ public sealed class PlausibilityRemark
     internal static IReadOnlyList<PlausibilityRemark> Join(IReadOnlyList<PlausibilityRemark> first, IReadOnlyList<PlausibilityRemark> second) =>
         first.Count == 0 ? second : second.Count == 0 ? first : Union(first, second);
 
-    private static IReadOnlyList<PlausibilityRemark> Union(IReadOnlyList<PlausibilityRemark> first, IReadOnlyList<PlausibilityRemark> second) =>
+    private static System.Collections.ObjectModel.ReadOnlyCollection<PlausibilityRemark> Union(IReadOnlyList<PlausibilityRemark> first, IReadOnlyList<PlausibilityRemark> second) =>
         Array.AsReadOnly([.. first, .. second.Where(remark => !first.Any(remark.Repeats))]);
 
     private bool Repeats(PlausibilityRemark other) => Kind == other.Kind && Value.Equals(other.Value);
