@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace Fastening.Internals;
 
@@ -14,12 +15,12 @@ internal static class Si
     // Beyond every domain in every unit, and so far from the end of a double that no unit's factor takes it over.
     private const double Furthest = 1e250;
 
-    public static double Of(Length value) => IsConvertible(value.Value) ? value.Meters : Beyond(value.Value);
-    public static double Of(Torque value) => IsConvertible(value.Value) ? value.NewtonMeters : Beyond(value.Value);
-    public static double Of(Force value) => IsConvertible(value.Value) ? value.Newtons : Beyond(value.Value);
+    public static double Of(Length value) => value.Unit == LengthUnit.Meter ? value.Value : Converted(value);
+    public static double Of(Torque value) => value.Unit == TorqueUnit.NewtonMeter ? value.Value : Converted(value);
+    public static double Of(Force value) => value.Unit == ForceUnit.Newton ? value.Value : Converted(value);
     public static double Of(Area value) => IsConvertible(value.Value) ? value.SquareMeters : Beyond(value.Value);
     public static double Of(Pressure value) => IsConvertible(value.Value) ? value.Pascals : Beyond(value.Value);
-    public static double Of(Angle value) => IsConvertible(value.Value) ? value.Degrees : Beyond(value.Value);
+    public static double Of(Angle value) => value.Unit == AngleUnit.Degree ? value.Value : Converted(value);
     public static double Of(Duration value) => IsConvertible(value.Value) ? value.Seconds : Beyond(value.Value);
     public static double Of(RotationalSpeed value) => IsConvertible(value.Value) ? value.DegreesPerSecond : Beyond(value.Value);
     public static double Of(Ratio value) => IsConvertible(value.Value) ? value.DecimalFractions : Beyond(value.Value);
@@ -31,6 +32,13 @@ internal static class Si
 
     /// <summary>In degrees Celsius, the unit of every table of the trade and exact there.</summary>
     public static double Of(Temperature value) => IsConvertible(value.Value) ? value.DegreesCelsius : Beyond(value.Value);
+
+    // The quantities of hot calls: in their own unit there is nothing to convert, and nothing to overflow.
+    private static double Converted(Length value) => IsConvertible(value.Value) ? value.Meters : Beyond(value.Value);
+    private static double Converted(Torque value) => IsConvertible(value.Value) ? value.NewtonMeters : Beyond(value.Value);
+    private static double Converted(Force value) => IsConvertible(value.Value) ? value.Newtons : Beyond(value.Value);
+    private static double Converted(Angle value) => IsConvertible(value.Value) ? value.Degrees : Beyond(value.Value);
+
     public static double Millimeters(Length value) => IsConvertible(value.Value) ? value.Millimeters : Beyond(value.Value);
     public static double Radians(Angle value) => Of(value) * RadiansPerDegree;
     public static double ToRadians(double degrees) => degrees * RadiansPerDegree;

@@ -31,7 +31,8 @@ public sealed class ElasticRegion
     /// <summary>Slope of the line, torque per angle.</summary>
     public RotationalStiffness Slope { get; }
 
-    /// <summary>Standard error of the slope.</summary>
+    /// <summary>Standard error of the slope, from the scatter about the line only.</summary>
+    /// <remarks>It does not say how sure the line is: waves on the rise, a bend or a wrong choice of the region can move the slope by many standard errors.</remarks>
     public RotationalStiffness SlopeStandardError { get; }
 
     /// <summary>Standard deviation about the line of the samples that turned the fastener on, from their mean distance.</summary>

@@ -58,6 +58,6 @@ public enum TraceRemarkKind : byte
     /// <summary>The record turns in the loosening sense, or its torque is mainly negative: it is not read as a tightening. Doubts: all.</summary>
     WrongSense = 18,
 
-    /// <summary>The angle steps back by more than half a turn between two samples: it counts to 360° and begins again. The furthest angle is no shut-off. Doubts: all.</summary>
+    /// <summary>The angle steps back by more than half a turn between two samples, and the record ends more than half a turn behind its shut-off: the angle counts to 360° and begins again. The furthest angle is no shut-off. A record that turns on to within half a turn of it is not told. Doubts: all.</summary>
     AngleWraps = 19,
 }
