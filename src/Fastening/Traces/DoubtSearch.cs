@@ -1,3 +1,5 @@
+using Fastening.Internals;
+
 namespace Fastening;
 
 /// <summary>What makes the findings of a curve doubtful, and where: each doubt as a remark that names the findings.</summary>
@@ -65,6 +67,7 @@ internal readonly ref struct DoubtSearch
         if (Broken(elastic, rise, runDown?.EndStep ?? 0) is >= 0 and int broken) found.Add((TraceRemarkKind.BrokenRise, broken, OfLine));
         if (OtherLine(elastic, rise, verdict) is >= 0 and int other) found.Add((TraceRemarkKind.OtherLine, other, TraceDoubts.Yield));
         if (Untold(elastic, rise, verdict) is >= 0 and int untold) found.Add((TraceRemarkKind.YieldUntold, untold, TraceDoubts.Yield));
+        if (verdict.Onset is double onset && Held((int)onset) is >= 0 and int held) found.Add((TraceRemarkKind.HeldTorque, held, TraceDoubts.Yield));
         if (_options.SnugTorque is null && snug is double step && rise.ShareAt(_curve.Level((int)step)) > SnugShare) found.Add((TraceRemarkKind.SnugOnRise, (int)step, TraceDoubts.Snug));
         if (runDown is RunDownFit run && (run.Drift > Drift * rise.Height || run.IsRising))
         {
@@ -109,6 +112,20 @@ internal readonly ref struct DoubtSearch
             bool isBeside = _curve.Slope(k) > least && Math.Abs(_curve.Level(k) - elastic.Line.At(_curve.AngleAt(k))) > beside;
             steep = isBeside ? steep + 1 : 0;
             if (steep >= SmoothedCurve.StepsPerWindow) return k;
+        }
+
+        return -1;
+    }
+
+    /// <summary>The step from which, past a yield, the torque is the very same over a quarter of a window: no fastener and no sensor within its range does that. −1: none.</summary>
+    private int Held(int onset)
+    {
+        ReadOnlySpan<double> torques = _curve.Bins.Torques;
+        int same = 0;
+        for (int k = onset + 1; k < Math.Min(_curve.Steps, torques.Length); k++)
+        {
+            same = Math.Abs(torques[k] - torques[k - 1]) <= Tolerance.Widening * torques[k] ? same + 1 : 0;
+            if (same >= SmoothedCurve.Quarter) return k - same;
         }
 
         return -1;

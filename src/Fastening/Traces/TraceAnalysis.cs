@@ -80,7 +80,7 @@ public sealed partial class TraceAnalysis
     /// <example><code>if (analysis.Has(TraceRemarkKind.Reversal)) Console.WriteLine("turned back before shut-off");</code></example>
     public bool Has(TraceRemarkKind kind)
     {
-        if (kind is < TraceRemarkKind.NoElasticRegion or > TraceRemarkKind.AngleWraps) Guard.RefuseAgainst(nameof(kind), (double)kind, "one of the kinds of remark");
+        if (kind is < TraceRemarkKind.NoElasticRegion or > TraceRemarkKind.HeldTorque) Guard.RefuseAgainst(nameof(kind), (double)kind, "one of the kinds of remark");
         foreach (TraceRemark remark in Remarks)
         {
             if (remark.Kind == kind) return true;

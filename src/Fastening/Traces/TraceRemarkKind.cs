@@ -60,4 +60,7 @@ public enum TraceRemarkKind : byte
 
     /// <summary>The angle steps back by more than half a turn between two samples, and the record ends more than half a turn behind its shut-off: the angle counts to 360° and begins again. The furthest angle is no shut-off. A record that turns on to within half a turn of it is not told. Doubts: all.</summary>
     AngleWraps = 19,
+
+    /// <summary>Past the yield onset the torque stays the very same over a quarter of a smoothing window, as a sensor at the end of its range or a held torque shows. Doubts: yield.</summary>
+    HeldTorque = 20,
 }

@@ -23,6 +23,7 @@ internal static class TraceRemarkText
         TraceRemarkKind.FewSamples => "few samples",
         TraceRemarkKind.FallsAway => "torque falls away",
         TraceRemarkKind.WrongSense => "loosening sense",
+        TraceRemarkKind.HeldTorque => "held torque",
         _ => "angle begins again",
     };
 
@@ -51,6 +52,7 @@ internal static class TraceRemarkText
         TraceRemarkKind.FewSamples => "record at least four samples with different angles per smoothing window",
         TraceRemarkKind.WrongSense => "count angle and torque positive in the tightening sense; a loosening is not read",
         TraceRemarkKind.AngleWraps => "record the angle without starting again at a full turn, or add the full turns",
+        TraceRemarkKind.HeldTorque => "check the range of the sensor and the setting of the tool: a torque that is held looks like yield",
         _ => null,
     };
 }

@@ -20,6 +20,29 @@ public class TraceDoubtTests
         Assert.Contains("yield cannot be told", analysis.ToString(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(30)]
+    [InlineData(44)]
+    public void A_torque_cut_flat_is_given_as_yield_in_doubt(double limit)
+    {
+        var random = new Random(7);
+        TraceAnalysis analysis = Read(angle => Math.Min(Line(angle) + 0.3 * (random.NextDouble() - 0.5), limit), end: 230);
+        TraceRemark held = analysis.Remarks.Single(remark => remark.Kind == TraceRemarkKind.HeldTorque);
+        Assert.Equal(TraceDoubts.Yield, held.Doubts);
+        Assert.True((analysis.Doubts & TraceDoubts.Yield) != 0);
+        Assert.Equal(150 + (limit - 4) / 0.8, held.At.Angle!.Value.Degrees, 3.0);
+        Assert.Contains("range of the sensor", held.Advice, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_flat_top_that_a_sensor_within_its_range_shows_is_not_held()
+    {
+        var random = new Random(7);
+        TraceAnalysis analysis = Read(angle => Math.Min(Line(angle), 44) + 0.3 * (random.NextDouble() - 0.5), end: 230);
+        Assert.NotNull(analysis.YieldOnset);
+        Assert.False(analysis.Has(TraceRemarkKind.HeldTorque));
+    }
+
     [Fact]
     public void A_drop_that_stays_is_no_yield_and_doubts_it()
     {
@@ -80,7 +103,9 @@ public class TraceDoubtTests
     [Fact]
     public void A_yield_close_to_the_end_cannot_be_told()
     {
-        TraceAnalysis near = Read(angle => Line(Math.Min(angle, 200)), end: 206), far = Read(angle => Line(Math.Min(angle, 200)), end: 215);
+        // A bolt hardens while it yields; a torque that stays the very same would be doubted as held.
+        static double Yielding(double angle) => Line(Math.Min(angle, 200)) + 0.02 * Math.Max(angle - 200, 0);
+        TraceAnalysis near = Read(Yielding, end: 206), far = Read(Yielding, end: 215);
         Assert.Null(near.YieldOnset);
         Assert.Equal(TraceDoubts.Yield, near.Remarks.Single(remark => remark.Kind == TraceRemarkKind.YieldUntold).Doubts);
         Assert.Equal(200, far.YieldOnset!.Angle!.Value.Degrees, 1.5);
