@@ -98,8 +98,11 @@ public class PlausibilityRemarkTests
         var range = new FrictionRange(model.Friction, model.Friction);
         int Count() => model.Remarks.Count + factor.Remarks.Count + wrench.Remarks.Count + range.Remarks.Count;
         Assert.Equal(0, Count());
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        for (int i = 0; i < 1000; i++) Count();
-        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 200);
+        Assert.InRange(
+            Allocation.Of(() =>
+            {
+                for (int i = 0; i < 1000; i++) Count();
+            }),
+            0, 200);
     }
 }

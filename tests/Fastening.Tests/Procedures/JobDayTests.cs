@@ -222,14 +222,7 @@ public class JobDayTests
         List<JobEntry> log = [.. Enumerable.Range(1, 200_000).Select(i => JobEntry.Tightened($"wrench {i % 3}", i, Morning, Bolts[i % 4]).WithTorque(Torque.FromNewtonMeters(60)))];
         List<JobEntry> short1000 = log[..1000];
         JobProgress start = JobProgress.Start(TwoPasses);
-        long Allocated(List<JobEntry> entries)
-        {
-            long before = GC.GetAllocatedBytesForCurrentThread();
-            start.ApplyAll(entries);
-            return GC.GetAllocatedBytesForCurrentThread() - before;
-        }
-
-        Allocated(short1000);
+        long Allocated(List<JobEntry> entries) => Allocation.Of(() => start.ApplyAll(entries));
 
         // One byte for each entry of the long log would already be three times the slack.
         Assert.InRange(Allocated(log), 1, Allocated(short1000) + 65_536);

@@ -242,12 +242,12 @@ public class ThreadDesignationTests
     public void Reading_allocates_next_to_nothing(string text)
     {
         const int calls = 1000;
-        ScrewThread.Parse(text);
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        for (int i = 0; i < calls; i++) ScrewThread.Parse(text);
-        long perCall = (GC.GetAllocatedBytesForCurrentThread() - before) / calls;
+        long all = Allocation.Of(() =>
+        {
+            for (int i = 0; i < calls; i++) ScrewThread.Parse(text);
+        });
 
-        Assert.InRange(perCall, 0, 199);
+        Assert.InRange(all / calls, 0, 199);
     }
 
     private static void AssertRead(string text, string designation)

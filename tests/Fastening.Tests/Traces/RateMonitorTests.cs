@@ -93,9 +93,11 @@ public class RateMonitorTests
     {
         var monitor = new RotationRateMonitor(Limit(30), Duration.FromSeconds(0.1), capacity: 128);
         monitor.TryAdd(Duration.FromSeconds(0), Angle.FromDegrees(0));
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        for (int i = 1; i < 20_000; i++) monitor.TryAdd(Duration.FromSeconds(0.001 * i), Angle.FromDegrees(0.02 * i));
-        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        int i = 1;
+        Assert.Equal(0, Allocation.Of(() =>
+        {
+            for (int sample = 0; sample < 5_000; sample++, i++) monitor.TryAdd(Duration.FromSeconds(0.001 * i), Angle.FromDegrees(0.02 * i));
+        }));
     }
 
     [Theory]

@@ -112,10 +112,7 @@ public class TighteningTraceTests
             var curve = new KnownCurve { Prevailing = 5, Slope = 1, StartUp = 2, RunDown = 200, Toe = 5, Elastic = 60, Knee = 8, Plateau = 27 };
             double[] angles = [.. Enumerable.Range(0, samples).Select(i => curve.End * i / samples)], torques = [.. angles.Select(curve.TorqueAt)];
             TighteningTrace trace = TighteningTrace.FromSamples(angles, angles, torques);
-            trace.Analyze(Options);
-            long before = GC.GetAllocatedBytesForCurrentThread();
-            trace.Analyze(Options);
-            return GC.GetAllocatedBytesForCurrentThread() - before;
+            return Allocation.Of(() => trace.Analyze(Options));
         }
     }
 }
