@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Fastening.Equations;
 
 /// <summary>The SI unit of a symbol, the shop unit it is printed in, and its dimension.</summary>
@@ -107,4 +109,29 @@ public sealed class SymbolUnit
 
     /// <summary>Converts an SI value to the shop unit.</summary>
     public double ToShop(double si) => si * ShopPerSi;
+
+    /// <summary>An SI value in the shop unit, six significant digits: <c>126 N·m</c>.</summary>
+    internal string Print(double si)
+    {
+        string number = Number(si);
+        return Shop.Length == 0 ? number : Shop == "°" ? number + "°" : number + " " + Shop;
+    }
+
+    /// <summary>The same as LaTeX.</summary>
+    internal string PrintLatex(double si) => LatexNumber(Number(si)) + LatexUnit(Shop);
+
+    private string Number(double si) => ToShop(si).ToString("G6", CultureInfo.InvariantCulture);
+
+    private static string LatexNumber(string number)
+    {
+        string[] parts = number.Split('E');
+        return parts.Length == 1
+            ? number
+            : parts[0] + @" \times 10^{" + int.Parse(parts[1], CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture) + "}";
+    }
+
+    private static string LatexUnit(string unit) => unit.Length == 0
+        ? ""
+        : unit == "°" ? @"^{\circ}"
+        : @"\,\mathrm{" + unit.Replace("°", @"^{\circ}").Replace("µ", @"\mu{}").Replace("·", @"{\cdot}").Replace("²", "^{2}").Replace("³", "^{3}").Replace("⁴", "^{4}") + "}";
 }
