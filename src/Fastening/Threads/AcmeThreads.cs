@@ -25,9 +25,9 @@ internal sealed class AcmeThreads : PowerScrewThreads
     /// <summary>A thread of any diameter and threads per inch.</summary>
     public ScrewThread Thread(Length diameter, double threadsPerInch, int starts)
     {
-        Guard.Check(diameter, DiameterDomain);
-        Guard.Check(threadsPerInch, ThreadsPerInchDomain);
-        Guard.Check((double)starts, StartsDomain, name: nameof(starts));
+        DiameterDomain.Check(diameter);
+        ThreadsPerInchDomain.Check(threadsPerInch);
+        StartsDomain.Check((double)starts, name: nameof(starts));
         ScrewThread? thread = Find(diameter, threadsPerInch, starts);
         if (thread is null) Guard.RefuseAgainst(nameof(threadsPerInch), threadsPerInch, FineEnough);
         return thread;

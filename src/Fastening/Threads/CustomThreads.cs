@@ -24,12 +24,12 @@ internal sealed class CustomThreads : ThreadStandard
 
     public static ScrewThread Thread(Length diameter, Length pitch, Angle loadFlankAngle, int starts, Length pitchDiameter, Length rootDiameter)
     {
-        double d = Guard.Check(diameter, DiameterDomain);
-        double p = Guard.Check(pitch, PitchDomain);
-        double alpha = Guard.Check(loadFlankAngle, Domains.FlankAngle);
-        Guard.Check((double)starts, StartsDomain, name: nameof(starts));
-        double d2 = Guard.Check(pitchDiameter, DiameterDomain);
-        double d3 = Guard.Check(rootDiameter, DiameterDomain);
+        double d = DiameterDomain.Check(diameter);
+        double p = PitchDomain.Check(pitch);
+        double alpha = Domains.FlankAngle.Check(loadFlankAngle);
+        StartsDomain.Check((double)starts, name: nameof(starts));
+        double d2 = DiameterDomain.Check(pitchDiameter);
+        double d3 = DiameterDomain.Check(rootDiameter);
         if (p >= d) Guard.RefuseAgainst(nameof(pitch), pitch, $"less than the nominal diameter, {Guard.ShowToCompare(diameter)}");
         if (d2 >= d) Guard.RefuseAgainst(nameof(pitchDiameter), pitchDiameter, $"less than the nominal diameter, {Guard.ShowToCompare(diameter)}");
         if (d3 >= d2) Guard.RefuseAgainst(nameof(rootDiameter), rootDiameter, $"less than the pitch diameter, {Guard.ShowToCompare(pitchDiameter)}");

@@ -42,8 +42,8 @@ internal sealed class IsoMetricThreads : CataloguedThreads
     /// <summary>A thread of any diameter and pitch, named as ISO 261 names it where it has it.</summary>
     public ScrewThread Thread(Length diameter, Length pitch)
     {
-        double d = Guard.Check(diameter, DiameterDomain);
-        double p = Guard.Check(pitch, PitchDomain);
+        double d = DiameterDomain.Check(diameter);
+        double p = PitchDomain.Check(pitch);
         double coarsest = CoarsestPitch(d, ThreadEquations.IsoRootDiameter(0, ThreadEquations.TriangleHeight(1)));
         if (p >= coarsest)
         {

@@ -15,9 +15,9 @@ internal sealed class SquareThreads : PowerScrewThreads
 
     public ScrewThread Thread(Length diameter, Length pitch, int starts)
     {
-        Guard.Check(diameter, DiameterDomain);
-        Guard.Check(pitch, PitchDomain);
-        Guard.Check((double)starts, StartsDomain, name: nameof(starts));
+        DiameterDomain.Check(diameter);
+        PitchDomain.Check(pitch);
+        StartsDomain.Check((double)starts, name: nameof(starts));
         string size = $"{ThreadNumber.ShowMillimeters(diameter)}x{ThreadNumber.ShowMillimeters(pitch)}";
         ScrewThread? thread = WithCore($"square {size} mm, {ThreadNumber.ShowStarts(starts)}", Si.Of(diameter), Si.Of(pitch), starts);
         if (thread is null) Guard.RefuseAgainst(nameof(pitch), pitch, FineEnough);

@@ -13,8 +13,8 @@ internal abstract class ThreadStandard
 
     protected const string FromProfile = "is given by its diameters with ScrewThread.FromProfile";
 
-    protected static readonly Interval
-        DiameterDomain = new(1e-4, 2), PitchDomain = new(1e-5, 0.5), ThreadsPerInchDomain = new(0.1, 400), StartsDomain = new(1, 100);
+    protected static readonly Domain<Length> DiameterDomain = new(1e-4, 2), PitchDomain = new(1e-5, 0.5);
+    protected static readonly Interval ThreadsPerInchDomain = new(0.1, 400), StartsDomain = new(1, 100);
 
     public static UnifiedThreads Unified { get; } = new();
 

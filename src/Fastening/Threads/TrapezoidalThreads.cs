@@ -33,9 +33,9 @@ internal sealed class TrapezoidalThreads : PowerScrewThreads
     /// <summary>A thread of any diameter and a pitch of ISO 2902.</summary>
     public ScrewThread Thread(Length diameter, Length pitch, int starts)
     {
-        Guard.Check(diameter, DiameterDomain);
-        double p = Guard.Check(pitch, PitchDomain);
-        Guard.Check((double)starts, StartsDomain, name: nameof(starts));
+        DiameterDomain.Check(diameter);
+        double p = PitchDomain.Check(pitch);
+        StartsDomain.Check((double)starts, name: nameof(starts));
         if (!IsListed(p)) Guard.RefuseAgainst(nameof(pitch), pitch, $"a pitch of ISO 2902, {ListedPitches} mm");
         ScrewThread? thread = Find(diameter, pitch, starts);
         if (thread is null) Guard.RefuseAgainst(nameof(pitch), pitch, FineEnough);

@@ -44,8 +44,8 @@ internal sealed class UnifiedThreads : CataloguedThreads
     /// <summary>A thread of any diameter and threads per inch, named as ASME B1.1 names it where it has it, otherwise as a special thread.</summary>
     public ScrewThread Thread(Length diameter, double threadsPerInch)
     {
-        double d = Guard.Check(diameter, DiameterDomain);
-        Guard.Check(threadsPerInch, ThreadsPerInchDomain);
+        double d = DiameterDomain.Check(diameter);
+        ThreadsPerInchDomain.Check(threadsPerInch);
         double least = InchSize.PitchOf(CoarsestPitch(d, ThreadEquations.UnifiedRootDiameter(0, ThreadEquations.TriangleHeight(1))));
         if (threadsPerInch <= least)
         {
