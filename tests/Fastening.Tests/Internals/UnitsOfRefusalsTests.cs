@@ -35,9 +35,9 @@ public class UnitsOfRefusalsTests
         { "x is -1 Pa (-1E-06 MPa); it must be at least 0.001 MPa", () => Guard.Check(Pressure.FromPascals(-1), Domains.Stress, "x") },
         { "x is -0.5 r (-180°); it must be at least 0°", () => Guard.Check(Angle.FromRevolutions(-0.5), Domains.Rotation, "x") },
         { "x is -1 m (-60 s); it must be at least 0.0001 s", () => Guard.Check(Duration.FromMinutes(-1), Domains.Duration, "x") },
-        { "x is -10 rpm (-60 °/s); it must be at least", () => Guard.Check(RotationalSpeed.FromRevolutionsPerMinute(-10), Domains.RotationRate, "x") },
+        { "x is -10 rpm (-60°/s); it must be at least", () => Guard.Check(RotationalSpeed.FromRevolutionsPerMinute(-10), Domains.RotationRate, "x") },
         { "x is -25 %; it must be at least 0 % and at most 100 %", () => Guard.Check(Ratio.FromDecimalFractions(-0.25), Domains.Share, "x") },
-        { "x is 9°F⁻¹ (16.2 1/K); it must be at least -0.001 1/K", () => Guard.Check(CoefficientOfThermalExpansion.FromPerDegreeFahrenheit(9), Domains.ThermalExpansion, "x") },
+        { "x is 9 °F⁻¹ (16.2 1/K); it must be at least -0.001 1/K", () => Guard.Check(CoefficientOfThermalExpansion.FromPerDegreeFahrenheit(9), Domains.ThermalExpansion, "x") },
         { "x is -900 ∆°F (-500 K); it must be at least -300 K", () => Guard.Check(TemperatureDelta.FromDegreesFahrenheit(-900), Domains.TemperatureChange, "x") },
     };
 
