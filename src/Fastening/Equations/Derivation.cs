@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using Fastening.Internals;
 
@@ -124,7 +123,7 @@ public sealed class Derivation
         return text.ToString();
     }
 
-    private static string Number(int index) => (index + 1).ToString(CultureInfo.InvariantCulture);
+    private static string Number(int index) => Print.Number(index + 1);
 
     /// <summary>
     /// Leaves out the steps on which the answer does not rest. A step counts when its result went, bit for bit, into a later step that counts.

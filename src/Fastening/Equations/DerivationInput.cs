@@ -33,7 +33,7 @@ public sealed class DerivationInput
     {
         get
         {
-            string shop = (Symbol?.Unit ?? SymbolUnit.Ratio).Print(Value);
+            string shop = (Symbol?.Unit ?? SymbolUnit.Ratio).Text(Value);
             if (Entered is null) return shop;
             if (Symbol is null) return Guard.Show(Entered);
             string entered = Guard.Show(Entered);
@@ -43,7 +43,7 @@ public sealed class DerivationInput
 
     /// <summary>One line of an aligned block.</summary>
     internal string Latex =>
-        $"{Symbol?.Latex} &= {(Symbol?.Unit ?? SymbolUnit.Ratio).PrintLatex(Value)} && {SymbolNotation.LatexWords(Name)}";
+        $"{Symbol?.Latex} &= {(Symbol?.Unit ?? SymbolUnit.Ratio).Latex(Value)} && {SymbolNotation.LatexWords(Name)}";
 
     /// <inheritdoc />
     public override string ToString() => Symbol is null ? $"{ValueText}   ({Name})" : $"{Symbol.Pretty} = {ValueText}   ({Name})";

@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text;
+using Fastening.Internals;
 
 namespace Fastening.Equations;
 
@@ -73,7 +73,7 @@ internal static class DerivationOrder
             if (!isRenamed && !HasSeveral(symbol, entries, counts, symbols)) continue;
             string from = entries[origin].Equation is null
                 ? (isRenamed ? source.Pretty + ", " : "") + Words(entries[origin].Name!)
-                : (isRenamed ? source.Pretty + " of step " : "that of step ") + numbers[origin].ToString(CultureInfo.InvariantCulture);
+                : (isRenamed ? source.Pretty + " of step " : "that of step ") + Print.Number(numbers[origin]);
             string note = $"{symbol.Pretty} = {from}";
             if (!notes.Contains(note)) notes.Add(note);
         }

@@ -15,10 +15,10 @@ public sealed class DerivationStep
     /// <summary>The equation that was used.</summary>
     public Equation Equation { get; }
 
-    /// <summary>The values that went in, in SI units, in the order of <see cref="Equation.Inputs"/>.</summary>
+    /// <summary>The input values, in SI units, in the order of <see cref="Equation.Inputs"/>.</summary>
     public IReadOnlyList<double> Inputs { get; }
 
-    /// <summary>The value that came out, in the SI unit of <see cref="Equation.Result"/>.</summary>
+    /// <summary>The result, in the SI unit of <see cref="Equation.Result"/>.</summary>
     public double Result { get; }
 
     /// <summary>Where a value comes from that the symbols alone do not tell: <c>d_m = d_2 of step 2</c>, <c>l = length of section 1</c>.</summary>
@@ -28,20 +28,20 @@ public sealed class DerivationStep
     public string Substituted => ExpressionPrinter.Line(Equation.Expression, name => Show(name, latex: false));
 
     /// <summary>The result in its shop unit: <c>126 N·m</c>.</summary>
-    public string ResultText => Equation.Result.Unit.Print(Result);
+    public string ResultText => Equation.Result.Unit.Text(Result);
 
     /// <inheritdoc />
     public override string ToString() => $"{Equation.Pretty} = {Substituted} = {ResultText}";
 
     internal string SubstitutedLatex => ExpressionPrinter.Latex(Equation.Expression, name => Show(name, latex: true));
 
-    internal string ResultLatex => Equation.Result.Unit.PrintLatex(Result);
+    internal string ResultLatex => Equation.Result.Unit.Latex(Result);
 
     private string Show(string name, bool latex)
     {
         for (int i = 0; i < Equation.Inputs.Count; i++)
         {
-            if (Equation.Inputs[i].Name == name) return latex ? Equation.Inputs[i].Unit.PrintLatex(Inputs[i]) : Equation.Inputs[i].Unit.Print(Inputs[i]);
+            if (Equation.Inputs[i].Name == name) return latex ? Equation.Inputs[i].Unit.Latex(Inputs[i]) : Equation.Inputs[i].Unit.Text(Inputs[i]);
         }
 
         return latex ? SymbolNotation.Latex(name) : SymbolNotation.Pretty(name);

@@ -1,4 +1,4 @@
-using System.Globalization;
+using Fastening.Internals;
 
 namespace Fastening.Equations;
 
@@ -111,23 +111,17 @@ public sealed class SymbolUnit
     public double ToShop(double si) => si * ShopPerSi;
 
     /// <summary>An SI value in the shop unit, six significant digits: <c>126 N·m</c>.</summary>
-    internal string Print(double si)
-    {
-        string number = Number(si);
-        return Shop.Length == 0 ? number : Shop == "°" ? number + "°" : number + " " + Shop;
-    }
+    internal string Text(double si) => Print.Number(ToShop(si), Shop, "G6");
 
     /// <summary>The same as LaTeX.</summary>
-    internal string PrintLatex(double si) => LatexNumber(Number(si)) + LatexUnit(Shop);
-
-    private string Number(double si) => ToShop(si).ToString("G6", CultureInfo.InvariantCulture);
+    internal string Latex(double si) => LatexNumber(Print.Number(ToShop(si), "", "G6")) + LatexUnit(Shop);
 
     private static string LatexNumber(string number)
     {
         string[] parts = number.Split('E');
-        return parts.Length == 1
-            ? number
-            : parts[0] + @" \times 10^{" + int.Parse(parts[1], CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture) + "}";
+        if (parts.Length == 1) return number;
+        string sign = parts[1][0] == '-' ? "-" : "";
+        return parts[0] + @" \times 10^{" + sign + parts[1].TrimStart('+', '-', '0') + "}";
     }
 
     private static string LatexUnit(string unit) => unit.Length == 0

@@ -71,7 +71,7 @@ internal sealed class AcmeThreads : PowerScrewThreads
     {
         if (!ThreadsPerInchDomain.Contains(threadsPerInch)) return null;
         string several = starts == 1 ? "" : ", " + ThreadNumber.ShowStarts(starts);
-        string designation = $"{InchSize.Name(diameter.Inches)}-{ThreadNumber.Show(threadsPerInch)} {Word}{several}";
+        string designation = $"{InchSize.Name(diameter.Inches)}-{Print.Number(threadsPerInch)} {Word}{several}";
         return WithCore(designation, Nominal(diameter), PitchOf(threadsPerInch), starts);
     }
 }

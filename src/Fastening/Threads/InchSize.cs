@@ -32,15 +32,12 @@ internal static class InchSize
     public static string Name(double inches)
     {
         double parts = inches * GreatestDenominator, nearest = Math.Round(parts);
-        if (Math.Abs(parts - nearest) > Tolerance.Widening * parts) return ThreadNumber.Show(inches);
+        if (Math.Abs(parts - nearest) > Tolerance.Widening * parts) return Print.Number(inches);
 
         long whole = (long)nearest / GreatestDenominator, numerator = (long)nearest % GreatestDenominator, denominator = GreatestDenominator;
-        if (numerator == 0) return Text(whole);
+        if (numerator == 0) return Print.Number(whole);
         for (; numerator % 2 == 0; denominator /= 2) numerator /= 2;
-        string fraction = Text(numerator) + "/" + Text(denominator);
-        return whole == 0 ? fraction : Text(whole) + " " + fraction;
-
-        static string Text(long number) => ThreadNumber.Show((double)number);
+        return whole == 0 ? Print.Text($"{numerator}/{denominator}") : Print.Text($"{whole} {numerator}/{denominator}");
     }
 
     private static bool TryRead(ref TextCursor cursor, out long diameter, out long numbered)

@@ -114,13 +114,13 @@ internal sealed class IsoMetricThreads : CataloguedThreads
     private ThreadSize Size(DataRow row)
     {
         double diameter = row.Number("nominal_diameter_mm");
-        string name = "M" + ThreadNumber.Show(diameter);
+        string name = "M" + Print.Number(diameter);
         return new ThreadSize(
             name,
             ThreadNumber.Millionths(diameter),
             [
                 .. row.Numbers("coarse_pitch_mm").Select(pitch => Listed(name, pitch, Coarse)),
-                .. row.Numbers("fine_pitches_mm").Select(pitch => Listed($"{name}x{ThreadNumber.Show(pitch)}", pitch, Fine)),
+                .. row.Numbers("fine_pitches_mm").Select(pitch => Listed($"{name}x{Print.Number(pitch)}", pitch, Fine)),
             ]);
 
         CatalogueThread Listed(string designation, double pitch, string series) => new(

@@ -1,5 +1,3 @@
-using Fastening.Internals;
-
 namespace Fastening;
 
 /// <summary>The sizes that a standard lists, with their threads.</summary>

@@ -2,7 +2,7 @@ using Fastening.Internals;
 
 namespace Fastening;
 
-/// <summary>What a designation says: standard and size, and as much of pitch and series as is written.</summary>
+/// <summary>The content of a designation: standard and size, and as much of pitch and series as is written.</summary>
 /// <remarks>
 /// Whether the thread exists is for the standard to say (<see cref="ThreadStandard.Find"/>).
 /// A tolerance class (6g, 2A) and LH are read and left out: dimensions here are basic, and a left hand changes only the sense of rotation.

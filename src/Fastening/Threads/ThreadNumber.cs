@@ -1,4 +1,3 @@
-using System.Globalization;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -7,15 +6,11 @@ namespace Fastening;
 /// <summary>Numbers as designations write them, kept exact as whole millionths.</summary>
 internal static class ThreadNumber
 {
-    private const string Form = "0.######";
+    public static string Show(long millionths) => Print.Number(FromMillionths(millionths));
 
-    public static string Show(double value) => value.ToString(Form, CultureInfo.InvariantCulture);
+    public static string ShowMillimeters(Length length) => Print.Number(Si.Millimeters(length));
 
-    public static string Show(long millionths) => Show(FromMillionths(millionths));
-
-    public static string ShowMillimeters(Length length) => Show(Si.Millimeters(length));
-
-    public static string ShowStarts(int starts) => $"{starts.ToString(CultureInfo.InvariantCulture)} start{(starts == 1 ? "" : "s")}";
+    public static string ShowStarts(int starts) => $"{starts} start{(starts == 1 ? "" : "s")}";
 
     public static double FromMillionths(long millionths) => millionths / (double)TextCursor.Million;
 

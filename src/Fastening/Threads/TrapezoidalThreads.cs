@@ -96,7 +96,7 @@ internal sealed class TrapezoidalThreads : PowerScrewThreads
         }
 
         return IsListed(ThreadNumber.FromMillionths(wanted.Pitch) / 1000)
-            ? $"{shown}: a trapezoidal thread of {ThreadNumber.Show(wanted.Diameter)} mm with {ThreadNumber.Show((double)wanted.Starts)} starts of pitch "
+            ? $"{shown}: a trapezoidal thread of {ThreadNumber.Show(wanted.Diameter)} mm with {wanted.Starts} starts of pitch "
                 + $"{pitch} mm is outside what is computed: the diameter goes to 2 m, the starts to 100, and the root must leave a tenth of the diameter."
             : $"{shown}: ISO 2902 has no pitch of {pitch} mm, only {ListedPitches} mm; any other profile {FromProfile}.";
     }

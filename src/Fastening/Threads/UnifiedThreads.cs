@@ -49,11 +49,11 @@ internal sealed class UnifiedThreads : CataloguedThreads
         double least = InchSize.PitchOf(CoarsestPitch(d, ThreadEquations.UnifiedRootDiameter(0, ThreadEquations.TriangleHeight(1))));
         if (threadsPerInch <= least)
         {
-            Guard.RefuseAgainst(nameof(threadsPerInch), threadsPerInch, $"more than {ThreadNumber.Show(least)}, to leave a core of a tenth of the diameter");
+            Guard.RefuseAgainst(nameof(threadsPerInch), threadsPerInch, $"more than {Print.Number(least)}, to leave a core of a tenth of the diameter");
         }
 
         string designation = Catalogue.NameOf(diameter.Inches, threadsPerInch)
-            ?? $"{ThreadNumber.Show(diameter.Inches)}-{ThreadNumber.Show(threadsPerInch)} UNS";
+            ?? $"{Print.Number(diameter.Inches)}-{Print.Number(threadsPerInch)} UNS";
         return new ScrewThread(this, designation, Nominal(diameter), PitchOf(threadsPerInch));
     }
 
@@ -119,7 +119,7 @@ internal sealed class UnifiedThreads : CataloguedThreads
 
         CatalogueThread Listed(double threadsPerInch, string series) => new(
             new ScrewThread(
-                this, $"{name}-{ThreadNumber.Show(threadsPerInch)} {series}", Nominal(Length.FromInches(diameter)), PitchOf(threadsPerInch)),
+                this, $"{name}-{Print.Number(threadsPerInch)} {series}", Nominal(Length.FromInches(diameter)), PitchOf(threadsPerInch)),
             ThreadNumber.Millionths(threadsPerInch),
             series);
     }
@@ -131,7 +131,7 @@ internal sealed class UnifiedThreads : CataloguedThreads
     private static Term MinorAreaDiameter(Term diameter, Term pitch) =>
         ThreadEquations.UnifiedMinorAreaDiameterEquation.Of(diameter, ThreadEquations.TriangleHeightEquation.Of(pitch));
 
-    /// <summary>UNC, UNF, UNEF or UN; the R of a rounded root (UNRC) says what the computation assumes anyway.</summary>
+    /// <summary>UNC, UNF, UNEF or UN; the R of a rounded root (UNRC) states what is assumed for every thread.</summary>
     private static string? ReadSeries(ref TextCursor cursor)
     {
         if (!cursor.TryWord("UN")) return null;
