@@ -30,7 +30,7 @@ public sealed class JointCheck
         _capacity = capacity;
         LoadIntroductionFactor = factor;
         Safety = SafetyOf(null, demand, capacity);
-        Outcome = capacity >= demand * (1 - Tolerance.Widening) ? CheckOutcome.Holds : CheckOutcome.Fails;
+        Outcome = Tolerance.IsAtLeast(capacity, demand) ? CheckOutcome.Holds : CheckOutcome.Fails;
     }
 
     /// <summary>Which check.</summary>
@@ -74,7 +74,7 @@ public sealed class JointCheck
     public bool HoldsWith(double safety)
     {
         double asked = Domains.Safety.Check(safety);
-        return Outcome == CheckOutcome.Holds && (Safety is null || Safety >= asked * (1 - Tolerance.Widening));
+        return Outcome == CheckOutcome.Holds && (Safety is null || Tolerance.IsAtLeast(Safety.Value, asked));
     }
 
     /// <summary>The work behind <see cref="Safety"/>; its last step is that ratio, bit for bit.</summary>
@@ -95,8 +95,8 @@ public sealed class JointCheck
         if (Lack is not null) return $"{Name}: not assessed, {OpenBecause}";
         string outcome = Outcome == CheckOutcome.Holds ? "holds" : "FAILS";
         return $"{Name}: {outcome}, {_row.Reading(this)}"
-            + (Safety is double safety ? FormattableString.Invariant($", safety {safety:0.00}") : "")
-            + (LoadIntroductionFactor is double n ? FormattableString.Invariant($" at n {n:0.###}") : "")
+            + (Safety is double safety ? Print.Text($", safety {safety:0.00}") : "")
+            + (LoadIntroductionFactor is double n ? Print.Text($" at n {n:0.###}") : "")
             + _row.Note(_checks);
     }
 
@@ -119,7 +119,5 @@ public sealed class JointCheck
 
     private IQuantity Quantity(double value) => _row.IsStress ? Si.Pressure(value) : Si.Force(value);
 
-    private string Show(double value) => _row.IsStress
-        ? FormattableString.Invariant($"{value / 1e6:0.#} MPa")
-        : FormattableString.Invariant($"{value / 1e3:0.##} kN");
+    private string Show(double value) => _row.IsStress ? Print.Text($"{Si.Pressure(value):0.#}") : Print.Text($"{Si.Force(value):0.##}");
 }

@@ -1,3 +1,5 @@
+using Fastening.Internals;
+
 namespace Fastening;
 
 /// <summary>One check of a joint: its words, what it compares, and what it needs. A new check is a row here and a value of <see cref="JointCheckKind"/>.</summary>
@@ -52,7 +54,7 @@ internal sealed record JointCheckRow(
             IsStress = true,
             IsOfBoltStrength = true,
             Lack = checks => checks.LackOfBoltStrength,
-            Note = checks => checks.HotBolt is HotStrength hot ? FormattableString.Invariant($"; yield strength at {hot.Celsius:0.#} °C, relaxation not included") : "",
+            Note = checks => checks.HotBolt is HotStrength hot ? Print.Text($"; yield strength at {hot.Celsius:0.#} °C, relaxation not included") : "",
         },
         new(JointCheckKind.AlternatingStress, "alternating stress", "stress amplitude ≤ permitted amplitude (VDI 2230 R9)",
             (checks, in at) => (checks.Amplitude(at), checks.Capacity.PermittedAmplitudeSi!.Value))

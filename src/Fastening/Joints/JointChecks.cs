@@ -79,7 +79,7 @@ internal sealed class JointChecks
         double? reached = bolt ? Duty.Temperatures?.HottestBolt : Duty.Temperatures?.Hottest;
         double stated = bolt ? Capacity.HotBolt?.Celsius ?? double.NaN : Capacity.StrengthsUpToSi;
         return JointCheckLackWords.Of(
-            lack, row.Place, reached ?? 0, double.IsNaN(stated) ? "room temperature" : FormattableString.Invariant($"{stated:0.#} °C"));
+            lack, row.Place, reached ?? 0, double.IsNaN(stated) ? "room temperature" : Print.Text($"{stated:0.#} °C"));
     }
 
     /// <summary>The lowest preload in service: embedded, and cold or warm, whichever is less.</summary>
