@@ -37,12 +37,12 @@ public sealed class BoltStrength
 
     internal BoltStrength(Pressure tensileStrength, Pressure yieldStrength, Pressure? proofLoadStress, string? source)
     {
-        Tensile = Guard.Check(tensileStrength, Domains.Stress);
-        Yield = Guard.Check(yieldStrength, Domains.Stress);
+        Tensile = Domains.Stress.Check(tensileStrength);
+        Yield = Domains.Stress.Check(yieldStrength);
         if (Yield > Tensile) Guard.RefuseAgainst(nameof(yieldStrength), yieldStrength, $"at most the tensile strength, {Guard.ShowToCompare(tensileStrength)}");
         if (proofLoadStress is Pressure proof)
         {
-            Proof = Guard.Check(proof, Domains.Stress, nameof(proofLoadStress));
+            Proof = Domains.Stress.Check(proof, nameof(proofLoadStress));
             if (Proof > Yield) Guard.RefuseAgainst(nameof(proofLoadStress), proof, $"at most the yield strength, {Guard.ShowToCompare(yieldStrength)}");
         }
 
@@ -195,14 +195,14 @@ public sealed class BoltStrength
                 $"No yield strength at temperature is held for {ClassOrGrade ?? "a strength of your own"}; state one with new HotStrength(temperature, yieldStrength).");
         }
 
-        double celsius = Guard.Check(temperature, _hot.Range);
+        double celsius = _hot.Range.Check(temperature);
         return new HotStrength(celsius, _hot.YieldAt(null, celsius), this, _hot);
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"R_m {TensileStrength.Megapascals:0.###} MPa, R_p {YieldStrength.Megapascals:0.###} MPa")
-        + (ProofLoadStress is Pressure proof ? FormattableString.Invariant($", S_p {proof.Megapascals:0.###} MPa") : "");
+    public override string ToString() => Print.Text(
+        $"R_m {TensileStrength:0.###}, R_p {YieldStrength:0.###}")
+        + (ProofLoadStress is Pressure proof ? Print.Text($", S_p {proof:0.###}") : "");
 
     /// <summary>Refuses another size than the one looked up.</summary>
     internal BoltStrength RequireFor(ScrewThread thread, string name)

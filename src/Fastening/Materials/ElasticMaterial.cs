@@ -37,9 +37,9 @@ public sealed class ElasticMaterial
         string name, Pressure youngsModulus, double poissonRatio, CoefficientOfThermalExpansion? thermalExpansion,
         string? source, IReadOnlyList<BearingPressureLimit> published)
     {
-        double modulus = Guard.Check(youngsModulus, Domains.Modulus);
-        double ratio = Guard.Check(poissonRatio, Domains.PoissonRatio);
-        if (thermalExpansion is CoefficientOfThermalExpansion expansion) Guard.Check(expansion, Domains.ThermalExpansion, nameof(thermalExpansion));
+        double modulus = Domains.Modulus.Check(youngsModulus);
+        double ratio = Domains.PoissonRatio.Check(poissonRatio);
+        if (thermalExpansion is CoefficientOfThermalExpansion expansion) Domains.ThermalExpansion.Check(expansion, nameof(thermalExpansion));
         Name = name;
         YoungsModulus = youngsModulus;
         PoissonRatio = poissonRatio;
@@ -153,13 +153,13 @@ public sealed class ElasticMaterial
     /// <example><code>ElasticMaterial.GreyCastIron.WithPermittedBearingPressure(Pressure.FromMegapascals(800))</code></example>
     public ElasticMaterial WithPermittedBearingPressure(Pressure permitted)
     {
-        Guard.Check(permitted, Domains.Stress);
+        Domains.Stress.Check(permitted);
         return new ElasticMaterial(this, permitted);
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Name}: E {YoungsModulus.Gigapascals:0.###} GPa, ν {PoissonRatio:0.###}")
-        + (ThermalExpansion is CoefficientOfThermalExpansion alpha ? FormattableString.Invariant($", α {alpha.PpmPerKelvin:0.###}e-6/K") : "");
+    public override string ToString() => Print.Text($"{Name}: E {YoungsModulus.Gigapascals:0.###} GPa, ν {PoissonRatio:0.###}")
+        + (ThermalExpansion is CoefficientOfThermalExpansion alpha ? Print.Text($", α {alpha.PpmPerKelvin:0.###}e-6/K") : "");
 
     private static CoefficientOfThermalExpansion Expansion(DataRow row, string column) => CoefficientOfThermalExpansion.FromPpmPerKelvin(row.Number(column));
 

@@ -22,7 +22,7 @@ public sealed class HotStrength
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside 20 to 1000 °C, or the stress outside 1 kPa to 100 GPa.</exception>
     /// <example><code>new HotStrength(Temperature.FromDegreesCelsius(400), yieldStrength: Pressure.FromMegapascals(590))</code></example>
     public HotStrength(Temperature temperature, Pressure yieldStrength)
-        : this(Guard.Check(temperature, Domains.HotTemperature), Guard.Check(yieldStrength, Domains.Stress), null, null)
+        : this(Domains.HotTemperature.Check(temperature), Domains.Stress.Check(yieldStrength), null, null)
     {
     }
 
@@ -62,7 +62,7 @@ public sealed class HotStrength
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"R_p {YieldSi / 1e6:0.#} MPa at {Celsius:0.#} °C, short time, relaxation not included");
+    public override string ToString() => Print.Text($"R_p {Si.Pressure(YieldSi):0.#} at {Celsius:0.#} °C, short time, relaxation not included");
 
     internal double YieldOf(Derivation? work) => _table is null || work is null ? YieldSi : _table.YieldAt(work, Celsius);
 }

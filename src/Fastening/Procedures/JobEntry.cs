@@ -149,7 +149,7 @@ public sealed class JobEntry
     /// <exception cref="InvalidOperationException">The entry is not a reading.</exception>
     /// <example><code>entry = entry.WithTorque(Torque.FromNewtonMeters(121));</code></example>
     public JobEntry WithTorque(Torque torque) =>
-        new(AsReading()) { InNewtonMeters = Guard.Check(torque, Domains.Torque), AtToolInNewtonMeters = double.NaN };
+        new(AsReading()) { InNewtonMeters = Domains.Torque.Check(torque), AtToolInNewtonMeters = double.NaN };
 
     /// <summary>Adds the torque to a reading as the tool had it; the one at the fastener follows from what stands between them, and both are kept.</summary>
     /// <param name="shown">The torque that the tool showed or was set to.</param>
@@ -161,8 +161,8 @@ public sealed class JobEntry
     /// <example><code>entry = entry.WithTorqueAtTool(Torque.FromNewtonMeters(98), wrench.WithAdapter(Length.FromMillimeters(80), Angle.FromDegrees(30)));</code></example>
     public JobEntry WithTorqueAtTool(Torque shown, TorqueWrench wrench)
     {
-        Torque atFastener = Guard.NotNull(wrench).FastenerTorqueAt(Si.Torque(Guard.Check(shown, Domains.Torque)));
-        return new(AsReading()) { InNewtonMeters = Guard.Check(atFastener, Domains.Torque, nameof(shown)), AtToolInNewtonMeters = Si.Of(shown) };
+        Torque atFastener = Guard.NotNull(wrench).FastenerTorqueAt(Si.Torque(Domains.Torque.Check(shown)));
+        return new(AsReading()) { InNewtonMeters = Domains.Torque.Check(atFastener, nameof(shown)), AtToolInNewtonMeters = Si.Of(shown) };
     }
 
     /// <summary>Names the tool, where it is not the source that numbers the entries.</summary>
@@ -187,7 +187,7 @@ public sealed class JobEntry
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The entry is not a reading.</exception>
     /// <example><code>entry = entry.WithRotation(Angle.FromDegrees(64));</code></example>
-    public JobEntry WithRotation(Angle rotation) => new(AsReading()) { InDegrees = Guard.Check(rotation, Domains.Rotation) };
+    public JobEntry WithRotation(Angle rotation) => new(AsReading()) { InDegrees = Domains.Rotation.Check(rotation) };
 
     /// <summary>Adds the time that the rotation took to a reading.</summary>
     /// <param name="duration">The time.</param>
@@ -195,7 +195,7 @@ public sealed class JobEntry
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="duration"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The entry is not a reading.</exception>
     /// <example><code>entry = entry.WithDuration(Duration.FromSeconds(3.2));</code></example>
-    public JobEntry WithDuration(Duration duration) => new(AsReading()) { InSeconds = Guard.Check(duration, Domains.Duration) };
+    public JobEntry WithDuration(Duration duration) => new(AsReading()) { InSeconds = Domains.Duration.Check(duration) };
 
     /// <summary>Names the step of a reading or a skip; without it the job takes the one that is open for the fastener.</summary>
     /// <param name="step">The name of the step.</param>

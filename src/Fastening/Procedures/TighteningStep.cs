@@ -92,7 +92,7 @@ public sealed class TighteningStep
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="threshold"/> is outside its domain.</exception>
     /// <example><code>TighteningStep turn = TighteningStep.ByRotation("turn", threshold: Torque.FromNewtonMeters(55), rotationWindow);</code></example>
     public static TighteningStep ByRotation(string name, Torque threshold, ToleranceWindow<Angle> rotation) =>
-        new(Naming.Check(name), TighteningControl.RotationAfterThreshold, Guard.Check(threshold, Domains.Torque))
+        new(Naming.Check(name), TighteningControl.RotationAfterThreshold, Domains.Torque.Check(threshold))
         {
             RotationWindow = Deciding(rotation, Domains.Rotation, nameof(rotation)),
         };
@@ -188,9 +188,9 @@ public sealed class TighteningStep
     /// <example><code>StepJudgement judgement = turn.Judge(Torque.FromNewtonMeters(118), Angle.FromDegrees(84), Duration.FromSeconds(4));</code></example>
     public StepJudgement Judge(Torque? torque, Angle? rotation, Duration? duration)
     {
-        double newtonMeters = torque is Torque t ? Guard.Check(t, Domains.Torque, nameof(torque)) : double.NaN;
-        double degrees = rotation is Angle a ? Guard.Check(a, Domains.Rotation, nameof(rotation)) : double.NaN;
-        double seconds = duration is Duration d ? Guard.Check(d, Domains.Duration, nameof(duration)) : double.NaN;
+        double newtonMeters = torque is Torque t ? Domains.Torque.Check(t, nameof(torque)) : double.NaN;
+        double degrees = rotation is Angle a ? Domains.Rotation.Check(a, nameof(rotation)) : double.NaN;
+        double seconds = duration is Duration d ? Domains.Duration.Check(d, nameof(duration)) : double.NaN;
         return new StepJudgement(this, Judge(newtonMeters, degrees, seconds), newtonMeters, degrees, seconds);
     }
 

@@ -37,7 +37,7 @@ internal static class ReadingColumn
             string unit = Si.BaseUnit<TQuantity>();
             throw new ArgumentOutOfRangeException(
                 name,
-                $"{name} is a sample with a standard deviation of {Interval.Format(deviation, unit)}; it must be "
+                $"{name} is a sample with a standard deviation of {Print.Number(deviation, unit)}; it must be "
                     + $"{Domains.StandardDeviation.Describe(1, unit)}.");
         }
 
@@ -46,5 +46,5 @@ internal static class ReadingColumn
 
     private static double Check<TQuantity>(double reading, string name, int index)
         where TQuantity : struct, IQuantity =>
-        Domains.Sample.Contains(reading) ? reading : Guard.Check(reading, Domains.Sample, Si.BaseUnit<TQuantity>(), $"{name}[{index}]");
+        Domains.Sample.Contains(reading) ? reading : Domains.Sample.Check(reading, Si.BaseUnit<TQuantity>(), $"{name}[{index}]");
 }

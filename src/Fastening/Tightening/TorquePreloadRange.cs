@@ -9,7 +9,7 @@ namespace Fastening;
 /// At a torque the preload is most where friction and prevailing torque are both lowest, least where both are highest. The shank is stressed
 /// most at the lowest bearing friction; of thread friction and prevailing torque it can be either end (<see cref="AssemblyStress.HighestAt"/>).
 /// A nut that was to lock and does not is the lowest prevailing torque: where it can happen, state zero. Nothing outside the two ranges is
-/// in the corners: neither the accuracy of the tool nor settling, bending or a neighbour's tightening.
+/// in the corners: neither the accuracy of the tool nor embedding, bending or the tightening of adjacent bolts.
 /// </remarks>
 /// <example><code>TorquePreloadRange nut = TorquePreloadRange.OfFriction(model, friction)
 ///     .WithPrevailing(low: Torque.Zero, high: Torque.FromNewtonMeters(30));
@@ -44,7 +44,7 @@ public sealed class TorquePreloadRange
     /// <summary>Highest prevailing torque.</summary>
     public Torque HighestPrevailingTorque => Si.Torque(_prevailing.High);
 
-    /// <summary>What is unusual in the range of friction, or of nut factors; the range is used all the same.</summary>
+    /// <summary>What is unusual in the range of friction, or of nut factors; the range is used as stated.</summary>
     /// <example><code>TorquePreloadRange.OfNutFactor(0.012, 0.2, Length.FromMillimeters(16)).Remarks.Count   // 1</code></example>
     public IReadOnlyList<PlausibilityRemark> Remarks => _friction?.Remarks ?? NutFactorRemarks(_nutFactor.Low, _nutFactor.High);
 
@@ -76,14 +76,14 @@ public sealed class TorquePreloadRange
     /// <example><code>TorquePreloadRange.OfNutFactor(0.14, 0.22, Length.FromMillimeters(16)).PreloadRangeAt(Torque.FromNewtonMeters(150))</code></example>
     public static TorquePreloadRange OfNutFactor(double lowNutFactor, double highNutFactor, Length diameter)
     {
-        Guard.Check(lowNutFactor, Domains.NutFactor);
-        Guard.Check(highNutFactor, Domains.NutFactor);
+        Domains.NutFactor.Check(lowNutFactor);
+        Domains.NutFactor.Check(highNutFactor);
         if (highNutFactor < lowNutFactor)
         {
             Guard.RefuseAgainst(nameof(highNutFactor), highNutFactor, $"at least the low nut factor, {Guard.Show(lowNutFactor)}");
         }
 
-        return new((lowNutFactor, highNutFactor, Guard.Check(diameter, Domains.Length)), (0, 0));
+        return new((lowNutFactor, highNutFactor, Domains.Length.Check(diameter)), (0, 0));
     }
 
     /// <summary>The same with a range of the prevailing torque.</summary>
@@ -94,7 +94,7 @@ public sealed class TorquePreloadRange
     /// <example><code>TorquePreloadRange.OfFriction(model, friction).WithPrevailing(low: Torque.FromNewtonMeters(8), high: Torque.FromNewtonMeters(17))</code></example>
     public TorquePreloadRange WithPrevailing(Torque low, Torque high)
     {
-        (double Low, double High) prevailing = (Guard.Check(low, Domains.Torque), Guard.Check(high, Domains.Torque));
+        (double Low, double High) prevailing = (Domains.Torque.Check(low), Domains.Torque.Check(high));
         if (prevailing.High < prevailing.Low) Guard.RefuseAgainst(nameof(high), high, $"at least the lowest prevailing torque, {Guard.Show(low)}");
         return _model is null ? new(_nutFactor, prevailing) : new(_model, _friction!, prevailing);
     }
@@ -106,7 +106,7 @@ public sealed class TorquePreloadRange
     /// <example><code>corners.PreloadRangeAt(Torque.FromNewtonMeters(150)).Minimum</code></example>
     public PreloadRange PreloadRangeAt(Torque torque)
     {
-        double moment = Guard.Check(torque, Domains.Torque);
+        double moment = Domains.Torque.Check(torque);
         return Between(moment, moment);
     }
 
@@ -124,15 +124,15 @@ public sealed class TorquePreloadRange
     {
         WindowLimits limits = Guard.NotNull(torque).BothLimits(nameof(torque));
         return Between(
-            Guard.Check(Si.Torque(limits.Lower), Domains.Torque, nameof(torque)), Guard.Check(Si.Torque(limits.Upper), Domains.Torque, nameof(torque)));
+            Domains.Torque.Check(Si.Torque(limits.Lower), nameof(torque)), Domains.Torque.Check(Si.Torque(limits.Upper), nameof(torque)));
     }
 
     /// <inheritdoc />
     public override string ToString()
     {
-        string prevailing = _prevailing.High > 0 ? FormattableString.Invariant($", prevailing {_prevailing.Low:0.###}…{_prevailing.High:0.###} N·m") : "";
+        string prevailing = _prevailing.High > 0 ? Print.Text($", prevailing {_prevailing.Low:0.###}…{_prevailing.High:0.###} N·m") : "";
         return _model is null
-            ? FormattableString.Invariant($"K {_nutFactor.Low:0.####}…{_nutFactor.High:0.####}, d {_nutFactor.Diameter * 1e3:0.###} mm") + prevailing + PlausibilityRemark.Mention(Remarks)
+            ? Print.Text($"K {_nutFactor.Low:0.####}…{_nutFactor.High:0.####}, d {Si.Length(_nutFactor.Diameter):0.###}") + prevailing + PlausibilityRemark.Mention(Remarks)
             : $"{_model.Thread}, {_model.Bearing}, {_friction}, {_model.Convention.Name}{prevailing}";
     }
 

@@ -34,7 +34,7 @@ public sealed class WorkingStress
     /// <param name="assemblyPreload">The preload at which tightening ended, which sets the torsion.</param>
     /// <param name="boltForce">The force in the bolt in service.</param>
     /// <param name="residualTorsion">Share k_τ of the torsion that stays: 0 %, or 5 % to 100 %; there is no default.</param>
-    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The three stresses.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
@@ -44,8 +44,8 @@ public sealed class WorkingStress
         FrictionTorqueModel model, Force assemblyPreload, Force boltForce, Ratio residualTorsion,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
-        double preload = Guard.Check(assemblyPreload, Domains.Force), force = Guard.Check(boltForce, Domains.Force);
-        double share = Guard.CheckNoneOrAtLeast(residualTorsion, Domains.Share, leastPercent: 5);
+        double preload = Domains.Force.Check(assemblyPreload), force = Domains.Force.Check(boltForce);
+        double share = Domains.Share.CheckNoneOrAtLeast(5, residualTorsion);
         StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
         (double tension, double twist, double equivalent) = Compute(null, section, model, model.ShankArm, preload, force, share);
         return new WorkingStress(tension, twist, equivalent);
@@ -56,7 +56,7 @@ public sealed class WorkingStress
     /// <param name="assemblyPreload">The preload at which tightening ended, which sets the torsion.</param>
     /// <param name="boltForce">The force in the bolt in service.</param>
     /// <param name="residualTorsion">Share k_τ of the torsion that stays: 0 %, or 5 % to 100 %.</param>
-    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
@@ -66,8 +66,8 @@ public sealed class WorkingStress
         FrictionTorqueModel model, Force assemblyPreload, Force boltForce, Ratio residualTorsion,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
-        double preload = Guard.Check(assemblyPreload, Domains.Force), force = Guard.Check(boltForce, Domains.Force);
-        double share = Guard.CheckNoneOrAtLeast(residualTorsion, Domains.Share, leastPercent: 5);
+        double preload = Domains.Force.Check(assemblyPreload), force = Domains.Force.Check(boltForce);
+        double share = Domains.Share.CheckNoneOrAtLeast(5, residualTorsion);
         var work = new Derivation("Stress in service");
         double arm = ThreadArm(work, Guard.NotNull(model));
         Compute(work, StressedSection.Of(work, model.Thread, torsion, waistDiameter), model, arm, preload, force, share);
@@ -75,8 +75,8 @@ public sealed class WorkingStress
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"tension {Tension.Megapascals:0.#} MPa, torsion left {Torsion.Megapascals:0.#} MPa, equivalent {VonMises.Megapascals:0.#} MPa");
+    public override string ToString() => Print.Text(
+        $"tension {Tension:0.#}, torsion left {Torsion:0.#}, equivalent {VonMises:0.#}");
 
     /// <summary>Thread torque per unit preload, with the work written down.</summary>
     internal static double ThreadArm(Derivation? work, FrictionTorqueModel model) => work is null

@@ -36,21 +36,21 @@ public readonly struct MeasurementUncertainty<TQuantity>
     /// <exception cref="InvalidOperationException">No uncertainty was stated: this is a default value.</exception>
     /// <example><code>Torque expanded = readingUncertainty.ExpandedWith(coverageFactor: 2);</code></example>
     public TQuantity ExpandedWith(double coverageFactor) =>
-        Si.MakeOrRatio<TQuantity>(Guard.Check(coverageFactor, Domains.CoverageFactor) * Stated());
+        Si.MakeOrRatio<TQuantity>(Domains.CoverageFactor.Check(coverageFactor) * Stated());
 
     /// <inheritdoc />
     public override string ToString() => _coverageFactor switch
     {
         0 => "no uncertainty stated",
         1 => $"u = {Show(_standard)}",
-        _ => $"U = {Show(_standard * _coverageFactor)} (k = {Interval.Format(_coverageFactor, "")})",
+        _ => $"U = {Show(_standard * _coverageFactor)} (k = {Print.Number(_coverageFactor)})",
     };
 
     internal static double Check(TQuantity value, string name)
     {
         if (typeof(TQuantity) != typeof(Ratio)) return ToleranceWindow<TQuantity>.Check(value, fromZero: true, name);
-        double fraction = Si.OfOrRatio(value);
-        if (!Domains.RelativeUncertainty.Contains(fraction)) Guard.RefuseAgainst(name, value, Domains.RelativeUncertainty.Describe(100, "%"));
+        double fraction = Si.ValueOf(value);
+        if (!Domains.RelativeUncertainty.Contains(fraction)) Guard.RefuseAgainst(name, value, Domains.RelativeUncertainty.Describe());
         return fraction;
     }
 
@@ -79,6 +79,6 @@ public readonly struct MeasurementUncertainty<TQuantity>
         new($"{name} states nothing: create it with MeasurementUncertainty.Standard or MeasurementUncertainty.Expanded.", name);
 
     private static string Show(double value) => typeof(TQuantity) == typeof(Ratio)
-        ? Interval.Format(value * 100, "%")
-        : Interval.Format(value, Si.BaseUnit<TQuantity>());
+        ? Print.Number(value * 100, "%")
+        : Print.Number(value, Si.BaseUnit<TQuantity>());
 }
