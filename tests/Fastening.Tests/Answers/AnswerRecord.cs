@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Reflection;
 using Fastening.Equations;
 using Fastening.Tests.Equations;

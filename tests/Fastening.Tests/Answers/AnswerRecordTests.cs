@@ -1,4 +1,3 @@
-using System.Text;
 using Fastening.Tests.House;
 using UnitsNet;
 using Xunit.Abstractions;
@@ -84,16 +83,16 @@ public class AnswerRecordTests(ITestOutputHelper output)
 
     private void Compare(Dictionary<string, string[]> record, int column)
     {
-        var wrong = new StringBuilder();
+        var wrong = new List<string>();
         foreach ((string key, string[] written) in record)
         {
             if (key == "probe of the C library" || FormerNames.Gone.Any(gone => key.StartsWith(gone.Key, StringComparison.Ordinal))) continue;
-            if (!AnswerRecord.Now.TryGetValue(key, out Fold? fold)) wrong.AppendLine($"gone: {key}");
-            else if (written[column] != (column == 0 ? fold.Exact : fold.Rounded)) wrong.AppendLine($"other answers: {key} {written[2]} -> {fold.Answered}/{fold.Refused}");
+            if (!AnswerRecord.Now.TryGetValue(key, out Fold? fold)) wrong.Add($"gone: {key}");
+            else if (written[column] != (column == 0 ? fold.Exact : fold.Rounded)) wrong.Add($"other answers: {key} {written[2]} -> {fold.Answered}/{fold.Refused}");
         }
 
         output.WriteLine($"{record.Count} keys compared");
-        Assert.True(wrong.Length == 0, "A renamed type or member goes into FormerNames.\n" + wrong);
+        Assert.True(wrong.Count == 0, "A renamed type or member goes into FormerNames.\n" + string.Join('\n', wrong));
     }
 
     private static void Complete(string file)

@@ -166,7 +166,11 @@ internal static class Arguments
 
     private static readonly Dictionary<string, string> Texts = new(StringComparer.Ordinal)
     {
-        ["step"] = "turn", ["fastener"] = "B2", ["tool"] = "W-17", ["designation"] = "II A", ["unit"] = "mm",
+        ["step"] = "turn",
+        ["fastener"] = "B2",
+        ["tool"] = "W-17",
+        ["designation"] = "II A",
+        ["unit"] = "mm",
     };
 
     public static bool Knows(ParameterInfo parameter)

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace Fastening.Tests.Answers;
 
 /// <content>Traces.</content>
