@@ -12,7 +12,7 @@ namespace Fastening;
 /// and bolt against each other; what the held part turns along is subtracted first. Embedding during tightening is not covered.
 /// <para>
 /// With rotation it is the <em>highest</em> thread friction that twists the bolt most at a preload, so take the elastic limit there
-/// (with <see cref="BoltStress.PermittedPreload"/>, utilisation 100 % or less), and never above what thread and bearing surface bear.
+/// (with <see cref="FrictionTorqueModel.PermittedPreload"/>, utilisation 100 % or less), and never above what thread and bearing surface bear.
 /// </para>
 /// </remarks>
 /// <example><code>FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, range.Low);
