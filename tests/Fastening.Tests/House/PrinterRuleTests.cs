@@ -89,7 +89,7 @@ public class PrinterRuleTests
         .Select(file => file.Key);
 
     private static bool IsSmall(ExpressionSyntax expression) =>
-        expression is LiteralExpressionSyntax { Token.Value: double value } && value is > 0 and < 1e-6;
+        expression is LiteralExpressionSyntax { Token.Value: double value } && value is > 1e-15 and < 1e-6;
 
     private static bool IsString(ITypeSymbol? type) => type?.SpecialType == SpecialType.System_String;
 
