@@ -20,7 +20,7 @@ internal static class DerivationOrder
             WorkEntry entry = entries[i];
             if (entry.Equation is null)
             {
-                given.Add(new DerivationInput(Words(entry.Name!), symbols[i], entry.Value, entry.Entered));
+                given.Add(new DerivationInput(Words(entry.Name!), symbols[i], entry.Value, entry.Quantity));
                 continue;
             }
 
