@@ -24,7 +24,7 @@ internal static class DerivationOrder
                 continue;
             }
 
-            steps.Add(new DerivationStep(entry.Equation, entry.InputValues, entry.Value, Notes(entry, entries, counts, symbols, numbers)));
+            steps.Add(new DerivationStep(entry.Equation, entry.Values, entry.Value, Notes(entry, entries, counts, symbols, numbers)));
             numbers[i] = steps.Count;
         }
 

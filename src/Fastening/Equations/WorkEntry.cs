@@ -8,5 +8,5 @@ namespace Fastening.Equations;
 /// <param name="Quantity">A given quantity as it was entered; null for a pure number.</param>
 /// <param name="Equation">The equation; null for a given value.</param>
 /// <param name="Inputs">The places of the entries that went in.</param>
-/// <param name="InputValues">Their values as they went in: what passed through a quantity in degrees can differ in its last bit from what came out of the entry.</param>
-internal sealed record WorkEntry(double Value, string? Name, IQuantity? Quantity, Equation? Equation, int[] Inputs, double[] InputValues);
+/// <param name="Values">Their values as they went in: what passed through a quantity in degrees can differ in its last bit from what came out of the entry.</param>
+internal sealed record WorkEntry(double Value, string? Name, IQuantity? Quantity, Equation? Equation, int[] Inputs, double[] Values);
