@@ -1,6 +1,5 @@
 using System.Reflection;
 using Fastening.Tests.Answers;
-using UnitsNet;
 
 namespace Fastening.Tests.House;
 
@@ -10,7 +9,8 @@ namespace Fastening.Tests.House;
 /// </summary>
 public class WithRuleTests
 {
-    private const int Draws = 16;
+    private const int Draws = 40;
+    private const int DrawsOfPairs = 16;
 
     /// <summary>Properties that are computed from what is stated: they follow.</summary>
     private static readonly string[] Computed =
@@ -102,7 +102,7 @@ public class WithRuleTests
                 foreach (MethodInfo other in withs.Where(with => string.CompareOrdinal(with.Name, one.Name) > 0))
                 {
                     bool isOrdered = Ordered.Any(pair => $"{type.Key}.{one.Name}" == pair.One && $"{type.Key}.{other.Name}" == pair.Other);
-                    for (int n = 0; n < Draws; n++)
+                    for (int n = 0; n < DrawsOfPairs; n++)
                     {
                         var draw = new Draw($"{type.Key} {one.Name} {other.Name} {n}");
                         object receiver = draw.Of(RandomObjects.Pool(type.Key));
