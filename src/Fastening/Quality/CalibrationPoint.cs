@@ -14,20 +14,20 @@ public sealed class CalibrationPoint
     // A broken tool must go on record as it was found; further off than this a reading is taken for one in another unit.
     private const double FurthestOff = 10;
 
+    private readonly Stated<Torque> _torque;
     private readonly double[] _references;
 
-    private CalibrationPoint(double torque, double[] references)
+    private CalibrationPoint(Stated<Torque> torque, double[] references)
     {
-        SiTorque = torque;
+        _torque = torque;
         _references = references;
         Statistics = SampleStatistics.Of<Torque>(references);
-        LeastDeviation = CalibrationEquations.DeviationEquation.Step(null, torque, references.Max());
-        GreatestDeviation = CalibrationEquations.DeviationEquation.Step(null, torque, references.Min());
-        Mean = CalibrationEquations.DeviationEquation.Step(null, torque, Statistics.MeanSi);
+        LeastDeviation = CalibrationEquations.Deviation(torque.Value, references.Max());
+        GreatestDeviation = CalibrationEquations.Deviation(torque.Value, references.Min());
     }
 
     /// <summary>Torque that the tool was set to or indicated.</summary>
-    public Torque Torque => Si.Torque(SiTorque);
+    public Torque Torque => Si.Torque(_torque.Term);
 
     /// <summary>What the reference device measured, in the order taken.</summary>
     public IReadOnlyList<Torque> References => Array.AsReadOnly(Array.ConvertAll(_references, Si.Torque));
@@ -37,13 +37,17 @@ public sealed class CalibrationPoint
         Array.ConvertAll(_references, reference => Si.Ratio(CalibrationEquations.Deviation(SiTorque, reference))));
 
     /// <summary>Deviation of the mean of the readings; positive = delivers less than it says.</summary>
-    public Ratio MeanDeviation => Si.Ratio(Mean);
+    public Ratio MeanDeviation => Si.Ratio(DeviationTerm);
 
-    internal double SiTorque { get; }
+    internal double SiTorque => _torque.Value;
 
     internal double MeanReference => Statistics.MeanSi;
 
-    internal double Mean { get; }
+    internal double Mean => DeviationTerm.Value;
+
+    internal Term DeviationTerm => CalibrationEquations.DeviationEquation.Of(_torque.Term, MeanReferenceTerm);
+
+    internal Term MeanReferenceTerm => Stated<Torque>.Of(MeanReference, "mean of the reference readings").Term;
 
     /// <summary>Deviation of the reading that delivers most.</summary>
     internal double LeastDeviation { get; }
@@ -67,7 +71,8 @@ public sealed class CalibrationPoint
     /// <example><code>CalibrationPoint.At(Torque.FromNewtonMeters(40), [Torque.FromNewtonMeters(40.3), Torque.FromNewtonMeters(40.1)])</code></example>
     public static CalibrationPoint At(Torque torque, IReadOnlyList<Torque> references)
     {
-        double set = Domains.PositiveTorque.Check(torque);
+        Stated<Torque> tool = Domains.PositiveTorque.Stated(torque);
+        double set = tool.Value;
         if (Guard.NotNull(references).Count < 2)
         {
             throw new ArgumentException($"references has {references.Count} readings; a point of a calibration has at least 2.", nameof(references));
@@ -83,7 +88,7 @@ public sealed class CalibrationPoint
             }
         }
 
-        return new CalibrationPoint(set, si);
+        return new CalibrationPoint(tool, si);
     }
 
     /// <inheritdoc />

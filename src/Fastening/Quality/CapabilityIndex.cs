@@ -12,18 +12,21 @@ namespace Fastening;
 /// <example><code>double least = capability.Cpk.LowerBound(0.95);     // the true C_pk is above this, with 95 % confidence</code></example>
 public sealed class CapabilityIndex
 {
+    private readonly Func<Term> _index;
+    private readonly double _value;
     private readonly int _count;
 
-    internal CapabilityIndex(double value, CapabilityBound boundMethod, int count, double degreesOfFreedom)
+    internal CapabilityIndex(Func<Term> index, CapabilityBound boundMethod, int count, double degreesOfFreedom)
     {
-        Value = value;
+        _index = index;
+        _value = index().Value;
         BoundMethod = boundMethod;
         DegreesOfFreedom = degreesOfFreedom;
         _count = count;
     }
 
     /// <summary>The index as estimated.</summary>
-    public double Value { get; }
+    public double Value => Recording.IsOn ? Si.Number(_index()) : _value;
 
     /// <summary>How its bounds are found.</summary>
     public CapabilityBound BoundMethod { get; }
@@ -57,26 +60,26 @@ public sealed class CapabilityIndex
     }
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"{Value:0.###}");
+    public override string ToString() => Print.Text($"{_value:0.###}");
 
     /// <summary>The index that the true one exceeds with a probability.</summary>
     private double At(double probability) => BoundMethod switch
     {
         CapabilityBound.ChiSquared => CapabilityEquations.PotentialBound(
-            Value, ChiSquaredTail.Quantile(1 - probability, DegreesOfFreedom), DegreesOfFreedom),
-        CapabilityBound.Bissell => Value - NormalCurve.Quantile(probability) * BissellDeviation,
+            _value, ChiSquaredTail.Quantile(1 - probability, DegreesOfFreedom), DegreesOfFreedom),
+        CapabilityBound.Bissell => _value - NormalCurve.Quantile(probability) * BissellDeviation,
         _ => ByNoncentralT(probability),
     };
 
-    private double BissellDeviation => CapabilityEquations.BissellDeviation(_count, Value, DegreesOfFreedom);
+    private double BissellDeviation => CapabilityEquations.BissellDeviation(_count, _value, DegreesOfFreedom);
 
     /// <summary>The true index C at which 3√n times the estimate is exceeded with the rest of the probability.</summary>
     private double ByNoncentralT(double probability)
     {
         double scale = 3 * Math.Sqrt(_count);
         return MonotoneRoot.Of(
-            index => probability - NoncentralT.Below(scale * Value, DegreesOfFreedom, scale * index),
-            Value - NormalCurve.Quantile(probability) * BissellDeviation,
+            index => probability - NoncentralT.Below(scale * _value, DegreesOfFreedom, scale * index),
+            _value - NormalCurve.Quantile(probability) * BissellDeviation,
             0.1 * BissellDeviation);
     }
 }

@@ -6,22 +6,21 @@ namespace Fastening;
 /// <summary>The indices that a mean and a standard deviation have against the limits that there are.</summary>
 internal sealed class IndexSet
 {
-    private readonly double? _lower;
-    private readonly double? _upper;
-    private readonly double _mean;
-    private readonly double _deviation;
+    private readonly double? _lower, _upper;
+    private readonly double _mean, _deviation;
+    private readonly string _unit;
 
-    public IndexSet(in WindowLimits limits, double mean, double deviation, int count, double degreesOfFreedom)
+    public IndexSet(in WindowLimits limits, double mean, double deviation, int count, double degreesOfFreedom, string unit)
     {
         double? lower = limits.HasLower ? limits.Lower : null, upper = limits.HasUpper ? limits.Upper : null;
-        (_lower, _upper, _mean, _deviation) = (lower, upper, mean, deviation);
-        CapabilityIndex Index(double value, CapabilityBound bound) => new(value, bound, count, degreesOfFreedom);
-        AgainstLower = lower is double low ? Index(CapabilityEquations.LowerIndex(mean, low, deviation), CapabilityBound.NoncentralT) : null;
-        AgainstUpper = upper is double high ? Index(CapabilityEquations.UpperIndex(high, mean, deviation), CapabilityBound.NoncentralT) : null;
-        Potential = lower is double l && upper is double u ? Index(CapabilityEquations.PotentialIndex(u, l, deviation), CapabilityBound.ChiSquared) : null;
+        (_lower, _upper, _mean, _deviation, _unit) = (lower, upper, mean, deviation, unit);
+        CapabilityIndex Index(Func<Term> value, CapabilityBound bound) => new(value, bound, count, degreesOfFreedom);
+        AgainstLower = lower is null ? null : Index(LowerIndex, CapabilityBound.NoncentralT);
+        AgainstUpper = upper is null ? null : Index(UpperIndex, CapabilityBound.NoncentralT);
+        Potential = lower is null || upper is null ? null : Index(PotentialIndex, CapabilityBound.ChiSquared);
         Least = AgainstLower is null ? AgainstUpper!
             : AgainstUpper is null ? AgainstLower
-            : Index(CapabilityEquations.LeastIndex(AgainstUpper.Value, AgainstLower.Value), CapabilityBound.Bissell);
+            : Index(() => CapabilityEquations.LeastIndexEquation.Of(UpperIndex(), LowerIndex()), CapabilityBound.Bissell);
     }
 
     public CapabilityIndex? Potential { get; }
@@ -36,18 +35,16 @@ internal sealed class IndexSet
 
     public double ShareAbove => _upper is double upper ? NormalCurve.Below((_mean - upper) / _deviation) : 0;
 
-    /// <summary>The steps to the least index.</summary>
-    public Derivation Derive(string title)
-    {
-        var work = new Derivation(title);
-        double against = 0;
-        if (_upper is double upper) against = CapabilityEquations.UpperIndexEquation.Step(work, upper, _mean, _deviation);
-        if (_lower is double lower)
-        {
-            double other = CapabilityEquations.LowerIndexEquation.Step(work, _mean, lower, _deviation);
-            if (_upper is not null) CapabilityEquations.LeastIndexEquation.Step(work, against, other);
-        }
+    private Term LowerIndex() => CapabilityEquations.LowerIndexEquation.Of(Mean, Given(_lower!.Value, "lower limit"), Deviation);
 
-        return work.KeepWhatCounts();
-    }
+    private Term UpperIndex() => CapabilityEquations.UpperIndexEquation.Of(Given(_upper!.Value, "upper limit"), Mean, Deviation);
+
+    private Term PotentialIndex() =>
+        CapabilityEquations.PotentialIndexEquation.Of(Given(_upper!.Value, "upper limit"), Given(_lower!.Value, "lower limit"), Deviation);
+
+    private Term Mean => Given(_mean, "mean");
+
+    private Term Deviation => Given(_deviation, "standard deviation");
+
+    private Term Given(double value, string name) => Term.Given(value, name, _unit.Length == 0 ? "the readings" : "the readings, in " + _unit);
 }

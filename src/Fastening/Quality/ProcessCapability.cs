@@ -55,14 +55,9 @@ public sealed class ProcessCapability
         WindowLimits limits = Guard.NotNull(window).Limits;
         WithinScatter scatter = Guard.NotNull(readings).Within(method);
         double deviation = ReadingColumn.Scattering<TQuantity>(scatter.Deviation, nameof(readings));
-        var within = new IndexSet(limits, readings.Overall.MeanSi, deviation, readings.Count, scatter.DegreesOfFreedom);
+        var within = new IndexSet(limits, readings.Overall.MeanSi, deviation, readings.Count, scatter.DegreesOfFreedom, Si.BaseUnit<TQuantity>());
         return new(within, ProcessPerformance.Indices(limits, readings.Overall, nameof(readings)), method);
     }
-
-    /// <summary>The work behind <see cref="Cpk"/>; its last step is that index, bit for bit.</summary>
-    /// <returns>The steps.</returns>
-    /// <example><code>Console.WriteLine(capability.DeriveCpk());</code></example>
-    public Derivation DeriveCpk() => _within.Derive("Capability of the process");
 
     /// <inheritdoc />
     public override string ToString() => $"{(Cp is null ? "" : $"Cp {Cp}, ")}Cpk {Cpk}, {Performance}";

@@ -46,15 +46,10 @@ public sealed class ProcessPerformance
     public static ProcessPerformance Of<TQuantity>(ToleranceWindow<TQuantity> window, SampleStatistics<TQuantity> sample)
         where TQuantity : struct, IQuantity => new(Indices(Guard.NotNull(window).Limits, Guard.NotNull(sample), nameof(sample)));
 
-    /// <summary>The work behind <see cref="Ppk"/>; its last step is that index, bit for bit.</summary>
-    /// <returns>The steps.</returns>
-    /// <example><code>Console.WriteLine(performance.DerivePpk());</code></example>
-    public Derivation DerivePpk() => _indices.Derive("Performance of the process");
-
     /// <inheritdoc />
     public override string ToString() => $"{(Pp is null ? "" : $"Pp {Pp}, ")}Ppk {Ppk}";
 
     internal static IndexSet Indices<TQuantity>(in WindowLimits limits, SampleStatistics<TQuantity> sample, string name)
         where TQuantity : struct, IQuantity =>
-        new(limits, sample.MeanSi, ReadingColumn.Scattering<TQuantity>(sample.DeviationSi, name), sample.Count, sample.Count - 1);
+        new(limits, sample.MeanSi, ReadingColumn.Scattering<TQuantity>(sample.DeviationSi, name), sample.Count, sample.Count - 1, Si.BaseUnit<TQuantity>());
 }

@@ -83,7 +83,7 @@ public sealed class RejudgedReading
         Reading.Window.Classify(Si.Torque(delivered), MeasurementUncertainty.Expanded(Si.Torque(Math.Min(expanded * delivered, Domains.Sample.High)), 2), rule);
 
     private static double Delivered(ToolReading reading, double deviation) =>
-        CalibrationEquations.DeliveredEquation.Step(null, reading.SiIndicated, deviation);
+        CalibrationEquations.Delivered(reading.SiIndicated, deviation);
 
     private static Torque? Torque(double? newtonMeters) => newtonMeters is double si ? Si.Torque(si) : null;
 }

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Tests.Equations;
 using MathNet.Numerics.Distributions;
 using UnitsNet;
@@ -166,10 +167,10 @@ public class ProcessCapabilityTests
     public void Work_ends_on_the_index()
     {
         ProcessCapability capability = ProcessCapability.Of(Window, Readings(Audit), WithinDeviation.Pooled);
-        DerivationCheck.EndsOn(capability.Cpk.Value, capability.DeriveCpk());
-        DerivationCheck.EndsOn(capability.Performance.Ppk.Value, capability.Performance.DerivePpk());
+        DerivationCheck.EndsOn(capability.Cpk.Value, Derivation.Of(() => capability.Cpk.Value));
+        DerivationCheck.EndsOn(capability.Performance.Ppk.Value, Derivation.Of(() => capability.Performance.Ppk.Value));
         ProcessCapability least = ProcessCapability.Of(ToleranceWindow.AtLeast(Window.Lower!.Value), Readings(Audit), WithinDeviation.Pooled);
-        DerivationCheck.EndsOn(least.Cpk.Value, least.DeriveCpk());
+        DerivationCheck.EndsOn(least.Cpk.Value, Derivation.Of(() => least.Cpk.Value));
     }
 
     [Fact]
