@@ -1,4 +1,5 @@
 using Fastening.Equations;
+using Fastening.Tests.House;
 using UnitsNet;
 
 namespace Fastening.Tests.Docs;
@@ -48,6 +49,35 @@ public class ReadmeExamples
         #endregion
 
         Assert.Contains("M = κ·F + M_p", work, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Chain_of_work_example()
+    {
+        #region work-of-a-chain
+        ScrewThread thread = ScrewThread.Parse("M12");
+        FrictionTorqueModel model = TorquePreloadModel.FromFriction(
+            thread,
+            BearingSurface.Annulus(outer: Length.FromInches(0.75), inner: Length.FromMillimeters(13.5)),
+            new FrictionCoefficients(thread: 0.13, bearing: 0.11));
+        Derivation work = Derivation.Of(() => model.TorqueFor(Force.FromPoundsForce(8_000)));
+        Console.WriteLine(work);
+        #endregion
+
+        Assert.Contains("F = 8000 lbf = 35.5858 kN   (preload)", work.ToString(), StringComparison.Ordinal);
+        Assert.Contains(work.ToString().TrimEnd(), Repository.Read("docs", "guide", "the-work-shown.md"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Equation_by_name_example()
+    {
+        #region equation-by-name
+        Equation arm = Equation.Find("torque.linear-thread-arm");
+        Console.WriteLine(arm);                                           // λ_th = λ_P + c·µ_th·d_m/2, with its source
+        double metersPerNewton = arm.Evaluate(0.000279, 1.1547, 0.13, 0.010863);
+        #endregion
+
+        Close.To(0.000279 + 1.1547 * 0.13 * 0.010863 / 2, metersPerNewton);
     }
 
     [Fact]
