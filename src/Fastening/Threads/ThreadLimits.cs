@@ -81,7 +81,7 @@ public sealed class ThreadLimits
     {
         RequireSixtyDegrees(thread);
         ThreadGeometry basic = thread.Geometry;
-        return new ThreadLimits(thread, "basic size", thread.Diameter, basic.PitchDiameter, basic.InternalMinorDiameter!.Value, basic.PitchDiameter);
+        return new ThreadLimits(thread, "basic size", thread.Diameter, basic.PitchDiameter.Value, basic.InternalMinorDiameter!.Value.Value, basic.PitchDiameter.Value);
     }
 
     /// <summary>Limits of any other tolerance class, or measured diameters; each within one pitch of its basic size.</summary>
@@ -103,9 +103,9 @@ public sealed class ThreadLimits
         RequireSixtyDegrees(thread);
         ThreadGeometry basic = thread.Geometry;
         double externalMajor = Around(thread.Diameter).Check(externalMajorMinimum);
-        double externalPitch = Around(basic.PitchDiameter).Check(externalPitchMinimum);
-        double internalMinor = Around(basic.InternalMinorDiameter!.Value).Check(internalMinorMaximum);
-        double internalPitch = Around(basic.PitchDiameter).Check(internalPitchMaximum);
+        double externalPitch = Around(basic.PitchDiameter.Value).Check(externalPitchMinimum);
+        double internalMinor = Around(basic.InternalMinorDiameter!.Value.Value).Check(internalMinorMaximum);
+        double internalPitch = Around(basic.PitchDiameter.Value).Check(internalPitchMaximum);
         double height = HeightPerPitch * thread.PitchSi;
         if (internalMinor >= externalMajor)
         {
