@@ -52,7 +52,7 @@ internal sealed class JointChecks
             JointCheckKind.AlternatingStress => (Amplitude(work, springs, factor), _capacity.PermittedAmplitudeSi!.Value),
             JointCheckKind.HeadPressure => Bearing(work, springs, factor, _capacity.Head!),
             JointCheckKind.NutPressure => Bearing(work, springs, factor, _capacity.Nut!),
-            _ => (GreatestBoltForce(work, springs, factor), _capacity.Engagement!.FailureForceOf(work)),
+            _ => (GreatestBoltForce(work, springs, factor), _capacity.Engagement!.FailureForceTerm.Value),
         };
     }
 

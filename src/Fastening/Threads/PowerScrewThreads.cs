@@ -1,4 +1,6 @@
 using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
 
 namespace Fastening;
 
