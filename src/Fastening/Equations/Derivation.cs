@@ -48,7 +48,7 @@ public sealed class Derivation
     /// <returns>The work; it ends on the answer.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="answer"/> is null.</exception>
     /// <exception cref="InvalidOperationException">What the call answered is not an answer of this library, or one that cannot be derived. What the call itself refuses comes through as it is.</exception>
-    /// <example><code>Derivation chain = Derivation.Of(() => model.TorqueFor(AssemblyStress.PermittedPreload(model, strength, utilisation: Ratio.FromPercent(90))));</code></example>
+    /// <example><code>Derivation chain = Derivation.Of(() => model.TorqueFor(model.PermittedPreload(strength, utilisation: Ratio.FromPercent(90))));</code></example>
     public static Derivation Of<T>(Func<T> answer)
     {
         (T answered, Recording heard) = Recording.Of(Guard.NotNull(answer));

@@ -95,12 +95,12 @@ internal static class DerivationOrder
     /// <summary>The name of a parameter as words: <c>axialLoad</c> is <c>axial load</c>.</summary>
     private static string Words(string name)
     {
-        if (name.Contains(' ')) return name;
         var words = new StringBuilder();
-        foreach (char letter in name)
+        for (int i = 0; i < name.Length; i++)
         {
-            if (char.IsUpper(letter) && words.Length > 0) words.Append(' ').Append(char.ToLowerInvariant(letter));
-            else words.Append(letter);
+            bool isHump = i > 0 && char.IsLower(name[i - 1]) && char.IsUpper(name[i]) && i + 1 < name.Length && char.IsLower(name[i + 1]);
+            if (isHump) words.Append(' ').Append(char.ToLowerInvariant(name[i]));
+            else words.Append(name[i]);
         }
 
         return words.ToString();

@@ -96,6 +96,11 @@ internal sealed class Recording
         if (_current is Recording recording) recording._answers[(quantity, BitConverter.DoubleToInt64Bits(value))] = origin;
     }
 
+    /// <summary>The term that was written down beside an answer in doubles; they are the same to the last bit.</summary>
+    public static Term Agree(double answer, Term written) => BitConverter.DoubleToInt64Bits(answer) == BitConverter.DoubleToInt64Bits(written.Value)
+        ? written
+        : throw new InvalidOperationException(Print.Text($"The work gives {written.Value:R}, the call {answer:R}."));
+
     /// <summary>Whether an origin belongs to the derivation that listens here.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     public static bool Knows(long origin) => _current is null || _current.PlaceOf(origin) >= 0;

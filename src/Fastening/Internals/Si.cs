@@ -196,6 +196,9 @@ internal static class Si
     /// <summary>Whether a number of any unit can be converted: beyond, UnitsNet would refuse it in words that name neither the argument nor what is permitted.</summary>
     public static bool IsConvertible(double value) => Math.Abs(value) < Furthest;
 
+    /// <summary>An answer in another unit than the one above.</summary>
+    public static T Heard<T>(T answer, Term term) where T : struct, IQuantity => Heard(answer, term.Origin);
+
     private static T Heard<T>(T answer, long origin) where T : struct, IQuantity
     {
         if (Recording.IsAnywhere) Recording.Answer(typeof(T), ValueOf(answer), origin);

@@ -63,7 +63,7 @@ public sealed class JointCheck
     public string? OpenBecause => Lack is JointCheckLack lack ? _checks.Describe(lack, Kind) : null;
 
     /// <summary>The strength of the hot bolt with which the check was made; null when it was made with one at room temperature, or with none.</summary>
-    public HotStrength? HotStrength => Lack is null && Kind == JointCheckKind.WorkingStress ? _checks.HotBolt : null;
+    public HotStrength? HotStrength => Lack is null && Kind == JointCheckKind.BoltStress ? _checks.HotBolt : null;
 
     /// <summary>Whether the check was made and holds with a safety that is asked for.</summary>
     /// <param name="safety">The safety, 1 or more.</param>

@@ -48,7 +48,7 @@ internal sealed class JointChecks
             JointCheckKind.ResidualClamp => (_duty.RequiredClampSi!.Value, ClampLeft(work, springs, factor)),
             JointCheckKind.Slip => (_duty.ClampAgainstSlip(work), ClampLeft(work, springs, factor)),
             JointCheckKind.BoltStaysTight => (Relief(work, springs, factor), LowestPreload(work, springs)),
-            JointCheckKind.WorkingStress => Stress(work, springs, factor),
+            JointCheckKind.BoltStress => Stress(work, springs, factor),
             JointCheckKind.AlternatingStress => (Amplitude(work, springs, factor), _capacity.PermittedAmplitudeSi!.Value),
             JointCheckKind.HeadPressure => Bearing(work, springs, factor, _capacity.Head!),
             JointCheckKind.NutPressure => Bearing(work, springs, factor, _capacity.Nut!),
@@ -76,8 +76,8 @@ internal sealed class JointChecks
         JointCheckKind.PermittedPreload when _capacity.PermittedPreloadSi is null => JointCheckLack.PermittedPreload,
         JointCheckKind.ResidualClamp when _duty.RequiredClampSi is null => JointCheckLack.RequiredClamp,
         JointCheckKind.Slip when !_duty.AsksForFriction => JointCheckLack.SlipLoad,
-        JointCheckKind.WorkingStress when _capacity.Bolt is null => JointCheckLack.BoltStrength,
-        JointCheckKind.WorkingStress when IsBoltTooHot => JointCheckLack.HotStrengthOfBolt,
+        JointCheckKind.BoltStress when _capacity.Bolt is null => JointCheckLack.BoltStrength,
+        JointCheckKind.BoltStress when IsBoltTooHot => JointCheckLack.HotStrengthOfBolt,
         JointCheckKind.AlternatingStress when _capacity.PermittedAmplitudeSi is null => JointCheckLack.PermittedAmplitude,
         JointCheckKind.AlternatingStress when IsSlack => JointCheckLack.TensionInBolt,
         JointCheckKind.HeadPressure when LackOf(_capacity.Head) is JointCheckLack lack => lack,
@@ -158,10 +158,9 @@ internal sealed class JointChecks
     {
         JointCapacity.BoltInService bolt = _capacity.Bolt!;
         double force = LoadShareEquations.BoltForceEquation.Step(work, HighestPreload(work, springs), Share(work, springs, factor), _duty.AxialHigh);
-        StressedSection section = work is null ? bolt.Section : StressedSection.Of(work, bolt.Model.Thread, bolt.Torsion, bolt.Waist);
-        double arm = WorkingStress.ThreadArm(work, bolt.Model);
-        return (WorkingStress.Compute(work, section, bolt.Model, arm, _high, force, bolt.ResidualTorsion).Equivalent,
-            HotBolt?.YieldOf(work) ?? bolt.Strength.Yield);
+        StressedSection section = bolt.Section;
+        return (BoltStress.Service(section, bolt.Model, new Term(_high, 0), new Term(force, 0), new Term(bolt.ResidualTorsion, 0)).VonMisesTerm.Value,
+            HotBolt?.YieldSi ?? bolt.Strength.Yield);
     }
 
     private double Amplitude(Derivation? work, in JointSprings springs, double factor)
@@ -169,7 +168,7 @@ internal sealed class JointChecks
         double preload = LowestPreload(work, springs), share = Share(work, springs, factor);
         double upper = LoadShareEquations.BoltForceEquation.Step(work, preload, share, _duty.AxialHigh);
         double lower = LoadShareEquations.BoltForceEquation.Step(work, preload, share, _duty.AxialLow);
-        return WorkingStressEquations.StressAmplitudeEquation.Step(work, upper, lower, _joint.Bolt.Thread.Derive(work).StressArea);
+        return WorkingStressEquations.StressAmplitudeEquation.Step(work, upper, lower, _joint.Bolt.Thread.Geometry.StressArea.Value);
     }
 
     private (double Demand, double Capacity) Bearing(Derivation? work, in JointSprings springs, double factor, JointCapacity.Face face)

@@ -12,11 +12,11 @@ namespace Fastening;
 /// and bolt against each other; what the held part turns along is subtracted first. Embedding during tightening is not covered.
 /// <para>
 /// With rotation it is the <em>highest</em> thread friction that twists the bolt most at a preload, so take the elastic limit there
-/// (with <see cref="AssemblyStress.PermittedPreload"/>, utilisation 100 % or less), and never above the strength of thread and bearing surface.
+/// (with <see cref="FrictionTorqueModel.PermittedPreload"/>, utilisation 100 % or less), and never above the strength of thread and bearing surface.
 /// </para>
 /// </remarks>
 /// <example><code>FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, range.Low);
-/// Force limit = AssemblyStress.PermittedPreload(model.WithFriction(range.High), strength, utilisation: Ratio.FromPercent(100));
+/// Force limit = model.WithFriction(range.High).PermittedPreload(strength, utilisation: Ratio.FromPercent(100));
 /// var tightening = new RotationTightening(joint, model, Torque.FromNewtonMeters(60), limit);
 /// Console.WriteLine(tightening.PreloadAt(Angle.FromDegrees(60)));</code></example>
 public sealed partial class RotationTightening : IDerives<RotationLine>
