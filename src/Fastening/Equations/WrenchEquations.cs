@@ -104,7 +104,7 @@ public static class WrenchEquations
 
     /// <summary>Torsional stiffness of a bar (<c>wrench.bar-stiffness</c>): 1/c_t, G J/l.</summary>
     public static Equation<Func<double, double>> BarStiffnessEquation { get; } = Equation.Define(
-        BarStiffness, "wrench.bar-stiffness", Symbols.BarStiffness, "1/c_t", "definition of the stiffness", Symbols.Compliance);
+        BarStiffness, "wrench.bar-stiffness", Symbols.BarStiffness, "1/c_t", "definition of the stiffness", Symbols.Compliance, "c_t");
 
     /// <summary>Elastic wind-up at a torque.</summary>
     public static double WindUp(double M_w, double c_t) => M_w * c_t;

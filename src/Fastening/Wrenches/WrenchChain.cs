@@ -21,7 +21,7 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, St
 
     /// <summary>Settings between the two limits; null when they have crossed.</summary>
     public WindowLimits? Exact =>
-        WindowLimits.Between(LowestSetting.Value, WrenchEquations.Setting(Math.Max(required.Target, 0), _ratio), HighestSetting.Value);
+        WindowLimits.Between(LowestSetting.Value, WrenchEquations.Setting(Math.Max(required.Target, 0), _ratio), double.IsInfinity(_greatest) ? _greatest : HighestSetting.Value);
 
     /// <summary>Neither the window nor the range ends upwards: a setting high enough allows any scatter.</summary>
     public bool IsUnlimited => double.IsInfinity(_greatest) && Wrench.Maximum is null;
@@ -61,7 +61,7 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, St
     public Term LowestSetting => GuaranteeEquations.LowestSettingEquation.Of(
         Stated<Torque>.Of(_least, "least torque of the required window").Term, Wrench.StatedAccuracy.Term, uncertainty.Term, Wrench.RatioTerm);
 
-    /// <summary>Infinite for a window without an upper limit.</summary>
+    /// <summary>Only of a window with an upper limit.</summary>
     public Term HighestSetting => GuaranteeEquations.HighestSettingEquation.Of(
         Stated<Torque>.Of(_greatest, "greatest torque of the required window").Term, Wrench.StatedAccuracy.Term, uncertainty.Term, Wrench.RatioTerm);
 
