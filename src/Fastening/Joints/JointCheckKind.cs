@@ -23,7 +23,7 @@ public enum JointCheckKind
     BoltStaysTight,
 
     /// <summary>The equivalent stress in service stays below yield (VDI 2230 R8).</summary>
-    BoltStress,
+    WorkingStress,
 
     /// <summary>The amplitude of the stress stays within the permitted one (VDI 2230 R9).</summary>
     AlternatingStress,

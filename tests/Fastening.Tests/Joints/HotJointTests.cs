@@ -7,7 +7,7 @@ public class HotJointTests
 {
     private static readonly JointCheckKind[] OfStrength =
     [
-        JointCheckKind.BoltStress, JointCheckKind.AlternatingStress, JointCheckKind.HeadPressure, JointCheckKind.NutPressure,
+        JointCheckKind.WorkingStress, JointCheckKind.AlternatingStress, JointCheckKind.HeadPressure, JointCheckKind.NutPressure,
         JointCheckKind.ThreadStripping,
     ];
 
@@ -20,11 +20,11 @@ public class HotJointTests
     {
         JointAssessment assessment = Assess(Rises(rise, rise).AssembledAt(Room), AssessedJoint.Capacity);
         Assert.All(OfStrength, kind => Assert.Equal(CheckOutcome.NotAssessed, assessment.Of(kind).Outcome));
-        Assert.Equal(JointCheckLack.HotStrengthOfBolt, assessment.Of(JointCheckKind.BoltStress).Lack);
+        Assert.Equal(JointCheckLack.HotStrengthOfBolt, assessment.Of(JointCheckKind.WorkingStress).Lack);
         Assert.All(OfStrength.Skip(1), kind => Assert.Equal(JointCheckLack.StrengthAtTemperature, assessment.Of(kind).Lack));
         Assert.NotEqual(CheckOutcome.Holds, assessment.Outcome);
         string said = FormattableString.Invariant($"working stress: not assessed, the bolt may reach {20 + rise:0.#} °C and its strength is stated for room temperature: state it with WithHotBolt");
-        CommaCulture.Run(() => Assert.Equal(said, assessment.Of(JointCheckKind.BoltStress).ToString()));
+        CommaCulture.Run(() => Assert.Equal(said, assessment.Of(JointCheckKind.WorkingStress).ToString()));
     }
 
     /// <summary>Just 100 °C is assessed: from 20 °C a rise of 80 K, from an assembly that is not stated, at up to 35 °C, one of 65 K.</summary>
@@ -48,8 +48,8 @@ public class HotJointTests
     {
         JointTemperatures rises = Rises(180, 180).AssembledAt(Room);
         HotStrength hot = AssessedJoint.Strength.AtTemperature(Temperature.FromDegreesCelsius(200));
-        JointCheck check = Assess(rises, AssessedJoint.Capacity.WithHotBolt(hot)).Of(JointCheckKind.BoltStress);
-        JointCheck cold = Assess(null, AssessedJoint.Capacity.WithHotBolt(hot)).Of(JointCheckKind.BoltStress);
+        JointCheck check = Assess(rises, AssessedJoint.Capacity.WithHotBolt(hot)).Of(JointCheckKind.WorkingStress);
+        JointCheck cold = Assess(null, AssessedJoint.Capacity.WithHotBolt(hot)).Of(JointCheckKind.WorkingStress);
 
         Close.To(540, ((Pressure)check.Capacity!).Megapascals);
         Close.To(640, ((Pressure)cold.Capacity!).Megapascals);
@@ -64,7 +64,7 @@ public class HotJointTests
     public void A_bolt_hotter_than_its_hot_strength_is_not_assessed()
     {
         HotStrength hot = AssessedJoint.Strength.AtTemperature(Temperature.FromDegreesCelsius(200));
-        JointCheck check = Assess(Rises(181, 60).AssembledAt(Room), AssessedJoint.Capacity.WithHotBolt(hot)).Of(JointCheckKind.BoltStress);
+        JointCheck check = Assess(Rises(181, 60).AssembledAt(Room), AssessedJoint.Capacity.WithHotBolt(hot)).Of(JointCheckKind.WorkingStress);
         Assert.Equal(JointCheckLack.HotStrengthOfBolt, check.Lack);
         Assert.Contains("201 °C and its strength is stated for 200 °C", check.OpenBecause, StringComparison.Ordinal);
     }
@@ -75,8 +75,8 @@ public class HotJointTests
     {
         HotStrength hot = AssessedJoint.Strength.AtTemperature(Temperature.FromDegreesCelsius(100));
         JointCapacity capacity = AssessedJoint.Capacity.WithHotBolt(hot);
-        Close.To(590, ((Pressure)Assess(Rises(70, 70).AssembledAt(Room), capacity).Of(JointCheckKind.BoltStress).Capacity!).Megapascals);
-        Close.To(640, ((Pressure)Assess(Rises(10, 70).AssembledAt(Room), capacity).Of(JointCheckKind.BoltStress).Capacity!).Megapascals);
+        Close.To(590, ((Pressure)Assess(Rises(70, 70).AssembledAt(Room), capacity).Of(JointCheckKind.WorkingStress).Capacity!).Megapascals);
+        Close.To(640, ((Pressure)Assess(Rises(10, 70).AssembledAt(Room), capacity).Of(JointCheckKind.WorkingStress).Capacity!).Megapascals);
     }
 
     [Fact]
@@ -108,10 +108,8 @@ public class HotJointTests
     [Fact]
     public void Each_lack_is_said_in_words_of_its_own()
     {
-        string[] words = [.. Enum.GetValues<JointCheckLack>().Select(lack => JointCheckWording.DescribeLack(lack, JointCheckKind.HeadPressure, 150, "100 °C"))];
+        string[] words = [.. Enum.GetValues<JointCheckLack>().Select(lack => JointCheckLackWords.Of(lack, "head", 150, "100 °C"))];
         Assert.Equal(words.Length, words.Distinct().Count());
-        Assert.Contains("head", JointCheckWording.DescribeLack(JointCheckLack.BearingSurface, JointCheckKind.HeadPressure, 0, ""), StringComparison.Ordinal);
-        Assert.Contains("nut", JointCheckWording.DescribeLack(JointCheckLack.BearingSurface, JointCheckKind.NutPressure, 0, ""), StringComparison.Ordinal);
     }
 
     private static JointTemperatures Rises(double bolt, double parts) => new(TemperatureDelta.FromKelvins(bolt), TemperatureDelta.FromKelvins(parts));

@@ -68,7 +68,7 @@ public class JointAssessmentTests
         double tau = AssessedJoint.Model.BreakdownAt(AssessedJoint.Model.TorqueFor(Force.FromKilonewtons(39))) is { } parts
             ? (parts.PitchTorque + parts.ThreadFrictionTorque).NewtonMeters / (Math.PI * d0 * d0 * d0 / 12) / 2
             : 0;
-        Verify(assessment.Of(JointCheckKind.BoltStress), Math.Sqrt(Math.Pow(force / area, 2) + 3 * tau * tau), 640e6, 0.85);
+        Verify(assessment.Of(JointCheckKind.WorkingStress), Math.Sqrt(Math.Pow(force / area, 2) + 3 * tau * tau), 640e6, 0.85);
         Verify(assessment.Of(JointCheckKind.HeadPressure), force / (Math.PI / 4 * (16.6 * 16.6 - 13.5 * 13.5) * 1e-6), 700e6, 0.85);
         Verify(assessment.Of(JointCheckKind.NutPressure), force / (Math.PI / 4 * (17.0 * 17 - 13.8 * 13.8) * 1e-6), 600e6, 0.85);
         Verify(assessment.Of(JointCheckKind.ThreadStripping), force, AssessedJoint.Engagement.FailureForce.Newtons, 0.85);
@@ -128,8 +128,8 @@ public class JointAssessmentTests
         TemperatureDelta none = TemperatureDelta.FromKelvins(0), warm = TemperatureDelta.FromKelvins(50);
         JointAssessment cold = Assess(null), loss = Assess(new JointTemperatures(warm, none)), gain = Assess(new JointTemperatures(none, warm));
         Assert.True(loss.Of(JointCheckKind.ResidualClamp).Safety < cold.Of(JointCheckKind.ResidualClamp).Safety);
-        Assert.Equal(cold.Of(JointCheckKind.BoltStress).Safety, loss.Of(JointCheckKind.BoltStress).Safety);
-        Assert.True(gain.Of(JointCheckKind.BoltStress).Safety < cold.Of(JointCheckKind.BoltStress).Safety);
+        Assert.Equal(cold.Of(JointCheckKind.WorkingStress).Safety, loss.Of(JointCheckKind.WorkingStress).Safety);
+        Assert.True(gain.Of(JointCheckKind.WorkingStress).Safety < cold.Of(JointCheckKind.WorkingStress).Safety);
         Assert.Equal(cold.Of(JointCheckKind.ResidualClamp).Safety, gain.Of(JointCheckKind.ResidualClamp).Safety);
 
         static JointAssessment Assess(JointTemperatures? temperatures)
@@ -170,7 +170,7 @@ public class JointAssessmentTests
         JointCheckKind[] open = [.. assessment.Checks.Where(c => c.Outcome == CheckOutcome.NotAssessed).Select(c => c.Kind)];
         Assert.Equal(
             [
-                JointCheckKind.PermittedPreload, JointCheckKind.ResidualClamp, JointCheckKind.Slip, JointCheckKind.BoltStress,
+                JointCheckKind.PermittedPreload, JointCheckKind.ResidualClamp, JointCheckKind.Slip, JointCheckKind.WorkingStress,
                 JointCheckKind.AlternatingStress, JointCheckKind.HeadPressure, JointCheckKind.NutPressure, JointCheckKind.ThreadStripping,
             ],
             open);
