@@ -1,5 +1,3 @@
-using Fastening.Internals;
-
 namespace Fastening.Equations;
 
 /// <summary>A value in the SI unit of its symbol and, while a derivation listens, where it comes from.</summary>

@@ -183,7 +183,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel, IDerives<TorqueArm
 
     TorqueArms IDerives<TorqueArms>.Derive() => new(ThreadLaw.Of(Thread, Convention), Thread, Bearing, Friction, Convention);
 
-    /// <param name="law">That of the thread and the convention, where it is known already.</param>
+    /// <summary>A model; the law is that of the thread and the convention, where it is known already.</summary>
     internal static FrictionTorqueModel Create(
         ScrewThread thread, BearingSurface stated, FrictionCoefficients friction, TorqueConvention convention, Stated<Torque> prevailing, ThreadLaw? law = null)
     {
