@@ -1,4 +1,3 @@
-using Fastening.Internals;
 using MathNet.Numerics.RootFinding;
 
 namespace Fastening.Internals;
