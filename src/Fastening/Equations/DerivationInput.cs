@@ -13,7 +13,7 @@ public sealed class DerivationInput
         Name = name;
         Symbol = symbol;
         Value = value;
-        Entered = entered;
+        Quantity = entered;
     }
 
     /// <summary>What it is: <c>preload</c>, <c>nominal diameter of M16</c>.</summary>
@@ -26,7 +26,7 @@ public sealed class DerivationInput
     public double Value { get; }
 
     /// <summary>As it was entered, in the user's own unit; null for a pure number.</summary>
-    public IQuantity? Entered { get; }
+    public IQuantity? Quantity { get; }
 
     /// <summary>The value as entered and, where that is another unit, in the shop unit: <c>13000 lbf = 57.8269 kN</c>.</summary>
     public string ValueText
@@ -34,9 +34,9 @@ public sealed class DerivationInput
         get
         {
             string shop = (Symbol?.Unit ?? SymbolUnit.Ratio).Text(Value);
-            if (Entered is null) return shop;
-            if (Symbol is null) return Guard.Show(Entered);
-            string entered = Guard.Show(Entered);
+            if (Quantity is null) return shop;
+            if (Symbol is null) return Guard.Show(Quantity);
+            string entered = Guard.Show(Quantity);
             return entered == shop ? shop : entered + " = " + shop;
         }
     }

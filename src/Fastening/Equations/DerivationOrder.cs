@@ -20,11 +20,11 @@ internal static class DerivationOrder
             WorkEntry entry = entries[i];
             if (entry.Equation is null)
             {
-                given.Add(new DerivationInput(Words(entry.Name!), symbols[i], entry.Value, entry.Entered));
+                given.Add(new DerivationInput(Words(entry.Name!), symbols[i], entry.Value, entry.Quantity));
                 continue;
             }
 
-            steps.Add(new DerivationStep(entry.Equation, entry.InputValues, entry.Value, Notes(entry, entries, counts, symbols, numbers)));
+            steps.Add(new DerivationStep(entry.Equation, entry.Values, entry.Value, Notes(entry, entries, counts, symbols, numbers)));
             numbers[i] = steps.Count;
         }
 

@@ -72,7 +72,7 @@ internal sealed class BearingFace
     {
         if (hole.Value < _thread.Diameter)
         {
-            Guard.RefuseAgainst(nameof(hole), hole.Entered, $"at least the nominal diameter of {_thread}, {Guard.ShowToCompare(_thread.NominalDiameter)}");
+            Guard.RefuseAgainst(nameof(hole), hole.AsStated, $"at least the nominal diameter of {_thread}, {Guard.ShowToCompare(_thread.NominalDiameter)}");
         }
 
         return (Outer, Clear(hole));

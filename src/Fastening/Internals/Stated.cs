@@ -12,14 +12,14 @@ internal readonly struct Stated<T>
 
     internal Stated(T entered, double value, string name)
     {
-        Entered = entered;
+        AsStated = entered;
         Value = value;
         _name = name;
         _origin = Recording.IsAnywhere ? Recording.EarlierAnswer(typeof(T), value) : 0;
     }
 
     /// <summary>As the user wrote it; of a table, in the unit of the trade.</summary>
-    public T Entered { get; }
+    public T AsStated { get; }
 
     /// <summary>In the unit of <see cref="Si"/>.</summary>
     public double Value { get; }
@@ -37,6 +37,6 @@ internal readonly struct Stated<T>
     {
         double value = Si.ForSymbols<T>(Value);
         if (!Recording.IsAnywhere) return new Term(value, 0);
-        return new Term(value, _origin != 0 && Recording.Knows(_origin) ? _origin : Recording.Given(value, Entered, name));
+        return new Term(value, _origin != 0 && Recording.Knows(_origin) ? _origin : Recording.Given(value, AsStated, name));
     }
 }

@@ -69,13 +69,13 @@ public sealed class BoltStrength
     public string? ClassOrGrade { get; }
 
     /// <summary>Minimum tensile strength R_m.</summary>
-    public Pressure TensileStrength => _tensile.Entered;
+    public Pressure TensileStrength => _tensile.AsStated;
 
     /// <summary>Minimum yield strength: lower yield strength R_eL, or 0.2 % proof strength R_p0.2.</summary>
-    public Pressure YieldStrength => _yield.Entered;
+    public Pressure YieldStrength => _yield.AsStated;
 
     /// <summary>Stress under proof load S_p; null where the standard gives none (ISO 3506-1, ASTM A193).</summary>
-    public Pressure? ProofLoadStress => _proof?.Entered;
+    public Pressure? ProofLoadStress => _proof?.AsStated;
 
     /// <summary>Standard, edition and table, and what in it is from memory; null for a strength of the user's own.</summary>
     public string? Source { get; }

@@ -108,7 +108,7 @@ public sealed class ElasticMaterial
     public string Name { get; }
 
     /// <summary>Young's modulus E.</summary>
-    public Pressure YoungsModulus => _modulus.Entered;
+    public Pressure YoungsModulus => _modulus.AsStated;
 
     /// <summary>Least Young's modulus of the handbooks; of a material of one's own, the value itself.</summary>
     public Pressure LeastYoungsModulus { get; }
@@ -129,7 +129,7 @@ public sealed class ElasticMaterial
     public Pressure ShearModulus => Si.Pressure(ShearTerm);
 
     /// <summary>Mean coefficient of linear thermal expansion α, in the table from 20 to 100 °C; null when unknown.</summary>
-    public CoefficientOfThermalExpansion? ThermalExpansion => _expansion?.Entered;
+    public CoefficientOfThermalExpansion? ThermalExpansion => _expansion?.AsStated;
 
     /// <summary>Least thermal expansion of the handbooks; of a material of one's own, the value itself.</summary>
     public CoefficientOfThermalExpansion? LeastThermalExpansion { get; }

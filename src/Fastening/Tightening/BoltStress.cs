@@ -95,7 +95,9 @@ public sealed class BoltStress : IDerived
     /// <returns>The three stresses.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>BoltStress.InService(model, assemblyPreload: Force.FromKilonewtons(70), boltForce: Force.FromKilonewtons(74.5), residualTorsion: Ratio.FromPercent(50)).VonMises</code></example>
+    /// <example><code>BoltStress stress = BoltStress.InService(
+    ///     model, assemblyPreload, joint.At(assemblyPreload, load, introduction).BoltForce, residualTorsion: Ratio.FromPercent(50));
+    /// bool belowYield = stress.VonMises &lt;= strength.YieldStrength;</code></example>
     public static BoltStress InService(
         FrictionTorqueModel model, Force assemblyPreload, Force boltForce, Ratio residualTorsion,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)

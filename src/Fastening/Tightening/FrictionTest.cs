@@ -17,7 +17,7 @@ namespace Fastening;
 /// <example><code>FrictionTest test = FrictionTest.Of(
 ///     ScrewThread.Parse("M10"), BearingSurface.ForHexagonHead(ScrewThread.Parse("M10")),
 ///     clampForce: Force.FromKilonewtons(25.2), totalTorque: Torque.FromNewtonMeters(52), threadTorque: Torque.FromNewtonMeters(25));
-/// if (test.IsPlausible) model = model.WithFriction(test.ToCoefficients());</code></example>
+/// if (test.IsPlausible) Console.WriteLine(model.WithFriction(test.ToCoefficients()).TorqueFor(preload));</code></example>
 public sealed class FrictionTest
 {
     private static readonly Domain<Force> ClampForceDomain = new(1e-3, 1e9);

@@ -61,5 +61,5 @@ public sealed class NutFactorModel : TorquePreloadModel
     public override string ToString() => Print.Text($"K {_nutFactor.Value:0.####}, d {Si.Length(Diameter):0.###}{PlausibilityRemark.Mention(Remarks)}");
 
     private TorquePreloadRange Range(double lowNutFactor, double highNutFactor) => TorquePreloadRange
-        .OfNutFactor(lowNutFactor, highNutFactor, _diameter.Entered).WithPrevailing(PrevailingTorque, PrevailingTorque);
+        .OfNutFactor(lowNutFactor, highNutFactor, _diameter.AsStated).WithPrevailing(PrevailingTorque, PrevailingTorque);
 }

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Fastening.Tests.Tightening;
 
 [Properties(Arbitrary = [typeof(Domain)], MaxTest = 200)]
-public class AssemblyStressTests
+public class BoltStressTests
 {
     private const int Bits = 300;
 
