@@ -62,12 +62,12 @@ public sealed partial class RotationTightening : IDerives<RotationLine>
         _atTool = line.AtTool.Value;
         if (_snug <= 0)
         {
-            Guard.RefuseAgainst(nameof(snugTorque), snugTorque.Entered, $"more than the prevailing torque, {Guard.ShowToCompare(model.PrevailingTorque)}: up to there nothing is clamped");
+            Guard.RefuseAgainst(nameof(snugTorque), snugTorque.AsStated, $"more than the prevailing torque, {Guard.ShowToCompare(model.PrevailingTorque)}: up to there nothing is clamped");
         }
 
         if (elasticLimit.Value <= _snug)
         {
-            Guard.RefuseAgainst(nameof(elasticLimit), elasticLimit.Entered, $"more than the preload at the snug torque, {Guard.ShowToCompare(Si.Force(_snug).ToUnit(UnitsNet.Units.ForceUnit.Kilonewton))}");
+            Guard.RefuseAgainst(nameof(elasticLimit), elasticLimit.AsStated, $"more than the preload at the snug torque, {Guard.ShowToCompare(Si.Force(_snug).ToUnit(UnitsNet.Units.ForceUnit.Kilonewton))}");
         }
     }
 

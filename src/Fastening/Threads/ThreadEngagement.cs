@@ -13,10 +13,10 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>ThreadEngagement engagement = ThreadEngagement.For(ScrewThread.Parse("M16"), Length.FromMillimeters(20));
 /// Force toStripTheHole = engagement.InternalShearArea * Pressure.FromMegapascals(150);</code></example>
-public sealed class ThreadEngagement : IDerives<ShearAreas>
+public sealed class ThreadEngagement : IDerives<EngagementAreas>
 {
     private readonly Stated<Length> _length;
-    private ShearAreas? _areas;
+    private EngagementAreas? _areas;
 
     private ThreadEngagement(ThreadLimits limits, Stated<Length> length)
     {
@@ -43,7 +43,7 @@ public sealed class ThreadEngagement : IDerives<ShearAreas>
 
     internal double LengthSi => _length.Value;
 
-    internal ShearAreas Areas => Derived.Of(ref _areas, this);
+    internal EngagementAreas Areas => Derived.Of(ref _areas, this);
 
     /// <summary>A length of thread at the limits of the medium fit, 6g/6H or 2A/2B (<see cref="ThreadLimits.ForMediumFit"/>).</summary>
     /// <param name="thread">An ISO metric or unified thread of the tables of limits.</param>
@@ -114,5 +114,5 @@ public sealed class ThreadEngagement : IDerives<ShearAreas>
     /// <inheritdoc />
     public override string ToString() => $"{Limits} over {Guard.Show(EngagedLength.ToUnit(UnitsNet.Units.LengthUnit.Millimeter))}";
 
-    ShearAreas IDerives<ShearAreas>.Derive() => ShearAreas.Of(Limits, LengthTerm);
+    EngagementAreas IDerives<EngagementAreas>.Derive() => EngagementAreas.Of(Limits, LengthTerm);
 }

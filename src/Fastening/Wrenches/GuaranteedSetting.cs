@@ -68,7 +68,7 @@ public sealed class GuaranteedSetting
     public ToleranceWindow<Torque>? RequiredWindow { get; }
 
     /// <summary>The lower limit of <see cref="BeforeRounding"/>; it stands above <see cref="HighestSetting"/> when the wrench scatters over more than the required window.</summary>
-    /// <example><code>Console.WriteLine(Derivation.Of(() => wrench.GuaranteedSettingFor(window, uncertainty).LowestSetting));</code></example>
+    /// <example><code>Console.WriteLine(Derivation.Of(() => guaranteed.LowestSetting));</code></example>
     public Torque LowestSetting => Si.Torque(_chain.LowestSetting);
 
     /// <summary>The upper limit of <see cref="BeforeRounding"/>; null when the required window has no upper limit.</summary>

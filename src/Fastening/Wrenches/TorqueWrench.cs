@@ -53,7 +53,7 @@ public sealed partial class TorqueWrench
     public Length LeverLength => Si.Length(_lever.Term);
 
     /// <summary>Lean of the pull from square to the handle; positive pushes along the handle towards the head.</summary>
-    public Angle PullOffSquare => _pull.Entered;
+    public Angle PullOffSquare => _pull.AsStated;
 
     /// <summary>The adapters, from the drive outwards.</summary>
     public IReadOnlyList<WrenchAdapter> Adapters { get; }
