@@ -5,7 +5,7 @@ namespace Fastening.Equations;
 /// SI doubles in and out, no checks. One number carries the joint: rotation per unit preload r, to which every elastic twist in series adds.
 /// Valid from full contact of all faces up to the yield of bolt, thread or bearing surface.
 /// </remarks>
-public static class RotationTighteningEquations
+internal static class RotationTighteningEquations
 {
     /// <summary>Rotation per unit preload that goes into the stretch of the bolt and the compression of the clamped parts.</summary>
     public static double RotationPerPreload(double delta, double P_h) => 2 * Math.PI * delta / P_h;

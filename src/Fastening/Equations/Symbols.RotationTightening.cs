@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Rotation per unit preload.</summary>
     public static Symbol RotationPerPreload { get; } = new("r", SymbolUnit.RotationPerForce, "rotation per unit preload", 1e-8, 1e-2);

@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Lever length of the wrench, centre of drive to hand.</summary>
     public static Symbol LeverLength { get; } = new("L", SymbolUnit.Length, "lever length, centre of drive to the hand", 0.05, 3);

@@ -5,7 +5,7 @@ namespace Fastening.Equations;
 /// Frame: drive at the origin, x straight ahead of the handle, hand at (−L, 0), y the side to which the hand moves. Adapter angles are
 /// absolute, from +x, positive towards y. A pull that leans towards +x has a positive angle. Chains are folds of one equation.
 /// </remarks>
-public static class WrenchEquations
+internal static class WrenchEquations
 {
     /// <summary>Torque ratio with one adapter more; start from 1.</summary>
     public static double TorqueRatio(double rho_0, double E, double theta, double L, double beta) =>
