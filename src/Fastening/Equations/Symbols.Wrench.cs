@@ -59,6 +59,12 @@ internal static partial class Symbols
     /// <summary>Torsional compliance.</summary>
     public static Symbol Compliance { get; } = new("c_t", SymbolUnit.TorsionalCompliance, "torsional compliance", 0, 1);
 
+    /// <summary>Torsional compliance of a bar.</summary>
+    public static Symbol BarCompliance { get; } = new("c_b", SymbolUnit.TorsionalCompliance, "torsional compliance of the bar", 1e-7, 1);
+
+    /// <summary>Torsional stiffness of a bar.</summary>
+    public static Symbol BarStiffness { get; } = new("k_t", SymbolUnit.TorsionalStiffness, "torsional stiffness of the bar", 1, 1e7);
+
     /// <summary>Elastic wind-up.</summary>
     public static Symbol WindUp { get; } = new("theta_w", SymbolUnit.Angle, "elastic wind-up", 0, 10);
 

@@ -99,6 +99,13 @@ internal static class WrenchEquations
         Compliance, "wrench.compliance", Symbols.Compliance, "c_0 + l/(G*J)", "Roark's Formulas for Stress and Strain 7th ed. (2002) §10.1",
         Symbols.ComplianceBefore, Symbols.BarLength, Symbols.ShearModulus, Symbols.TorsionConstant);
 
+    /// <summary>Torsional stiffness of one bar.</summary>
+    public static double BarStiffness(double c_b) => 1 / c_b;
+
+    /// <summary>Torsional stiffness of a bar (<c>wrench.bar-stiffness</c>): 1/c_b, G J/l.</summary>
+    public static Equation<Func<double, double>> BarStiffnessEquation { get; } = Equation.Define(
+        BarStiffness, "wrench.bar-stiffness", Symbols.BarStiffness, "1/c_b", "definition of the stiffness", Symbols.BarCompliance);
+
     /// <summary>Elastic wind-up at a torque.</summary>
     public static double WindUp(double M_w, double c_t) => M_w * c_t;
 
