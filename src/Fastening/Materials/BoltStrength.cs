@@ -182,7 +182,7 @@ public sealed class BoltStrength
     /// <summary>The strength of a band, for a thread inside it.</summary>
     internal BoltStrength LookedUpFor(ScrewThread thread, string classOrGrade, HotStrengthTable? hot) => new(this, thread, classOrGrade, hot);
 
-    private Term Named(Stated<Pressure> stress) => ClassOrGrade is null ? stress.Term : stress.TermOf(ClassOrGrade);
+    private Term Named(in Stated<Pressure> stress) => ClassOrGrade is null ? stress.Term : stress.TermOf(ClassOrGrade);
 
     private Term Ultimate(ScrewThread thread, StressAreaBasis basis)
     {

@@ -34,7 +34,7 @@ internal sealed class CustomThreads : ThreadStandard
         if (d2.Value >= d) Guard.RefuseAgainst(nameof(pitchDiameter), pitchDiameter, $"less than the nominal diameter, {Guard.ShowToCompare(diameter)}");
         if (d3.Value >= d2.Value) Guard.RefuseAgainst(nameof(rootDiameter), rootDiameter, $"less than the pitch diameter, {Guard.ShowToCompare(pitchDiameter)}");
         string size = $"{ThreadNumber.ShowMillimeters(diameter)}x{ThreadNumber.ShowMillimeters(pitch)}";
-        return new ScrewThread(new CustomThreads(alpha, d2, d3), $"custom {size} mm, {ThreadNumber.ShowStarts(starts)}", Nominal(diameter), PitchOf(pitch), starts);
+        return new ScrewThread(new CustomThreads(alpha, d2, d3), $"custom {size} mm, {ThreadNumber.ShowStarts(starts)}", Nominal(diameter, d), PitchOf(pitch, p), starts);
     }
 
     /// <summary>The internal thread is not determined by the profile of the external one.</summary>

@@ -52,7 +52,7 @@ internal sealed class IsoMetricThreads : CataloguedThreads
 
         string designation = Catalogue.NameOf(Si.Millimeters(diameter), Si.Millimeters(pitch))
             ?? $"M{ThreadNumber.ShowMillimeters(diameter)}x{ThreadNumber.ShowMillimeters(pitch)}";
-        return new ScrewThread(this, designation, Nominal(diameter), PitchOf(pitch));
+        return new ScrewThread(this, designation, Nominal(diameter, d), PitchOf(pitch, p));
     }
 
     public override ThreadGeometry Geometry(Term diameter, Term pitch, Term starts)

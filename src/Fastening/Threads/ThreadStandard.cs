@@ -62,10 +62,14 @@ internal abstract class ThreadStandard
 
     /// <summary>The dimensions and areas, by one sequence of equations, with or without the work written down.</summary>
     /// <summary>The diameter as a thread keeps it.</summary>
-    protected static Stated<Length> Nominal(Length diameter) => new(diameter, Si.Of(diameter), "nominal diameter");
+    protected static Stated<Length> Nominal(Length diameter) => Nominal(diameter, Si.Of(diameter));
+
+    protected static Stated<Length> Nominal(Length diameter, double si) => new(diameter, si, "nominal diameter");
 
     /// <summary>The pitch as a thread keeps it.</summary>
-    protected static Stated<Length> PitchOf(Length pitch) => new(pitch, Si.Of(pitch), "pitch");
+    protected static Stated<Length> PitchOf(Length pitch) => PitchOf(pitch, Si.Of(pitch));
+
+    protected static Stated<Length> PitchOf(Length pitch, double si) => new(pitch, si, "pitch");
 
     /// <summary>The same from threads per inch.</summary>
     protected static Stated<Length> PitchOf(double threadsPerInch) => Stated<Length>.Of(InchSize.PitchOf(threadsPerInch), "pitch");

@@ -54,7 +54,7 @@ internal sealed class UnifiedThreads : CataloguedThreads
 
         string designation = Catalogue.NameOf(diameter.Inches, threadsPerInch)
             ?? $"{Print.Number(diameter.Inches)}-{Print.Number(threadsPerInch)} UNS";
-        return new ScrewThread(this, designation, Nominal(diameter), PitchOf(threadsPerInch));
+        return new ScrewThread(this, designation, Nominal(diameter, d), PitchOf(threadsPerInch));
     }
 
     public override ThreadGeometry Geometry(Term diameter, Term pitch, Term starts)
