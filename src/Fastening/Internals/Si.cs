@@ -130,6 +130,14 @@ internal static class Si
         _ => value,
     };
 
+    /// <summary>A quantity, known at run time, in the unit of this file, or a number as it is.</summary>
+    public static double NumberOf<T>(T value) where T : struct => value switch
+    {
+        double number => number,
+        IQuantity quantity when ShopScale.Of(quantity) is ShopScale scale => scale.Value(quantity),
+        _ => throw Unsupported(typeof(T)),
+    };
+
     /// <summary>Whether a number of any unit can be converted: beyond, UnitsNet would refuse it in words that name neither the argument nor what is permitted.</summary>
     public static bool IsConvertible(double value) => Math.Abs(value) < Furthest;
 

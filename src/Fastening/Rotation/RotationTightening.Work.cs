@@ -63,15 +63,13 @@ public sealed partial class RotationTightening
     /// <param name="snugPreload">Lowest and highest snug preload: of a range of nut factors, or of a scatter.</param>
     /// <returns>Lowest and highest preload. Bolt twist and tool wind-up are those at the friction of the model.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="snugPreload"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The rotation or a preload is negative or beyond its domain.</exception>
     /// <example><code>tightening.PreloadRangeAt(Angle.FromDegrees(60), nutFactorModel.PreloadRangeAt(snugTorque, lowNutFactor: 0.14, highNutFactor: 0.22))</code></example>
-    public PreloadRangeAfterRotation PreloadRangeAt(Angle rotation, PreloadRange snugPreload)
+    public PreloadRangeAfterRotation PreloadRangeAt(Angle rotation, Range<Force> snugPreload)
     {
         double degrees = Domains.Rotation.Check(rotation);
-        Guard.NotNull(snugPreload);
-        return new PreloadRangeAfterRotation(
-            WithResilience(Softest).After(degrees, Si.Of(snugPreload.Minimum)), WithResilience(Stiffest).After(degrees, Si.Of(snugPreload.Maximum)),
-            StiffnessError);
+        double low = Domains.Force.Check(Guard.NotNull(snugPreload).Low), high = Domains.Force.Check(snugPreload.High);
+        return new PreloadRangeAfterRotation(WithResilience(Softest).After(degrees, low), WithResilience(Stiffest).After(degrees, high), StiffnessError);
     }
 
     /// <summary>Standard uncertainty of the preload after a rotation, by the law of propagation; inputs independent, none assumed.</summary>

@@ -10,7 +10,7 @@ namespace Fastening;
 /// relaxation differently: TM-106943 divides by 1.05 (0.714 at Γ = 25 %), NASA-STD-5020 takes it off the lowest preload (0.7125). Thermal
 /// change, creep and embedding under load are not included.
 /// </remarks>
-/// <example><code>PreloadRange range = SpaceflightPreload.ByTm106943(
+/// <example><code>Range&lt;Force&gt; range = SpaceflightPreload.ByTm106943(
 ///     TorquePreloadModel.FromNutFactor(0.2, Length.FromInches(0.25)), Torque.FromPoundForceInches(90), preloadVariation: Ratio.FromPercent(25));</code></example>
 public static class SpaceflightPreload
 {
@@ -25,13 +25,12 @@ public static class SpaceflightPreload
     /// <returns>The range; the relaxation of 5 % is counted in its lower end.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>SpaceflightPreload.ByTm106943(model, Torque.FromNewtonMeters(150), preloadVariation: Ratio.FromPercent(25)).Minimum</code></example>
-    public static PreloadRange ByTm106943(TorquePreloadModel model, Torque torque, Ratio preloadVariation)
+    /// <example><code>SpaceflightPreload.ByTm106943(model, Torque.FromNewtonMeters(150), preloadVariation: Ratio.FromPercent(25)).Low</code></example>
+    public static Range<Force> ByTm106943(TorquePreloadModel model, Torque torque, Ratio preloadVariation)
     {
         double nominal = Si.Of(Guard.NotNull(model).PreloadAt(torque));
         double share = ShareDomain.Check(preloadVariation);
-        return new PreloadRange(
-            ScatterEquations.RelaxedPreloadOfTm106943(share, nominal, RelaxationOfTm106943), ScatterEquations.HighestPreload(share, nominal));
+        return new Range<Force>((Si.Force(ScatterEquations.RelaxedPreloadOfTm106943(share, nominal, RelaxationOfTm106943)), Si.Force(ScatterEquations.HighestPreload(share, nominal))));
     }
 
     /// <summary>The work behind the lowest preload of <see cref="ByTm106943"/>; its last step is that preload, bit for bit.</summary>
@@ -58,12 +57,11 @@ public static class SpaceflightPreload
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>SpaceflightPreload.ByNasaStd5020(model, Torque.FromNewtonMeters(150), preloadVariation: Ratio.FromPercent(25), relaxation: Ratio.FromPercent(5))</code></example>
-    public static PreloadRange ByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio preloadVariation, Ratio relaxation)
+    public static Range<Force> ByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio preloadVariation, Ratio relaxation)
     {
         double nominal = Si.Of(Guard.NotNull(model).PreloadAt(torque));
         double share = ShareDomain.Check(preloadVariation);
-        return new PreloadRange(
-            ScatterEquations.RelaxedPreload(share, nominal, ShareDomain.Check(relaxation)), ScatterEquations.HighestPreload(share, nominal));
+        return new Range<Force>((Si.Force(ScatterEquations.RelaxedPreload(share, nominal, ShareDomain.Check(relaxation))), Si.Force(ScatterEquations.HighestPreload(share, nominal))));
     }
 
     /// <summary>The work behind the lowest preload of <see cref="ByNasaStd5020"/>; its last step is that preload, bit for bit.</summary>

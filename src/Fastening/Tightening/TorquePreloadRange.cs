@@ -13,7 +13,7 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>TorquePreloadRange nut = TorquePreloadRange.OfFriction(model, friction)
 ///     .WithPrevailing(low: Torque.Zero, high: Torque.FromNewtonMeters(30));
-/// PreloadRange preload = nut.PreloadRangeAt(Torque.FromNewtonMeters(160));</code></example>
+/// Range&lt;Force&gt; preload = nut.PreloadRangeAt(Torque.FromNewtonMeters(160));</code></example>
 public sealed class TorquePreloadRange
 {
     private readonly FrictionTorqueModel? _model;
@@ -39,10 +39,10 @@ public sealed class TorquePreloadRange
     }
 
     /// <summary>Lowest prevailing torque.</summary>
-    public Torque LowestPrevailingTorque => Si.Torque(_prevailing.Low);
+    public Torque LowPrevailingTorque => Si.Torque(_prevailing.Low);
 
     /// <summary>Highest prevailing torque.</summary>
-    public Torque HighestPrevailingTorque => Si.Torque(_prevailing.High);
+    public Torque HighPrevailingTorque => Si.Torque(_prevailing.High);
 
     /// <summary>What is unusual in the range of friction, or of nut factors; the range is used as stated.</summary>
     /// <example><code>TorquePreloadRange.OfNutFactor(0.012, 0.2, Length.FromMillimeters(16)).Remarks.Count   // 1</code></example>
@@ -103,8 +103,8 @@ public sealed class TorquePreloadRange
     /// <param name="torque">Torque at the fastener.</param>
     /// <returns>Lowest and highest preload.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
-    /// <example><code>corners.PreloadRangeAt(Torque.FromNewtonMeters(150)).Minimum</code></example>
-    public PreloadRange PreloadRangeAt(Torque torque)
+    /// <example><code>corners.PreloadRangeAt(Torque.FromNewtonMeters(150)).Low</code></example>
+    public Range<Force> PreloadRangeAt(Torque torque)
     {
         double moment = Domains.Torque.Check(torque);
         return Between(moment, moment);
@@ -120,7 +120,7 @@ public sealed class TorquePreloadRange
     /// <exception cref="ArgumentOutOfRangeException">A limit is negative or beyond its domain.</exception>
     /// <exception cref="ArgumentException">The window has one limit only.</exception>
     /// <example><code>corners.PreloadRangeAt(ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(150), minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4)))</code></example>
-    public PreloadRange PreloadRangeAt(ToleranceWindow<Torque> torque)
+    public Range<Force> PreloadRangeAt(ToleranceWindow<Torque> torque)
     {
         WindowLimits limits = Guard.NotNull(torque).BothLimits(nameof(torque));
         return Between(
@@ -142,7 +142,7 @@ public sealed class TorquePreloadRange
         if (_model is null) throw new InvalidOperationException("A nut factor does not say how much of the torque twists the shank; state thread, bearing surface and friction.");
         return _model
             .WithFriction(new FrictionCoefficients((highThread ? _friction!.High : _friction!.Low).Thread, _friction.Low.Bearing))
-            .WithPrevailing(highPrevailing ? HighestPrevailingTorque : LowestPrevailingTorque);
+            .WithPrevailing(highPrevailing ? HighPrevailingTorque : LowPrevailingTorque);
     }
 
     internal static IReadOnlyList<PlausibilityRemark> NutFactorRemarks(double low, double high) => PlausibilityRemark.Join(
@@ -151,12 +151,12 @@ public sealed class TorquePreloadRange
     private static double ArmAt(FrictionTorqueModel model, FrictionCoefficients friction) =>
         TorqueArms.Tightening(null, model.Thread, model.Bearing, friction, model.Convention).Total;
 
-    private PreloadRange Between(double low, double high) =>
-        new(TorqueEquations.Preload(low, _prevailing.High, _arm.High), TorqueEquations.Preload(high, _prevailing.Low, _arm.Low));
+    private Range<Force> Between(double low, double high) =>
+        new((Si.Force(TorqueEquations.Preload(low, _prevailing.High, _arm.High)), Si.Force(TorqueEquations.Preload(high, _prevailing.Low, _arm.Low))));
 
     private TorquePreloadModel Corner(bool high)
     {
-        Torque prevailing = high ? HighestPrevailingTorque : LowestPrevailingTorque;
+        Torque prevailing = high ? HighPrevailingTorque : LowPrevailingTorque;
         return _model is null
             ? TorquePreloadModel.FromNutFactor(high ? _nutFactor.High : _nutFactor.Low, Si.Length(_nutFactor.Diameter)).WithPrevailing(prevailing)
             : _model.WithFriction(high ? _friction!.High : _friction!.Low).WithPrevailing(prevailing);
