@@ -14,13 +14,13 @@ public sealed class Range<T>
     /// <summary>States a range: measured, or from another method.</summary>
     /// <param name="low">Low end.</param>
     /// <param name="high">High end, at least the low one.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An end is not a finite number, or the high end is below the low one.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An end is no number or beyond 1e50, or the high end is below the low one.</exception>
     /// <example><code>new Range&lt;Force&gt;(Force.FromKilonewtons(48), Force.FromKilonewtons(72))</code></example>
     public Range(T low, T high)
         : this((low, high))
     {
-        RefuseUnlessFinite(low, nameof(low));
-        RefuseUnlessFinite(high, nameof(high));
+        Check(low, nameof(low));
+        Check(high, nameof(high));
         if (high.CompareTo(low) < 0) throw new ArgumentOutOfRangeException(nameof(high), $"high is {Show(high)}; it must be at least low, {Show(low)}.");
     }
 
@@ -46,9 +46,8 @@ public sealed class Range<T>
     private static string Show(T value) =>
         Print.Number(Shown(value), value is IQuantity quantity && ShopScale.Of(quantity) is ShopScale scale ? scale.Unit : "", Format);
 
-    private static void RefuseUnlessFinite(T value, string name)
+    private static void Check(T value, string name)
     {
-        double number = Si.NumberOf(value);
-        if (double.IsNaN(number) || double.IsInfinity(number)) throw new ArgumentOutOfRangeException(name, $"{name} is {Show(value)}; it must be a finite number.");
+        if (!Domains.Number.Contains(Si.NumberOf(value))) throw new ArgumentOutOfRangeException(name, $"{name} is {Show(value)}; it must be {Domains.Number.Describe(1, "")}.");
     }
 }

@@ -43,6 +43,10 @@ internal static class FormerNames
     /// <summary>What the two tables above cannot say (two old types became one): the beginning of a key as the walk writes it, to the beginning in the record.</summary>
     private static readonly (string Now, string Record)[] Keys =
     [
+        ("BoltStress.WhileTightening(", "AssemblyStress.At("),
+        ("BoltStress.HighestAt(", "AssemblyStress.HighestAt("),
+        ("BoltStress.InService(", "WorkingStress.At("),
+        ("FrictionTest.Of(", "FrictionTest.CoefficientsFrom("),
     ];
 
     /// <summary>The end of a key below one call, where two types with other names for one thing became one: beginning, end now, end in the record.</summary>
@@ -59,6 +63,8 @@ internal static class FormerNames
         ("CapabilityIndex.Interval(Double confidence) | .Confidence", "a range does not repeat the argument of the call"),
         ("MonteCarloResult.ShortestInterval(Double coverageProbability) | .CoverageProbability", "a range does not repeat the argument of the call"),
         ("MonteCarloResult.SymmetricInterval(Double coverageProbability) | .CoverageProbability", "a range does not repeat the argument of the call"),
+        ("AssemblyStress.PermittedPreload(", "now a call of the model, with other random arguments"),
+        ("AssemblyStress.PermittedTorque(", "now a call of the range, with other random arguments"),
     ];
 
     public static string OfType(string name) => Types.GetValueOrDefault(name, name);

@@ -34,7 +34,5 @@ internal static partial class Samples
         new((typeof(double), "partialFactor"), 1.25),
         new((typeof(Force), "lowAxialLoad"), Force.FromKilonewtons(-5)),
         new((typeof(Force), "highAxialLoad"), Force.FromKilonewtons(20)),
-        new((typeof(Force), "minimum"), Force.FromKilonewtons(10)),
-        new((typeof(Force), "maximum"), Force.FromKilonewtons(20)),
     ];
 }
