@@ -137,7 +137,7 @@ public sealed class JointDuty
         new(this, _transverse, _twist, RequiredClampSi, Guard.NotNull(temperatures));
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"axial load {Print.Range(Si.Force(AxialLow), Si.Force(AxialHigh), "0.###")}, {Introduction}, {Embedding}")
+    public override string ToString() => Print.Text($"axial load {Print.Between(Si.Force(AxialLow), Si.Force(AxialHigh), "0.###")}, {Introduction}, {Embedding}")
         + (TransverseLoad is Force load ? Print.Text($", transverse load {load:0.###}") : "")
         + (InterfaceTorque is Torque torque ? Print.Text($", torque {torque:0.###}") : "")
         + (RequiredClamp is Force clamp ? Print.Text($", required clamp {clamp:0.###}") : "")

@@ -5,7 +5,7 @@ namespace Fastening;
 
 /// <summary>Limits that hold a share of the population with a confidence.</summary>
 /// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
-/// <example><code>Force least = StatisticalToleranceInterval.Above(sample, populationShare: Ratio.FromPercent(99), confidence: 0.95).Lower!.Value;</code></example>
+/// <example><code>Force least = StatisticalToleranceInterval.Above(sample, populationShare: Ratio.FromPercent(99), confidence: 0.95).Low!.Value;</code></example>
 public sealed class StatisticalToleranceInterval<TQuantity>
     where TQuantity : struct, IQuantity
 {
@@ -44,7 +44,7 @@ public sealed class StatisticalToleranceInterval<TQuantity>
     {
         string limits = (Low, High) switch
         {
-            (TQuantity low, TQuantity high) => Print.Range(low, high, "G6"),
+            (TQuantity low, TQuantity high) => Print.Between(low, high, "G6"),
             (TQuantity low, null) => Print.Text($"above {low:G6}"),
             _ => Print.Text($"below {High:G6}"),
         };

@@ -159,7 +159,7 @@ public sealed class EngagementStrength
 
     /// <inheritdoc />
     public override string ToString() => Print.Text(
-        $"{Engagement}: bolt {Print.Range(Si.Force(_bolt), Si.Force(_strongBolt), "0.###")}, external thread {Si.Force(_external):0.###}, internal thread {Si.Force(_internal):0.###}");
+        $"{Engagement}: bolt {Print.Between(Si.Force(_bolt), Si.Force(_strongBolt), "0.###")}, external thread {Si.Force(_external):0.###}, internal thread {Si.Force(_internal):0.###}");
 
     /// <summary>The failure force again, with the work written down.</summary>
     internal double FailureForceOf(Derivation? work)
