@@ -14,8 +14,8 @@ public sealed class PreloadRangeAfterRotation
         StiffnessError = stiffnessError;
         Low = low;
         High = high;
-        Range = new Range<Force>((Si.Of(low.Preload) <= Si.Of(low.ElasticLimit) ? low.Preload : low.ElasticLimit, high.Preload));
-        SnugRange = new Range<Force>((low.SnugPreload, high.SnugPreload));
+        Range = new Range<Force>((Si.Force(Math.Min(low.PreloadSi, low.LimitSi)), Si.Force(high.PreloadSi)));
+        SnugRange = new Range<Force>((Si.Force(low.SnugSi), Si.Force(high.SnugSi)));
     }
 
     /// <summary>The corner of the lowest preload: highest friction.</summary>
