@@ -55,7 +55,6 @@ internal static class ExampleVariables
         ["nutFactorModel"] = "NutFactorModel",
         ["options"] = "TraceOptions",
         ["parts"] = "ClampedStack",
-        ["performance"] = "ProcessPerformance",
         ["performed"] = "DateTimeOffset",
         ["permitted"] = "Force",
         ["point"] = "CalibrationPoint",
