@@ -194,13 +194,13 @@ public sealed partial class RotationTightening
     private double Stiffest => 1 - (_error ?? 0);
 
     private double Stretch(Derivation? work) =>
-        RotationTighteningEquations.RotationPerPreloadEquation.Step(work, Joint.ResilienceOf(work) * _resilienceFactor, Joint.Bolt.Thread.Geometry.Lead.Value);
+        RotationTighteningEquations.RotationPerPreloadEquation.Step(work, Joint.Springs.Total.Value * _resilienceFactor, Joint.Bolt.Thread.Geometry.Lead.Value);
 
     private double AtFastener(Derivation? work, in Arms arms)
     {
         double stretch = Stretch(work);
         return _boltTwist
-            ? RotationTighteningEquations.WithBoltTwistEquation.Step(work, stretch, arms.Thread, Joint.Bolt.TwistOf(work))
+            ? RotationTighteningEquations.WithBoltTwistEquation.Step(work, stretch, arms.Thread, Joint.Bolt.TwistTerm.Value)
             : stretch;
     }
 
