@@ -1,5 +1,4 @@
 using Fastening.Equations;
-using Fastening.Internals;
 using UnitsNet;
 
 namespace Fastening;
