@@ -4,7 +4,7 @@ namespace Fastening.Equations;
 
 /// <summary>The clamped parts as a spring: pieces of a cone, sleeves, the deformation cone of VDI 2230, and the fit by Wileman.</summary>
 /// <remarks>SI doubles in and out, no checks. Logarithms are taken of 1 + x from x, so that a thin piece costs no digits.</remarks>
-public static class ClampedPartsEquations
+internal static class ClampedPartsEquations
 {
     /// <summary>Elastic resilience of a piece of a cone around a hole.</summary>
     public static double FrustumResilience(double E_Y, double d_h, double phi_c, double D_c, double l_i)

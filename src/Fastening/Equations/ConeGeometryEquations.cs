@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>Where the pieces of the body of pressure around a bolt begin and end: lengths and diameters of cones and sleeves in the layers.</summary>
 /// <remarks>SI doubles in and out, no checks.</remarks>
-public static class ConeGeometryEquations
+internal static class ConeGeometryEquations
 {
     /// <summary>Grip with one section or layer more.</summary>
     public static double Grip(double l_K0, double l_i) => l_K0 + l_i;

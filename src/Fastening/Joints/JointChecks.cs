@@ -18,8 +18,8 @@ internal sealed class JointChecks
         _springs = joint.Springs;
         Duty = duty;
         Capacity = capacity;
-        Low = new Stated<Force>(assembly.Minimum, assembly.MinimumSi, "lowest assembly preload").Term;
-        High = new Stated<Force>(assembly.Maximum, assembly.MaximumSi, "highest assembly preload").Term;
+        Low = Stated<Force>.Of(assembly.MinimumSi, "lowest assembly preload").Term;
+        High = Stated<Force>.Of(assembly.MaximumSi, "highest assembly preload").Term;
         _warming = joint.WarmingOf(duty);
         LowestPreload = LowestOf();
         _highestPreload = HighestOf();
