@@ -12,14 +12,14 @@ internal sealed class JointChecks
     private readonly JointWarming? _warming;
     private readonly Term _highestPreload;
 
-    public JointChecks(Joint joint, JointDuty duty, PreloadRange assembly, JointCapacity capacity)
+    public JointChecks(Joint joint, JointDuty duty, Range<Force> assembly, JointCapacity capacity)
     {
         _joint = joint;
         _springs = joint.Springs;
         Duty = duty;
         Capacity = capacity;
-        Low = Stated<Force>.Of(assembly.MinimumSi, "lowest assembly preload").Term;
-        High = Stated<Force>.Of(assembly.MaximumSi, "highest assembly preload").Term;
+        Low = new Stated<Force>(assembly.Low, Si.Of(assembly.Low), "lowest assembly preload").Term;
+        High = new Stated<Force>(assembly.High, Si.Of(assembly.High), "highest assembly preload").Term;
         _warming = joint.WarmingOf(duty);
         LowestPreload = LowestOf();
         _highestPreload = HighestOf();

@@ -10,7 +10,7 @@ namespace Fastening;
 /// are given, the joint stays at the temperature of assembly; what is not given is named by the check that lacks it, never assumed.
 /// </remarks>
 /// <example><code>JointDuty duty = new JointDuty(
-///         leastAxialLoad: Force.Zero, greatestAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Between(0.3, 0.7),
+///         lowAxialLoad: Force.Zero, highAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Between(0.3, 0.7),
 ///         Embedding.ForRoughness(SurfaceRoughness.Rz10To40, EmbeddingLoad.Shear, threads: 1, bearingFaces: 2, interfaces: 1))
 ///     .WithTransverseLoad(Force.FromKilonewtons(2), slipFaces: 1, lowestFriction: 0.12)
 ///     .WithRequiredClamp(Force.FromKilonewtons(5));</code></example>
@@ -22,21 +22,22 @@ public sealed class JointDuty
     private readonly Twist? _twist;
 
     /// <summary>The axial load and what every joint must state with it.</summary>
-    /// <param name="leastAxialLoad">Least axial load on one bolt; negative presses the parts together.</param>
-    /// <param name="greatestAxialLoad">Greatest axial load on one bolt, at least the least.</param>
+    /// <param name="lowAxialLoad">Least axial load on one bolt; negative presses the parts together.</param>
+    /// <param name="highAxialLoad">Greatest axial load on one bolt, at least the least.</param>
     /// <param name="introduction">Where the load enters; there is no default.</param>
     /// <param name="embedding">Embedding after tightening; <see cref="Fastening.Embedding.None"/> when it is to be left out.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A load is outside its domain, or the greatest is less than the least.</exception>
     /// <example><code>var duty = new JointDuty(
-    ///     leastAxialLoad: Force.FromKilonewtons(-3), greatestAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Of(0.4),
+    ///     lowAxialLoad: Force.FromKilonewtons(-3), highAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Of(0.4),
     ///     Embedding.Of(Length.FromMicrometers(11)));</code></example>
-    public JointDuty(Force leastAxialLoad, Force greatestAxialLoad, LoadIntroduction introduction, Embedding embedding)
+    public JointDuty(Force lowAxialLoad, Force highAxialLoad, LoadIntroduction introduction, Embedding embedding)
     {
-        _axial = new AxialLoads(Domains.AxialLoad.Stated(leastAxialLoad), Domains.AxialLoad.Stated(greatestAxialLoad));
-        if (_axial.Greatest.Value < _axial.Least.Value)
+        _axial = new AxialLoads(
+            new(lowAxialLoad, Domains.AxialLoad.Check(lowAxialLoad), "least axial load"), new(highAxialLoad, Domains.AxialLoad.Check(highAxialLoad), "greatest axial load"));
+        if (_axial.High.Value < _axial.Low.Value)
         {
-            Guard.RefuseAgainst(nameof(greatestAxialLoad), greatestAxialLoad, $"at least leastAxialLoad, {Guard.ShowToCompare(leastAxialLoad)}");
+            Guard.RefuseAgainst(nameof(highAxialLoad), highAxialLoad, $"at least lowAxialLoad, {Guard.ShowToCompare(lowAxialLoad)}");
         }
 
         Introduction = Guard.NotNull(introduction);
@@ -55,10 +56,10 @@ public sealed class JointDuty
     }
 
     /// <summary>Least axial load.</summary>
-    public Force LeastAxialLoad => Si.Force(_axial.Least.Term);
+    public Force LowAxialLoad => Si.Force(_axial.Low.Term);
 
     /// <summary>Greatest axial load.</summary>
-    public Force GreatestAxialLoad => Si.Force(_axial.Greatest.Term);
+    public Force HighAxialLoad => Si.Force(_axial.High.Term);
 
     /// <summary>Where the axial load enters.</summary>
     public LoadIntroduction Introduction { get; }
@@ -78,9 +79,9 @@ public sealed class JointDuty
     /// <summary>Temperatures in service; null when they are those of assembly.</summary>
     public JointTemperatures? Temperatures { get; }
 
-    internal Term AxialLow => _axial.Least.Term;
+    internal Term AxialLow => _axial.Low.Term;
 
-    internal Term AxialHigh => _axial.Greatest.Term;
+    internal Term AxialHigh => _axial.High.Term;
 
     internal Term? StatedClamp => _requiredClamp?.Term;
 
@@ -139,7 +140,7 @@ public sealed class JointDuty
         new(this, _transverse, _twist, _requiredClamp, Guard.NotNull(temperatures));
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"axial load {Print.Range(Si.Force(_axial.Least.Value), Si.Force(_axial.Greatest.Value), "0.###")}, {Introduction}, {Embedding}")
+    public override string ToString() => Print.Text($"axial load {Print.Between(Si.Force(_axial.Low.Value), Si.Force(_axial.High.Value), "0.###")}, {Introduction}, {Embedding}")
         + (TransverseLoad is Force load ? Print.Text($", transverse load {load:0.###}") : "")
         + (InterfaceTorque is Torque torque ? Print.Text($", torque {torque:0.###}") : "")
         + (RequiredClamp is Force clamp ? Print.Text($", required clamp {clamp:0.###}") : "")
@@ -170,9 +171,9 @@ public sealed class JointDuty
     }
 
     // Fields, and no records: a property would copy what is stated at every reading.
-    private sealed class AxialLoads(in Stated<Force> least, in Stated<Force> greatest)
+    private sealed class AxialLoads(in Stated<Force> low, in Stated<Force> high)
     {
-        public readonly Stated<Force> Least = least, Greatest = greatest;
+        public readonly Stated<Force> Low = low, High = high;
     }
 
     private sealed class Transverse(in Stated<Force> load, in StatedNumber faces, in StatedNumber friction)
