@@ -41,8 +41,8 @@ public sealed class ElasticMaterial
         string name, Pressure youngsModulus, double poissonRatio, CoefficientOfThermalExpansion? thermalExpansion,
         string? source, IReadOnlyList<BearingPressureLimit> published)
     {
-        _modulus = Domains.Modulus.Stated(youngsModulus);
-        _poissonRatio = Domains.PoissonRatio.Stated(poissonRatio);
+        _modulus = new Stated<Pressure>(youngsModulus, Domains.Modulus.Check(youngsModulus), "Young's modulus");
+        _poissonRatio = new StatedNumber(Domains.PoissonRatio.Check(poissonRatio), "Poisson's ratio");
         if (thermalExpansion is CoefficientOfThermalExpansion expansion) _expansion = Domains.ThermalExpansion.Stated(expansion, nameof(thermalExpansion));
         Name = name;
         Source = source;
