@@ -25,11 +25,16 @@ internal static class FormerNames
         ("FrictionTest.Of(", "FrictionTest.CoefficientsFrom("),
     ];
 
+    /// <summary>Calls of an object that were static, by their names now, to the signature in the record: the first argument is the receiver.</summary>
+    public static readonly Dictionary<string, string> WasStatic = new(StringComparer.Ordinal)
+    {
+        ["FrictionTorqueModel.PermittedPreload"] = "AssemblyStress.PermittedPreload(FrictionTorqueModel, BoltStrength, Ratio, TorsionDistribution, Length?)",
+        ["TorquePreloadRange.PermittedTorque"] = "AssemblyStress.PermittedTorque(TorquePreloadRange, BoltStrength, Ratio, TorsionDistribution, Length?)",
+    };
+
     /// <summary>Keys of the record that are gone for good, by their beginning, each with the reason.</summary>
     public static readonly (string Key, string Because)[] Gone =
     [
-        ("AssemblyStress.PermittedPreload(", "now a call of the model, with other random arguments"),
-        ("AssemblyStress.PermittedTorque(", "now a call of the range, with other random arguments"),
     ];
 
     public static string OfType(string name) => Types.GetValueOrDefault(name, name);
