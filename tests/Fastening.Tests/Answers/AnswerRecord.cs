@@ -1,7 +1,6 @@
 using System.Reflection;
 using Fastening.Equations;
 using Fastening.Tests.Equations;
-using Fastening.Tests.House;
 
 namespace Fastening.Tests.Answers;
 
