@@ -78,7 +78,7 @@ internal static class AnswerRecord
     {
         Fold OfPath(string path)
         {
-            string full = path.Length == 0 ? key : $"{key} | {path}";
+            string full = FormerNames.OfAnswer(path.Length == 0 ? key : $"{key} | {path}");
             return folds.TryGetValue(full, out Fold? kept) ? kept : folds[full] = new Fold();
         }
 

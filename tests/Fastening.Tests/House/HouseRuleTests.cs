@@ -19,7 +19,7 @@ public class HouseRuleTests
         ["Friction"] = ["Threads", "Plausibility"],
         ["Tightening"] = ["Threads", "Materials", "Friction", "Tolerances", "Plausibility"],
         ["Wrenches"] = ["Tolerances", "Plausibility"],
-        ["Joints"] = ["Threads", "Materials", "Friction", "Tightening"],
+        ["Joints"] = ["Threads", "Materials", "Friction", "Tightening", "Tolerances"],
         ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Traces", "Wrenches", "Threads", "Materials", "Friction"],
         ["Uncertainty"] = ["Threads", "Materials", "Friction", "Tightening", "Wrenches", "Tolerances", "Joints", "Rotation", "Plausibility"],
         ["Quality"] = ["Tolerances"],
