@@ -30,7 +30,7 @@ internal static class DerivableAnswers
 
                 foreach (PropertyInfo property in AnswerReader.PropertiesOf(answer).Where(property => IsValue(Bare(property.PropertyType))))
                 {
-                    foreach (Func<object?> call in Calls(member, isMadeInside)) yield return ($"{member.Signature} | .{property.Name}", () => call() is object result ? property.GetValue(result) : null);
+                    foreach (Func<object?> call in Calls(member, isMadeInside)) yield return ($"{member.Signature} | .{FormerNames.OfMember(TypeNames.Now(answer), property.Name)}", () => call() is object result ? property.GetValue(result) : null);
                 }
             }
         }
