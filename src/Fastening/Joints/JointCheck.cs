@@ -8,7 +8,7 @@ namespace Fastening;
 /// <remarks>A check holds at a safety of 1: no margin is added. Which margin is wanted is the designer's to say, with <see cref="HoldsWith"/>.</remarks>
 /// <example><code>JointCheck slip = assessment.Of(JointCheckKind.Slip);
 /// Console.WriteLine(slip);                     // slip: holds, 16.67 kN asked, 35.84 kN there, safety 2.15 at n 0.3
-/// Console.WriteLine(Derivation.Of(() => joint.Assess(duty, assembly, capacity).Of(JointCheckKind.Slip)));     // every step, with sources</code></example>
+/// Console.WriteLine(Derivation.Of(() => joint.Assess(duty, scatter.RangeBelow(permitted), capacity).Of(JointCheckKind.Slip)));     // every step, with sources</code></example>
 public sealed class JointCheck : IDerived
 {
     private readonly JointChecks _checks;
