@@ -51,6 +51,13 @@ internal static class FormerNames
         ("FrictionTest.Of(", "FrictionTest.CoefficientsFrom("),
     ];
 
+    /// <summary>Calls of an object that were static, by their names now, to the signature in the record: the first argument is the receiver.</summary>
+    public static readonly Dictionary<string, string> WasStatic = new(StringComparer.Ordinal)
+    {
+        ["FrictionTorqueModel.PermittedPreload"] = "AssemblyStress.PermittedPreload(FrictionTorqueModel, BoltStrength, Ratio, TorsionDistribution, Length?)",
+        ["TorquePreloadRange.PermittedTorque"] = "AssemblyStress.PermittedTorque(TorquePreloadRange, BoltStrength, Ratio, TorsionDistribution, Length?)",
+    };
+
     /// <summary>The end of a key below one call, where two types with other names for one thing became one: beginning, end now, end in the record.</summary>
     private static readonly (string Call, string Now, string Record)[] Ends =
     [
@@ -75,8 +82,6 @@ internal static class FormerNames
         ("CapabilityIndex.Interval(Double confidence) | .Confidence", "a range does not repeat the argument of the call"),
         ("MonteCarloResult.ShortestInterval(Double coverageProbability) | .CoverageProbability", "a range does not repeat the argument of the call"),
         ("MonteCarloResult.SymmetricInterval(Double coverageProbability) | .CoverageProbability", "a range does not repeat the argument of the call"),
-        ("AssemblyStress.PermittedPreload(", "now a call of the model, with other random arguments"),
-        ("AssemblyStress.PermittedTorque(", "now a call of the range, with other random arguments"),
     ];
 
     public static string OfType(string name) => Types.GetValueOrDefault(name, name);
