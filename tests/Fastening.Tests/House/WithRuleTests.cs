@@ -36,8 +36,8 @@ public class WithRuleTests
         ("MonteCarlo.WithAdaptiveStop", ["SignificantDigits"]),
         ("TighteningStep.WithFinalTorque", ["TorqueWindow"]),
         ("TighteningTrace.WithoutWindUp", ["AnglesDegrees"]),
-        ("TorquePreloadRange.WithPrevailing", ["HighestPrevailingTorque", "LowestPrevailingTorque"]),
-        ("TorqueWrench.WithRange", ["Maximum", "Minimum"]),
+        ("TorquePreloadRange.WithPrevailing", ["HighPrevailingTorque", "LowPrevailingTorque"]),
+        ("TorqueWrench.WithRange", ["HighTorque", "LowTorque"]),
         ("UncertaintyContribution.WithDoubt", ["DegreesOfFreedom"]),
     ];
 
