@@ -27,7 +27,7 @@ internal abstract class ThreadStandard
     public static SquareThreads Square { get; } = new();
 
     /// <summary>In the order in which a text is shown to them, to read it or to say what is wrong with it.</summary>
-    public static IReadOnlyList<ThreadStandard> All { get; } = [Unified, IsoMetric, Trapezoidal, Acme, Square];
+    public static ThreadStandard[] All { get; } = [Unified, IsoMetric, Trapezoidal, Acme, Square];
 
     public abstract ThreadProfile Profile { get; }
 
