@@ -102,5 +102,5 @@ public static class DecisionEquations
         PosteriorDeviation, "decision.posterior-deviation", Symbols.PosteriorDeviation, "u_0*u_m/sqrt(u_0^2 + u_m^2)", "JCGM 106:2012 Annex A (from memory); derived",
         Symbols.PriorDeviation, Symbols.MeasuringDeviation);
 
-    private static double InDomain(double TUR) => Guard.Check(TUR, RatioDomain);
+    private static double InDomain(double TUR) => RatioDomain.Check(TUR);
 }

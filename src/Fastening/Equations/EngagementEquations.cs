@@ -106,7 +106,7 @@ public static class EngagementEquations
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="R_S"/> is outside 0.4 to 2.2: nothing is published.</exception>
     public static double ExternalBendingFactor(double R_S)
     {
-        Guard.Check(R_S, PublishedRatios);
+        PublishedRatios.Check(R_S);
         double x = Math.Max(R_S - 1, 0);
         return 0.8973 + x * (0.1022 + x * (1.5478 - x * (2.3158 - x * 0.9353)));
     }
@@ -120,7 +120,7 @@ public static class EngagementEquations
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="R_S"/> is outside 0.4 to 2.2: nothing is published.</exception>
     public static double InternalBendingFactor(double R_S)
     {
-        Guard.Check(R_S, PublishedRatios);
+        PublishedRatios.Check(R_S);
         double x = Math.Min(R_S, 1);
         return 0.728 + 1.769 * x - 2.896 * (x * x) + 1.296 * (x * x * x);
     }

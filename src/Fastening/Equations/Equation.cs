@@ -62,7 +62,7 @@ public abstract class Equation
 
         for (int i = 0; i < values.Length; i++)
         {
-            Guard.Check(values[i], new Interval(Inputs[i].Low, Inputs[i].High), Inputs[i].Unit.Si, Inputs[i].Name);
+            new Interval(Inputs[i].Low, Inputs[i].High).Check(values[i], Inputs[i].Unit.Si, Inputs[i].Name);
             if (Inputs[i].Unit == SymbolUnit.Count && values[i] != Math.Floor(values[i])) Guard.RefuseAgainst(Inputs[i].Name, values[i], "a whole number");
         }
 

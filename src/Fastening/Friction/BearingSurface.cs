@@ -65,7 +65,7 @@ public sealed class BearingSurface
     public static BearingSurface Cone(Length outer, Length inner, Angle includedAngle)
     {
         (double o, double i) = Diameters(outer, inner);
-        return new BearingSurface(new BearingContact.Ring(o, i, Guard.Check(includedAngle, Domains.SeatAngle), uniformPressure: false));
+        return new BearingSurface(new BearingContact.Ring(o, i, Domains.SeatAngle.Check(includedAngle), uniformPressure: false));
     }
 
     /// <summary>A spherical seat (ball nut, spherical washer), touching along a circle.</summary>
@@ -76,8 +76,8 @@ public sealed class BearingSurface
     /// <example><code>BearingSurface.Sphere(Length.FromMillimeters(22), Length.FromMillimeters(14))   // wheel nut, ball of 28 mm</code></example>
     public static BearingSurface Sphere(Length contactDiameter, Length sphereRadius)
     {
-        double diameter = Guard.Check(contactDiameter, Domains.Length);
-        double radius = Guard.Check(sphereRadius, Domains.Length);
+        double diameter = Domains.Length.Check(contactDiameter);
+        double radius = Domains.Length.Check(sphereRadius);
         var circle = new BearingContact.Circle(diameter, radius);
         if (!Domains.SeatAngle.Contains(circle.IncludedAngle))
         {
@@ -93,7 +93,7 @@ public sealed class BearingSurface
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="effectiveDiameter"/> is outside its domain.</exception>
     /// <example><code>BearingSurface.OfDiameter(Length.FromMillimeters(40))</code></example>
     public static BearingSurface OfDiameter(Length effectiveDiameter) =>
-        new(new BearingContact.Given(Guard.Check(effectiveDiameter, Domains.Length)));
+        new(new BearingContact.Given(Domains.Length.Check(effectiveDiameter)));
 
     /// <summary>The collar that Shigley takes for every bolt: an effective diameter of 1.25 d (9th ed., eq. (8-26)).</summary>
     /// <param name="thread">The thread; only its nominal diameter counts.</param>
@@ -144,7 +144,7 @@ public sealed class BearingSurface
     /// <exception cref="InvalidOperationException">Only the effective diameter of the surface is known.</exception>
     public BearingSurface WithHole(Length hole)
     {
-        double diameter = Guard.Check(hole, Domains.Length);
+        double diameter = Domains.Length.Check(hole);
         BearingContact.Ring ring = _contact as BearingContact.Ring ?? throw new InvalidOperationException(NoRing);
         double outer = _face?.Outer ?? ring.Outer;
         if (diameter >= outer) Guard.RefuseAgainst(nameof(hole), hole, $"less than the outer diameter of the face, {Guard.ShowToCompare(Si.Length(outer))}");
@@ -195,8 +195,8 @@ public sealed class BearingSurface
 
     private static (double Outer, double Inner) Diameters(Length outer, Length inner)
     {
-        double o = Guard.Check(outer, Domains.Length);
-        double i = Guard.Check(inner, Domains.Length);
+        double o = Domains.Length.Check(outer);
+        double i = Domains.Length.Check(inner);
         if (i >= o) Guard.RefuseAgainst(nameof(inner), inner, $"less than the outer diameter, {Guard.ShowToCompare(outer)}");
         return (o, i);
     }

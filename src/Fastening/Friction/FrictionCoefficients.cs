@@ -14,8 +14,8 @@ public sealed class FrictionCoefficients
     /// <example><code>new FrictionCoefficients(thread: 0.12, bearing: 0.10)</code></example>
     public FrictionCoefficients(double thread, double bearing)
     {
-        Thread = Guard.Check(thread, Domains.Friction);
-        Bearing = Guard.Check(bearing, Domains.Friction);
+        Thread = Domains.Friction.Check(thread);
+        Bearing = Domains.Friction.Check(bearing);
     }
 
     /// <summary>Coefficient of friction in the thread, µ_th.</summary>
@@ -34,7 +34,7 @@ public sealed class FrictionCoefficients
     /// <example><code>FrictionCoefficients.Uniform(0.14)</code></example>
     public static FrictionCoefficients Uniform(double friction)
     {
-        Guard.Check(friction, Domains.Friction);
+        Domains.Friction.Check(friction);
         return new FrictionCoefficients(friction, friction);
     }
 

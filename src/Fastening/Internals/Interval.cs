@@ -1,8 +1,12 @@
+using System.Diagnostics;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using System.Runtime.CompilerServices;
 
 namespace Fastening.Internals;
 
-/// <summary>A domain on SI doubles. NaN is never inside; every domain has finite bounds, so no accepted input gives a non-finite answer.</summary>
+/// <summary>The values that a pure number may take. NaN is never inside; every domain has finite bounds, so no accepted input gives a non-finite answer.</summary>
+[StackTraceHidden]
 internal readonly struct Interval(double low, double high, bool lowOpen = false, bool highOpen = false)
 {
     // An open end is the next double inside, so that the check on the hot path is two comparisons.
@@ -14,6 +18,13 @@ internal readonly struct Interval(double low, double high, bool lowOpen = false,
 
     public bool Contains(double value) => value >= _least && value <= _greatest;
 
+    /// <summary>The value, when it lies inside; otherwise a refusal.</summary>
+    public double Check(double value, string unit = "", [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        if (!Contains(value)) Refuse(value, unit, name);
+        return value;
+    }
+
     /// <summary>The interval in words, each bound multiplied by <paramref name="scale"/> and followed by <paramref name="unit"/>.</summary>
     public string Describe(double scale, string unit) =>
         $"{(_least > Low ? "greater than" : "at least")} {Format(Low * scale, unit)} and {(_greatest < High ? "less than" : "at most")} {Format(High * scale, unit)}";
@@ -23,6 +34,10 @@ internal readonly struct Interval(double low, double high, bool lowOpen = false,
         string text = Math.Abs(value) is >= 1e-4 and < 1e12 ? value.ToString("0.######", CultureInfo.InvariantCulture) : value.ToString("G6", CultureInfo.InvariantCulture);
         return unit.Length == 0 || unit == "°" ? text + unit : text + " " + unit;
     }
+
+    [DoesNotReturn]
+    private void Refuse(double value, string unit, string name) =>
+        throw new ArgumentOutOfRangeException(name, $"{name} is {Format(value, unit)}; it must be {Describe(1, unit)}.");
 
     private static double NextUp(double value)
     {

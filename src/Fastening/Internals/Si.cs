@@ -85,12 +85,28 @@ internal static class Si
         throw Unsupported(typeof(T));
     }
 
-    /// <summary>The same, and a ratio: what is relative has no window, but it has an uncertainty.</summary>
+    /// <summary>The same for every quantity of the trade; <see cref="Of{T}(T)"/> keeps to those that a window can have.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static double OfOrRatio<T>(T value) where T : struct, IQuantity =>
-        typeof(T) == typeof(Ratio) ? Of(Unsafe.As<T, Ratio>(ref value)) : Of(value);
+    public static double ValueOf<T>(T value) where T : struct, IQuantity
+    {
+        if (typeof(T) == typeof(Torque)) return Of(Unsafe.As<T, Torque>(ref value));
+        if (typeof(T) == typeof(Force)) return Of(Unsafe.As<T, Force>(ref value));
+        if (typeof(T) == typeof(Length)) return Of(Unsafe.As<T, Length>(ref value));
+        if (typeof(T) == typeof(Angle)) return Of(Unsafe.As<T, Angle>(ref value));
+        if (typeof(T) == typeof(RotationalSpeed)) return Of(Unsafe.As<T, RotationalSpeed>(ref value));
+        if (typeof(T) == typeof(Ratio)) return Of(Unsafe.As<T, Ratio>(ref value));
+        if (typeof(T) == typeof(Pressure)) return Of(Unsafe.As<T, Pressure>(ref value));
+        if (typeof(T) == typeof(Area)) return Of(Unsafe.As<T, Area>(ref value));
+        if (typeof(T) == typeof(Duration)) return Of(Unsafe.As<T, Duration>(ref value));
+        if (typeof(T) == typeof(ForcePerLength)) return Of(Unsafe.As<T, ForcePerLength>(ref value));
+        if (typeof(T) == typeof(RotationalStiffness)) return Of(Unsafe.As<T, RotationalStiffness>(ref value));
+        if (typeof(T) == typeof(CoefficientOfThermalExpansion)) return Of(Unsafe.As<T, CoefficientOfThermalExpansion>(ref value));
+        if (typeof(T) == typeof(TemperatureDelta)) return Of(Unsafe.As<T, TemperatureDelta>(ref value));
+        if (typeof(T) == typeof(Temperature)) return Of(Unsafe.As<T, Temperature>(ref value));
+        throw Unsupported(typeof(T));
+    }
 
-    /// <summary>The inverse of <see cref="OfOrRatio{T}(T)"/>.</summary>
+    /// <summary>The inverse of <see cref="Of{T}(T)"/>, and a ratio: what is relative has no window, but it has an uncertainty.</summary>
     public static T MakeOrRatio<T>(double value) where T : struct, IQuantity =>
         typeof(T) == typeof(Ratio) ? As<Ratio, T>(Ratio(value)) : Make<T>(value);
 
@@ -110,16 +126,15 @@ internal static class Si
         return unit[0] == '°' ? unit : " " + unit;
     }
 
-    /// <summary>In percent, as a refusal shows it; a ratio too large for that as it was given.</summary>
-    public static Ratio InPercent(Ratio value) => IsConvertible(value.Value) ? value.ToUnit(UnitsNet.Units.RatioUnit.Percent) : value;
-
-    /// <summary>In newton-metres per degree, as a refusal shows it; a stiffness too large for that as it was given.</summary>
-    public static RotationalStiffness InNewtonMetersPerDegree(RotationalStiffness value) =>
-        IsConvertible(value.Value) ? value.ToUnit(UnitsNet.Units.RotationalStiffnessUnit.NewtonMeterPerDegree) : value;
-
-    /// <summary>In degrees Celsius, as a refusal shows it; a temperature too large for that as it was given.</summary>
-    public static Temperature InDegreesCelsius(Temperature value) =>
-        IsConvertible(value.Value) ? value.ToUnit(UnitsNet.Units.TemperatureUnit.DegreeCelsius) : value;
+    /// <summary>A share in percent, a temperature in °C, a stiffness per degree, as a refusal shows them; every other quantity, and one too large to convert, as given.</summary>
+    public static IQuantity InStatedUnit(IQuantity value) => value switch
+    {
+        _ when !IsConvertible((double)value.Value) => value,
+        Ratio ratio => ratio.ToUnit(RatioUnit.Percent),
+        Temperature temperature => temperature.ToUnit(TemperatureUnit.DegreeCelsius),
+        RotationalStiffness stiffness => stiffness.ToUnit(RotationalStiffnessUnit.NewtonMeterPerDegree),
+        _ => value,
+    };
 
     /// <summary>Whether a number of any unit can be converted: beyond, UnitsNet would refuse it in words that name neither the argument nor what is permitted.</summary>
     public static bool IsConvertible(double value) => Math.Abs(value) < Furthest;
@@ -128,6 +143,6 @@ internal static class Si
 
     private static TTo As<TFrom, TTo>(TFrom value) => Unsafe.As<TFrom, TTo>(ref value);
 
-    private static NotSupportedException Unsupported(Type type) =>
+    public static NotSupportedException Unsupported(Type type) =>
         new($"{type.Name} is not a quantity of tightening: use Torque, Angle, Force, RotationalSpeed or Length.");
 }

@@ -112,13 +112,13 @@ public sealed partial class BoltCompliance
     /// <example><code>BoltCompliance.TappedGrip(ScrewThread.Parse("M16"), clampedThickness: Length.FromMillimeters(30),
     ///     tappedThickness: Length.FromMillimeters(40)).Millimeters   // 38</code></example>
     public static Length TappedGrip(ScrewThread thread, Length clampedThickness, Length tappedThickness) => Si.Length(BoltComplianceEquations.TappedGrip(
-        Guard.Check(clampedThickness, Domains.Length), Guard.Check(tappedThickness, Domains.Length), Si.Of(Guard.NotNull(thread).NominalDiameter)));
+        Domains.Length.Check(clampedThickness), Domains.Length.Check(tappedThickness), Si.Of(Guard.NotNull(thread).NominalDiameter)));
 
     private static (double Shank, double FreeThread) Divide(Length length, Length threadedLength, Length grip)
     {
-        double whole = Guard.Check(length, Domains.Length);
-        double threaded = Guard.Check(threadedLength, Domains.LengthOrZero);
-        double clamped = Guard.Check(grip, Domains.Length);
+        double whole = Domains.Length.Check(length);
+        double threaded = Domains.LengthOrZero.Check(threadedLength);
+        double clamped = Domains.Length.Check(grip);
         if (threaded > whole) Guard.RefuseAgainst(nameof(threadedLength), threadedLength, $"at most the length of the bolt, {Guard.ShowToCompare(length)}");
         if (clamped > whole) Guard.RefuseAgainst(nameof(grip), grip, $"at most the length of the bolt, {Guard.ShowToCompare(length)}");
         double shank = Math.Min(whole - threaded, clamped);

@@ -107,7 +107,7 @@ public sealed partial class BoltCompliance
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="force"/> is outside its domain.</exception>
     /// <example><code>bolt.ElongationAt(Force.FromKilonewtons(70)).Micrometers</code></example>
     public Length ElongationAt(Force force) =>
-        Si.Length(BoltComplianceEquations.Elongation(Guard.Check(force, Domains.Force), MetersPerNewton));
+        Si.Length(BoltComplianceEquations.Elongation(Domains.Force.Check(force), MetersPerNewton));
 
     /// <summary>The work behind <see cref="MetersPerNewton"/>.</summary>
     /// <returns>The steps; the last is the resilience δ_S.</returns>

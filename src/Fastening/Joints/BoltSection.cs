@@ -40,7 +40,7 @@ public sealed class BoltSection
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its domain.</exception>
     /// <example><code>BoltSection.OfDiameter(Length.FromMillimeters(40), diameter: Length.FromMillimeters(12))</code></example>
     public static BoltSection OfDiameter(Length length, Length diameter) =>
-        Round(Guard.Check(length, Domains.Length), Guard.Check(diameter, Domains.Length));
+        Round(Domains.Length.Check(length), Domains.Length.Check(diameter));
 
     /// <summary>A section of any shape. For twist it counts as round.</summary>
     /// <param name="length">Its length.</param>
@@ -49,7 +49,7 @@ public sealed class BoltSection
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>BoltSection.OfArea(Length.FromMillimeters(25), Area.FromSquareMillimeters(180))</code></example>
     public static BoltSection OfArea(Length length, Area area) =>
-        new(Guard.Check(length, Domains.Length), null, Guard.Check(area, Domains.Area), null);
+        new(Domains.Length.Check(length), null, Domains.Area.Check(area), null);
 
     /// <summary>Free thread on the area of the root diameter d₃, as VDI 2230 counts it.</summary>
     /// <param name="length">Its length.</param>
@@ -59,7 +59,7 @@ public sealed class BoltSection
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="length"/> is outside its domain.</exception>
     /// <example><code>BoltSection.OfRootArea(Length.FromMillimeters(15), ScrewThread.Parse("M16")).Area.SquareMillimeters   // 144.1</code></example>
     public static BoltSection OfRootArea(Length length, ScrewThread thread) =>
-        Round(Guard.Check(length, Domains.Length), Guard.NotNull(thread).Geometry.RootDiameter);
+        Round(Domains.Length.Check(length), Guard.NotNull(thread).Geometry.RootDiameter);
 
     /// <summary>Free thread on the stress area, as the textbooks count it.</summary>
     /// <param name="length">Its length.</param>
@@ -73,7 +73,7 @@ public sealed class BoltSection
     ///     Length.FromMillimeters(15), ScrewThread.Parse("M16"), StressAreaBasis.NominalTable).Area.SquareMillimeters   // 157</code></example>
     public static BoltSection OfStressArea(Length length, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
-        double checkedLength = Guard.Check(length, Domains.Length);
+        double checkedLength = Domains.Length.Check(length);
         double area = StressAreas.Of(null, Guard.NotNull(thread), basis);
         return basis == StressAreaBasis.Exact ? Round(checkedLength, thread.Geometry.StressDiameter) : new BoltSection(checkedLength, null, area, null);
     }

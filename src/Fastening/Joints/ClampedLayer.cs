@@ -15,7 +15,7 @@ public sealed class ClampedLayer
     /// <example><code>new ClampedLayer(thickness: Length.FromMillimeters(20), ElasticMaterial.GreyCastIron)</code></example>
     public ClampedLayer(Length thickness, ElasticMaterial material)
     {
-        SiThickness = Guard.Check(thickness, Domains.Length);
+        SiThickness = Domains.Length.Check(thickness);
         Material = Guard.NotNull(material);
         Modulus = Si.Of(material.YoungsModulus);
     }
@@ -49,7 +49,7 @@ public sealed class ClampedLayer
     /// <returns>A new layer.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="outerDiameter"/> is outside its domain.</exception>
     /// <example><code>var washer = new ClampedLayer(Length.FromMillimeters(3), ElasticMaterial.Steel).WithOuterDiameter(Length.FromMillimeters(30));</code></example>
-    public ClampedLayer WithOuterDiameter(Length outerDiameter) => new(this, Guard.Check(outerDiameter, Domains.Length));
+    public ClampedLayer WithOuterDiameter(Length outerDiameter) => new(this, Domains.Length.Check(outerDiameter));
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"{SiThickness * 1e3:0.###} mm {Material.Name}")

@@ -5,7 +5,7 @@ namespace Fastening;
 
 public sealed partial class ClampedStack
 {
-    private static readonly Interval HalfAngleDomain = new(1, 80);
+    private static readonly Domain<Angle> HalfAngleDomain = new(1, 80);
 
     /// <summary>The deformation cone of VDI 2230, its angle from grip, bearing diameter and outside diameter.</summary>
     /// <remarks>
@@ -60,7 +60,7 @@ public sealed partial class ClampedStack
     public static ClampedStack Frusta(
         IReadOnlyList<ClampedLayer> layers, Length bearingDiameter, Length hole, Angle halfAngle, Length? outerDiameter, JointForm form)
     {
-        ConeShape cone = ConeOf(bearingDiameter, hole, outerDiameter, Si.ToRadians(Guard.Check(halfAngle, HalfAngleDomain)), form);
+        ConeShape cone = ConeOf(bearingDiameter, hole, outerDiameter, Si.ToRadians(HalfAngleDomain.Check(halfAngle)), form);
         return new ClampedStack(ClampedStackMethod.Frusta, WiderThan(cone.Hole, Copy(layers)), cone);
     }
 
@@ -95,7 +95,7 @@ public sealed partial class ClampedStack
     ///     [new ClampedLayer(Length.FromMillimeters(50), ElasticMaterial.Steel)], outerDiameter: Length.FromMillimeters(20), hole: Length.FromMillimeters(13)).Stiffness</code></example>
     public static ClampedStack Sleeve(IReadOnlyList<ClampedLayer> layers, Length outerDiameter, Length hole)
     {
-        double outer = Guard.Check(outerDiameter, Domains.Length), inner = Guard.Check(hole, Domains.Length);
+        double outer = Domains.Length.Check(outerDiameter), inner = Domains.Length.Check(hole);
         RefuseWithin(nameof(outerDiameter), outerDiameter, hole);
         ClampedLayer[] copy = WiderThan(inner, Copy(layers));
         double widest = copy.Max(layer => layer.SiOuterDiameter ?? outer);
@@ -180,7 +180,7 @@ public sealed partial class ClampedStack
 
     private static void RefuseWithin(string name, Length diameter, Length hole)
     {
-        if (Guard.Check(diameter, Domains.Length, name) < 1.001 * Guard.Check(hole, Domains.Length))
+        if (Domains.Length.Check(diameter, name) < 1.001 * Domains.Length.Check(hole))
         {
             Guard.RefuseAgainst(name, diameter, $"at least 1.001 of the hole, {Guard.ShowToCompare(hole)}");
         }
@@ -195,9 +195,9 @@ public sealed partial class ClampedStack
 
     private static ConeShape ConeOf(Length bearingDiameter, Length hole, Length? outerDiameter, double? halfAngle, JointForm form)
     {
-        double bearing = Guard.Check(bearingDiameter, Domains.Length);
-        double inner = Guard.Check(hole, Domains.Length);
-        double? outer = outerDiameter is Length given ? Guard.Check(given, Domains.Length, nameof(outerDiameter)) : null;
+        double bearing = Domains.Length.Check(bearingDiameter);
+        double inner = Domains.Length.Check(hole);
+        double? outer = outerDiameter is Length given ? Domains.Length.Check(given, nameof(outerDiameter)) : null;
         RefuseWithin(nameof(bearingDiameter), bearingDiameter, hole);
         if (outerDiameter is Length outside) RefuseWithin(nameof(outerDiameter), outside, hole);
         if (form is not (JointForm.ThroughBolt or JointForm.TappedThread))

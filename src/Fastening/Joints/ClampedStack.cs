@@ -83,7 +83,7 @@ public sealed partial class ClampedStack
     /// <example><code>ClampedStack capped = parts.WithInterfaceDiameter(Length.FromMillimeters(22) + parts.GripLength);</code></example>
     public ClampedStack WithInterfaceDiameter(Length interfaceDiameter)
     {
-        double diameter = Guard.Check(interfaceDiameter, Domains.Length);
+        double diameter = Domains.Length.Check(interfaceDiameter);
         if (Method != ClampedStackMethod.Vdi2230Cone || !_cone!.HasCone(_layers))
         {
             throw new InvalidOperationException($"Only a cone of VDI 2230 has an angle that follows from a diameter; this is {(Method == ClampedStackMethod.Vdi2230Cone ? "a sleeve" : MethodName)}.");

@@ -41,7 +41,7 @@ public sealed class Embedding
     /// <returns>The embedding.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The length is outside its domain.</exception>
     /// <example><code>Embedding.Of(Length.FromMicrometers(8))</code></example>
-    public static Embedding Of(Length total) => new(Guard.Check(total, Domains.Embedding), null);
+    public static Embedding Of(Length total) => new(Domains.Embedding.Check(total), null);
 
     /// <summary>The published guide values (equations <c>joint.face-embedding</c>, <c>joint.embedding</c>).</summary>
     /// <param name="roughness">Roughness of the surfaces.</param>
@@ -61,9 +61,9 @@ public sealed class Embedding
         }
 
         if (load is < EmbeddingLoad.Axial or > EmbeddingLoad.Shear) Guard.RefuseAgainst(nameof(load), (int)load, "Axial or Shear");
-        Guard.Check(threads, Domains.Count);
-        Guard.Check(bearingFaces, Domains.Count);
-        Guard.Check(interfaces, Domains.Count);
+        Domains.Count.Check(threads);
+        Domains.Count.Check(bearingFaces);
+        Domains.Count.Check(interfaces);
         if (threads + bearingFaces + interfaces == 0)
         {
             throw new ArgumentException("without a thread, a face or an interface there is no published value; Embedding.None says that nothing embeds.", nameof(interfaces));

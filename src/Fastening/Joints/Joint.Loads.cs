@@ -17,7 +17,7 @@ public sealed partial class Joint
     /// <example><code>JointState state = joint.At(Force.FromKilonewtons(40), Force.FromKilonewtons(12), LoadIntroduction.Of(0.4));</code></example>
     public JointState At(Force preload, Force axialLoad, LoadIntroduction introduction)
     {
-        double force = Guard.Check(preload, Domains.Force), load = CheckLoad(axialLoad, force, introduction);
+        double force = Domains.Force.Check(preload), load = CheckLoad(axialLoad, force, introduction);
         (double low, double high) = (introduction.Low, introduction.High);
         double bolt = Math.Max(BoltForceOf(null, force, load, low), BoltForceOf(null, force, load, high));
         double clamp = Math.Min(ClampForceOf(null, force, load, low), ClampForceOf(null, force, load, high));
@@ -34,7 +34,7 @@ public sealed partial class Joint
     /// <example><code>Console.WriteLine(joint.DeriveBoltForceAt(preload, axialLoad, LoadIntroduction.Of(0.4)));</code></example>
     public Derivation DeriveBoltForceAt(Force preload, Force axialLoad, LoadIntroduction introduction)
     {
-        double force = Guard.Check(preload, Domains.Force), load = CheckLoad(axialLoad, force, introduction);
+        double force = Domains.Force.Check(preload), load = CheckLoad(axialLoad, force, introduction);
         var work = new Derivation("Force in the bolt");
         BoltForceOf(work, force, load, load >= 0 ? introduction.High : introduction.Low);
         return work.KeepWhatCounts();
@@ -50,7 +50,7 @@ public sealed partial class Joint
     /// <example><code>Console.WriteLine(joint.DeriveClampForceAt(preload, axialLoad, LoadIntroduction.Of(0.4)));</code></example>
     public Derivation DeriveClampForceAt(Force preload, Force axialLoad, LoadIntroduction introduction)
     {
-        double force = Guard.Check(preload, Domains.Force), load = CheckLoad(axialLoad, force, introduction);
+        double force = Domains.Force.Check(preload), load = CheckLoad(axialLoad, force, introduction);
         var work = new Derivation("Clamp force left");
         ClampForceOf(work, force, load, load >= 0 ? introduction.Low : introduction.High);
         return work.KeepWhatCounts();
@@ -64,7 +64,7 @@ public sealed partial class Joint
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is outside its domain.</exception>
     /// <example><code>joint.SeparationLoadAt(preload, LoadIntroduction.WorstCase)     // the preload itself</code></example>
     public Force SeparationLoadAt(Force preload, LoadIntroduction introduction) =>
-        Si.Force(SeparationLoadOf(null, Guard.Check(preload, Domains.Force), Guard.NotNull(introduction)));
+        Si.Force(SeparationLoadOf(null, Domains.Force.Check(preload), Guard.NotNull(introduction)));
 
     /// <summary>The work behind <see cref="SeparationLoadAt"/>.</summary>
     /// <param name="preload">Preload before the load, losses taken off.</param>
@@ -75,7 +75,7 @@ public sealed partial class Joint
     /// <example><code>Console.WriteLine(joint.DeriveSeparationLoadAt(preload, LoadIntroduction.Of(0.4)));</code></example>
     public Derivation DeriveSeparationLoadAt(Force preload, LoadIntroduction introduction)
     {
-        double force = Guard.Check(preload, Domains.Force);
+        double force = Domains.Force.Check(preload);
         var work = new Derivation("Axial load at separation");
         SeparationLoadOf(work, force, Guard.NotNull(introduction));
         return work.KeepWhatCounts();
@@ -93,7 +93,7 @@ public sealed partial class Joint
     /// <example><code>joint.ShigleyFactorsAt(preload, load, strength).Overload     // n_L</code></example>
     public ShigleyFactors ShigleyFactorsAt(Force preload, Force axialLoad, BoltStrength strength, StressAreaBasis basis = StressAreaBasis.Exact)
     {
-        double force = Guard.Check(preload, Domains.Force), load = Guard.Check(axialLoad, Domains.PositiveForce);
+        double force = Domains.Force.Check(preload), load = Domains.PositiveForce.Check(axialLoad);
         if (Guard.NotNull(strength).RequireFor(Bolt.Thread, nameof(strength)).Proof is null) throw new ArgumentException("The strength has no stress under proof load.", nameof(strength));
         return new ShigleyFactors(this, force, load, strength, basis);
     }
@@ -107,9 +107,9 @@ public sealed partial class Joint
     /// <example><code>JointDiagram diagram = joint.DiagramAt(Force.FromKilonewtons(40), Force.FromKilonewtons(12), loadIntroductionFactor: 0.4);</code></example>
     public JointDiagram DiagramAt(Force preload, Force axialLoad, double loadIntroductionFactor) => new(
         this,
-        Guard.Check(preload, Domains.Force),
-        Guard.Check(axialLoad, Domains.Force),
-        Guard.Check(loadIntroductionFactor, Domains.LoadIntroduction));
+        Domains.Force.Check(preload),
+        Domains.Force.Check(axialLoad),
+        Domains.LoadIntroduction.Check(loadIntroductionFactor));
 
     /// <summary>The two springs, with the work written down.</summary>
     internal JointSprings SpringsOf(Derivation? work)
@@ -134,7 +134,7 @@ public sealed partial class Joint
 
     private double CheckLoad(Force axialLoad, double preload, LoadIntroduction introduction)
     {
-        double load = Guard.Check(axialLoad, Domains.AxialLoad), share = Guard.NotNull(introduction).High * LoadFactor;
+        double load = Domains.AxialLoad.Check(axialLoad), share = Guard.NotNull(introduction).High * LoadFactor;
         if (preload + share * load < 0)
         {
             Guard.RefuseAgainst(

@@ -39,7 +39,7 @@ public sealed partial class Joint
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is outside its domain.</exception>
     /// <example><code>Force loss = joint.ThermalLossAt(preload, new JointTemperatures(TemperatureDelta.FromKelvins(60), TemperatureDelta.FromKelvins(80)));</code></example>
     public Force ThermalLossAt(Force preload, JointTemperatures temperatures) =>
-        Si.Force(ThermalLossOf(null, Guard.Check(preload, Domains.Force), SpringsOf(null), WarmingOf(null, SpringsOf(null), Guard.NotNull(temperatures))));
+        Si.Force(ThermalLossOf(null, Domains.Force.Check(preload), SpringsOf(null), WarmingOf(null, SpringsOf(null), Guard.NotNull(temperatures))));
 
     /// <summary>The work behind <see cref="ThermalLossAt"/>.</summary>
     /// <param name="preload">Preload before the change, embedding taken off.</param>
@@ -51,7 +51,7 @@ public sealed partial class Joint
     /// <example><code>Console.WriteLine(joint.DeriveThermalLossAt(preload, new JointTemperatures(TemperatureDelta.FromKelvins(60), TemperatureDelta.FromKelvins(80))));</code></example>
     public Derivation DeriveThermalLossAt(Force preload, JointTemperatures temperatures)
     {
-        double force = Guard.Check(preload, Domains.Force);
+        double force = Domains.Force.Check(preload);
         Guard.NotNull(temperatures);
         var work = new Derivation("Preload lost by heat");
         JointSprings springs = SpringsOf(work);

@@ -45,8 +45,8 @@ public sealed partial class Joint
     ///     ScrewThread.Parse("M16"), bolt: ForcePerLength.FromKilonewtonsPerMillimeter(420), parts: ForcePerLength.FromKilonewtonsPerMillimeter(1680));
     /// Console.WriteLine(measured.LoadFactor);     // 0.2</code></example>
     public static Joint FromStiffness(ScrewThread thread, ForcePerLength bolt, ForcePerLength parts) => new(
-        BoltCompliance.OfStiffness(Guard.NotNull(thread), Guard.Check(bolt, Domains.Stiffness)),
-        ClampedStack.OfStiffness(Guard.Check(parts, Domains.Stiffness)));
+        BoltCompliance.OfStiffness(Guard.NotNull(thread), Domains.Stiffness.Check(bolt)),
+        ClampedStack.OfStiffness(Domains.Stiffness.Check(parts)));
 
     /// <summary>The bolt.</summary>
     public BoltCompliance Bolt { get; }
@@ -67,14 +67,14 @@ public sealed partial class Joint
     /// <returns>The rotation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preloadGain"/> is outside its domain.</exception>
     /// <example><code>joint.RotationFor(preloadGain: Force.FromKilonewtons(40)).Degrees</code></example>
-    public Angle RotationFor(Force preloadGain) => Si.AngleFromRadians(RotationOf(null, Guard.Check(preloadGain, Domains.Force)));
+    public Angle RotationFor(Force preloadGain) => Si.AngleFromRadians(RotationOf(null, Domains.Force.Check(preloadGain)));
 
     /// <summary>The preload that a rotation gains (equation <c>joint.preload-gain</c>).</summary>
     /// <param name="rotation">The rotation.</param>
     /// <returns>The preload.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is outside its domain.</exception>
     /// <example><code>joint.PreloadGainAt(Angle.FromDegrees(35)).Kilonewtons</code></example>
-    public Force PreloadGainAt(Angle rotation) => Si.Force(PreloadGainOf(null, Si.ToRadians(Guard.Check(rotation, Domains.Rotation))));
+    public Force PreloadGainAt(Angle rotation) => Si.Force(PreloadGainOf(null, Si.ToRadians(Domains.Rotation.Check(rotation))));
 
     /// <summary>The work behind <see cref="RotationFor"/>.</summary>
     /// <param name="preloadGain">The preload to gain.</param>
@@ -84,7 +84,7 @@ public sealed partial class Joint
     public Derivation DeriveRotationFor(Force preloadGain)
     {
         var work = new Derivation("Rotation");
-        RotationOf(work, Guard.Check(preloadGain, Domains.Force));
+        RotationOf(work, Domains.Force.Check(preloadGain));
         return work.KeepWhatCounts();
     }
 
@@ -96,7 +96,7 @@ public sealed partial class Joint
     public Derivation DerivePreloadGainAt(Angle rotation)
     {
         var work = new Derivation("Preload gained by rotation");
-        PreloadGainOf(work, Si.ToRadians(Guard.Check(rotation, Domains.Rotation)));
+        PreloadGainOf(work, Si.ToRadians(Domains.Rotation.Check(rotation)));
         return work.KeepWhatCounts();
     }
 

@@ -71,7 +71,7 @@ public sealed class JointCapacity
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The preload is outside its domain.</exception>
     /// <example><code>capacity.WithPermittedPreload(AssemblyStress.PermittedPreload(model, strength, utilisation: Ratio.FromPercent(90)))</code></example>
-    public JointCapacity WithPermittedPreload(Force preload) => new(this) { PermittedPreloadSi = Guard.Check(preload, Domains.Force) };
+    public JointCapacity WithPermittedPreload(Force preload) => new(this) { PermittedPreloadSi = Domains.Force.Check(preload) };
 
     /// <summary>The same with the bolt, for its stress in service.</summary>
     /// <param name="tightening">
@@ -94,7 +94,7 @@ public sealed class JointCapacity
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null) => new(this)
         {
             Bolt = new BoltInService(
-                Guard.NotNull(tightening), Guard.NotNull(strength).RequireFor(tightening.Thread, nameof(strength)), Guard.CheckNoneOrAtLeast(residualTorsion, Domains.Share, leastPercent: 5),
+                Guard.NotNull(tightening), Guard.NotNull(strength).RequireFor(tightening.Thread, nameof(strength)), Domains.Share.CheckNoneOrAtLeast(5, residualTorsion),
                 StressedSection.Of(null, tightening.Thread, torsion, waistDiameter), torsion, waistDiameter),
         };
 
@@ -115,14 +115,14 @@ public sealed class JointCapacity
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its domain.</exception>
     /// <example><code>capacity.WithStrengthsUpTo(Temperature.FromDegreesCelsius(200))</code></example>
-    public JointCapacity WithStrengthsUpTo(Temperature temperature) => new(this) { StrengthsUpToSi = Guard.Check(temperature, Domains.HotTemperature) };
+    public JointCapacity WithStrengthsUpTo(Temperature temperature) => new(this) { StrengthsUpToSi = Domains.HotTemperature.Check(temperature) };
 
     /// <summary>The same with a permitted amplitude of the alternating stress, related to the stress area of the thread.</summary>
     /// <param name="amplitude">The amplitude, half of the range, from a test or a standard.</param>
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The amplitude is outside 1 kPa to 100 GPa.</exception>
     /// <example><code>capacity.WithPermittedAmplitude(Pressure.FromMegapascals(42))</code></example>
-    public JointCapacity WithPermittedAmplitude(Pressure amplitude) => new(this) { PermittedAmplitudeSi = Guard.Check(amplitude, Domains.Stress) };
+    public JointCapacity WithPermittedAmplitude(Pressure amplitude) => new(this) { PermittedAmplitudeSi = Domains.Stress.Check(amplitude) };
 
     /// <summary>The same with the face under the head.</summary>
     /// <param name="surface">The face; a ring, not an effective diameter alone.</param>
@@ -132,7 +132,7 @@ public sealed class JointCapacity
     /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 kPa to 100 GPa.</exception>
     /// <example><code>capacity.WithHeadBearing(BearingSurface.ForHexagonHead(thread), Pressure.FromMegapascals(490))</code></example>
     public JointCapacity WithHeadBearing(BearingSurface surface, Pressure permitted) =>
-        new(this) { Head = new Face(Guard.NotNull(surface), Guard.Check(permitted, Domains.Stress)) };
+        new(this) { Head = new Face(Guard.NotNull(surface), Domains.Stress.Check(permitted)) };
 
     /// <summary>The same with the face under the nut; <see cref="Joint.Assess"/> refuses it where the bolt sits in a tapped part.</summary>
     /// <param name="surface">The face; a ring, not an effective diameter alone.</param>
@@ -142,7 +142,7 @@ public sealed class JointCapacity
     /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 kPa to 100 GPa.</exception>
     /// <example><code>capacity.WithNutBearing(BearingSurface.ForHexagonNut(thread), Pressure.FromMegapascals(410))</code></example>
     public JointCapacity WithNutBearing(BearingSurface surface, Pressure permitted) =>
-        new(this) { Nut = new Face(Guard.NotNull(surface), Guard.Check(permitted, Domains.Stress)), IsWithoutNut = false };
+        new(this) { Nut = new Face(Guard.NotNull(surface), Domains.Stress.Check(permitted)), IsWithoutNut = false };
 
     /// <summary>The same without a nut: the bolt sits in a tapped part, and the pressure under a nut is no check of this joint.</summary>
     /// <remarks>

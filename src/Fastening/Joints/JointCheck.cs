@@ -72,7 +72,7 @@ public sealed class JointCheck
     /// <example><code>bool holds = assessment.Of(JointCheckKind.Slip).HoldsWith(1.2);</code></example>
     public bool HoldsWith(double safety)
     {
-        double asked = Guard.Check(safety, Domains.Safety);
+        double asked = Domains.Safety.Check(safety);
         return Outcome == CheckOutcome.Holds && (Safety is null || Safety >= asked * (1 - Tolerance.Widening));
     }
 

@@ -31,8 +31,8 @@ public sealed class JointDuty
     ///     Embedding.Of(Length.FromMicrometers(11)));</code></example>
     public JointDuty(Force leastAxialLoad, Force greatestAxialLoad, LoadIntroduction introduction, Embedding embedding)
     {
-        AxialLow = Guard.Check(leastAxialLoad, Domains.AxialLoad);
-        AxialHigh = Guard.Check(greatestAxialLoad, Domains.AxialLoad);
+        AxialLow = Domains.AxialLoad.Check(leastAxialLoad);
+        AxialHigh = Domains.AxialLoad.Check(greatestAxialLoad);
         if (AxialHigh < AxialLow)
         {
             Guard.RefuseAgainst(nameof(greatestAxialLoad), greatestAxialLoad, $"at least leastAxialLoad, {Guard.ShowToCompare(leastAxialLoad)}");
@@ -97,7 +97,7 @@ public sealed class JointDuty
     public JointDuty WithTransverseLoad(Force load, int slipFaces, double lowestFriction)
     {
         var transverse = new Transverse(
-            Guard.Check(load, Domains.Force), Guard.Check(slipFaces, Domains.CountFromOne), Guard.Check(lowestFriction, Domains.SlipFactor));
+            Domains.Force.Check(load), Domains.CountFromOne.Check(slipFaces), Domains.SlipFactor.Check(lowestFriction));
         if (transverse.Load > 0) RefuseAxialEmbedding(nameof(load));
         return new JointDuty(this, transverse, _twist, RequiredClampSi, Temperatures);
     }
@@ -114,8 +114,8 @@ public sealed class JointDuty
     public JointDuty WithInterfaceTorque(Torque torque, Length frictionRadius, int slipFaces, double lowestFriction)
     {
         var twist = new Twist(
-            Guard.Check(torque, Domains.Torque), Guard.Check(frictionRadius, Domains.Length),
-            Guard.Check(slipFaces, Domains.CountFromOne), Guard.Check(lowestFriction, Domains.SlipFactor));
+            Domains.Torque.Check(torque), Domains.Length.Check(frictionRadius),
+            Domains.CountFromOne.Check(slipFaces), Domains.SlipFactor.Check(lowestFriction));
         if (twist.Torque > 0) RefuseAxialEmbedding(nameof(torque));
         return new JointDuty(this, _transverse, twist, RequiredClampSi, Temperatures);
     }
@@ -126,7 +126,7 @@ public sealed class JointDuty
     /// <exception cref="ArgumentOutOfRangeException">The force is outside its domain.</exception>
     /// <example><code>duty.WithRequiredClamp(Force.FromKilonewtons(5))     // for the gasket</code></example>
     public JointDuty WithRequiredClamp(Force clampForce) =>
-        new(this, _transverse, _twist, Guard.Check(clampForce, Domains.Force), Temperatures);
+        new(this, _transverse, _twist, Domains.Force.Check(clampForce), Temperatures);
 
     /// <summary>The same at other temperatures than those of assembly.</summary>
     /// <param name="temperatures">The rises since assembly. The joint is also checked cold.</param>

@@ -25,7 +25,7 @@ public sealed class JointTemperatures
     /// <exception cref="ArgumentOutOfRangeException">A rise is outside its domain.</exception>
     /// <example><code>new JointTemperatures(bolt: TemperatureDelta.FromKelvins(60), parts: TemperatureDelta.FromKelvins(80))</code></example>
     public JointTemperatures(TemperatureDelta bolt, TemperatureDelta parts)
-        : this(Guard.Check(bolt, Domains.TemperatureChange), [Guard.Check(parts, Domains.TemperatureChange)], 1, 1)
+        : this(Domains.TemperatureChange.Check(bolt), [Domains.TemperatureChange.Check(parts)], 1, 1)
     {
     }
 
@@ -78,7 +78,7 @@ public sealed class JointTemperatures
     {
         if (Guard.NotNull(layers).Length == 0) throw new ArgumentException("at least one layer must have a temperature.", nameof(layers));
         return new JointTemperatures(
-            Guard.Check(bolt, Domains.TemperatureChange), Array.ConvertAll(layers, rise => Guard.Check(rise, Domains.TemperatureChange, nameof(layers))), 1, 1);
+            Domains.TemperatureChange.Check(bolt), Array.ConvertAll(layers, rise => Domains.TemperatureChange.Check(rise, nameof(layers))), 1, 1);
     }
 
     /// <summary>The same with moduli that change with temperature.</summary>
@@ -88,7 +88,7 @@ public sealed class JointTemperatures
     /// <exception cref="ArgumentOutOfRangeException">A ratio is outside its domain.</exception>
     /// <example><code>new JointTemperatures(TemperatureDelta.FromKelvins(160), TemperatureDelta.FromKelvins(180)).WithModuli(bolt: 0.95, parts: 0.97)</code></example>
     public JointTemperatures WithModuli(double bolt, double parts) =>
-        new(BoltSi, _layers, Guard.Check(bolt, Domains.ModulusRatio), Guard.Check(parts, Domains.ModulusRatio), AssemblySi);
+        new(BoltSi, _layers, Domains.ModulusRatio.Check(bolt), Domains.ModulusRatio.Check(parts), AssemblySi);
 
     /// <summary>The same, tightened at a temperature that is stated: it decides up to which rise strengths at room temperature hold.</summary>
     /// <param name="assembly">Temperature of the joint when it was tightened, −60 to 100 °C.</param>
@@ -96,7 +96,7 @@ public sealed class JointTemperatures
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its domain.</exception>
     /// <example><code>new JointTemperatures(TemperatureDelta.FromKelvins(160), TemperatureDelta.FromKelvins(180)).AssembledAt(Temperature.FromDegreesCelsius(20))</code></example>
     public JointTemperatures AssembledAt(Temperature assembly) =>
-        new(BoltSi, _layers, BoltModulusRatio, PartsModulusRatio, Guard.Check(assembly, Domains.AssemblyTemperature));
+        new(BoltSi, _layers, BoltModulusRatio, PartsModulusRatio, Domains.AssemblyTemperature.Check(assembly));
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(

@@ -38,7 +38,7 @@ public sealed class LoadIntroduction
     /// <example><code>LoadIntroduction.Of(1)     // under head and nut, as textbooks take it</code></example>
     public static LoadIntroduction Of(double factor)
     {
-        Guard.Check(factor, Domains.LoadIntroduction);
+        Domains.LoadIntroduction.Check(factor);
         return new LoadIntroduction(factor, factor);
     }
 
@@ -50,8 +50,8 @@ public sealed class LoadIntroduction
     /// <example><code>LoadIntroduction.Between(0.3, 0.7)</code></example>
     public static LoadIntroduction Between(double low, double high)
     {
-        Guard.Check(low, Domains.LoadIntroduction);
-        Guard.Check(high, Domains.LoadIntroduction);
+        Domains.LoadIntroduction.Check(low);
+        Domains.LoadIntroduction.Check(high);
         if (high < low) Guard.RefuseAgainst(nameof(high), high, $"at least low, {Guard.Show(low)}");
         return new LoadIntroduction(low, high);
     }

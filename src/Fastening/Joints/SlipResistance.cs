@@ -53,12 +53,12 @@ public sealed class SlipResistance
     ///     partialFactor: 1.25).Resistance.Kilonewtons   // 94.72</code></example>
     public static SlipResistance OfEn1993(
         double holeFactor, int frictionPlanes, double slipFactor, Force pretension, Force appliedTension, double partialFactor) => new(
-            Guard.Check(holeFactor, Domains.HoleFactor),
-            (int)Guard.Check(frictionPlanes, Domains.CountFromOne),
-            Guard.Check(slipFactor, Domains.SlipFactor),
-            Guard.Check(pretension, Domains.Force),
-            Guard.Check(appliedTension, Domains.Force),
-            Guard.Check(partialFactor, Domains.PartialFactor));
+            Domains.HoleFactor.Check(holeFactor),
+            (int)Domains.CountFromOne.Check(frictionPlanes),
+            Domains.SlipFactor.Check(slipFactor),
+            Domains.Force.Check(pretension),
+            Domains.Force.Check(appliedTension),
+            Domains.PartialFactor.Check(partialFactor));
 
     /// <summary>The work behind <see cref="Resistance"/>; its last step is that force, bit for bit.</summary>
     /// <returns>The steps.</returns>

@@ -37,12 +37,12 @@ public sealed class BoltStrength
 
     internal BoltStrength(Pressure tensileStrength, Pressure yieldStrength, Pressure? proofLoadStress, string? source)
     {
-        Tensile = Guard.Check(tensileStrength, Domains.Stress);
-        Yield = Guard.Check(yieldStrength, Domains.Stress);
+        Tensile = Domains.Stress.Check(tensileStrength);
+        Yield = Domains.Stress.Check(yieldStrength);
         if (Yield > Tensile) Guard.RefuseAgainst(nameof(yieldStrength), yieldStrength, $"at most the tensile strength, {Guard.ShowToCompare(tensileStrength)}");
         if (proofLoadStress is Pressure proof)
         {
-            Proof = Guard.Check(proof, Domains.Stress, nameof(proofLoadStress));
+            Proof = Domains.Stress.Check(proof, nameof(proofLoadStress));
             if (Proof > Yield) Guard.RefuseAgainst(nameof(proofLoadStress), proof, $"at most the yield strength, {Guard.ShowToCompare(yieldStrength)}");
         }
 
@@ -195,7 +195,7 @@ public sealed class BoltStrength
                 $"No yield strength at temperature is held for {ClassOrGrade ?? "a strength of your own"}; state one with new HotStrength(temperature, yieldStrength).");
         }
 
-        double celsius = Guard.Check(temperature, _hot.Range);
+        double celsius = _hot.Range.Check(temperature);
         return new HotStrength(celsius, _hot.YieldAt(null, celsius), this, _hot);
     }
 

@@ -37,9 +37,9 @@ public sealed class ElasticMaterial
         string name, Pressure youngsModulus, double poissonRatio, CoefficientOfThermalExpansion? thermalExpansion,
         string? source, IReadOnlyList<BearingPressureLimit> published)
     {
-        double modulus = Guard.Check(youngsModulus, Domains.Modulus);
-        double ratio = Guard.Check(poissonRatio, Domains.PoissonRatio);
-        if (thermalExpansion is CoefficientOfThermalExpansion expansion) Guard.Check(expansion, Domains.ThermalExpansion, nameof(thermalExpansion));
+        double modulus = Domains.Modulus.Check(youngsModulus);
+        double ratio = Domains.PoissonRatio.Check(poissonRatio);
+        if (thermalExpansion is CoefficientOfThermalExpansion expansion) Domains.ThermalExpansion.Check(expansion, nameof(thermalExpansion));
         Name = name;
         YoungsModulus = youngsModulus;
         PoissonRatio = poissonRatio;
@@ -153,7 +153,7 @@ public sealed class ElasticMaterial
     /// <example><code>ElasticMaterial.GreyCastIron.WithPermittedBearingPressure(Pressure.FromMegapascals(800))</code></example>
     public ElasticMaterial WithPermittedBearingPressure(Pressure permitted)
     {
-        Guard.Check(permitted, Domains.Stress);
+        Domains.Stress.Check(permitted);
         return new ElasticMaterial(this, permitted);
     }
 

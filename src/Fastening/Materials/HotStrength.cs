@@ -22,7 +22,7 @@ public sealed class HotStrength
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside 20 to 1000 °C, or the stress outside 1 kPa to 100 GPa.</exception>
     /// <example><code>new HotStrength(Temperature.FromDegreesCelsius(400), yieldStrength: Pressure.FromMegapascals(590))</code></example>
     public HotStrength(Temperature temperature, Pressure yieldStrength)
-        : this(Guard.Check(temperature, Domains.HotTemperature), Guard.Check(yieldStrength, Domains.Stress), null, null)
+        : this(Domains.HotTemperature.Check(temperature), Domains.Stress.Check(yieldStrength), null, null)
     {
     }
 

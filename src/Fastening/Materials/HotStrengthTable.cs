@@ -1,5 +1,6 @@
 using Fastening.Equations;
 using Fastening.Internals;
+using UnitsNet;
 
 namespace Fastening;
 
@@ -19,11 +20,11 @@ internal sealed class HotStrengthTable
     {
         _celsius = Array.ConvertAll(rows, row => row.Number("temperature_c"));
         _yield = Array.ConvertAll(rows, row => Si.Of(UnitsNet.Pressure.FromMegapascals(row.Number("yield_mpa"))));
-        Range = new Interval(_celsius[0], _celsius[_celsius.Length - 1]);
+        Range = new Domain<Temperature>(_celsius[0], _celsius[_celsius.Length - 1]);
     }
 
     /// <summary>The temperatures that the table covers, in degrees Celsius; nothing is extrapolated.</summary>
-    public Interval Range { get; }
+    public Domain<Temperature> Range { get; }
 
     /// <summary>The table of a class of ISO 898-1; null when the annex has none.</summary>
     public static HotStrengthTable? Of(string designation) => Tables.TryGetValue(designation, out HotStrengthTable? table) ? table : null;

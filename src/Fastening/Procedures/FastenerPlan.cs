@@ -6,15 +6,17 @@ internal sealed class FastenerPlan
     private FastenerPlan(TighteningStep[] steps, int[] own, double? torqueLimit)
     {
         Own = own;
-        Upper = [.. own.Select(s => steps[s].HighestTorque)];
-        double highest = Upper[0];
+        Upper = new double[own.Length];
+        double highest = 0;
         for (int i = 0; i < own.Length; i++)
         {
-            highest = Math.Max(highest, Upper[i]);
-            Upper[i] = highest;
+            // A step that asks for neither, as firm contact, says nothing of the torque.
+            TighteningStep step = steps[own[i]];
+            if (step.AsksTorque || step.IsByTurn) highest = Math.Max(highest, step.HighestTorque);
+            Upper[i] = highest > 0 ? highest : double.PositiveInfinity;
         }
 
-        TorqueLimit = torqueLimit ?? highest;
+        TorqueLimit = torqueLimit ?? Upper[own.Length - 1];
         AsksTorque = own.Any(s => steps[s].AsksTorque);
         int turn = Array.FindIndex(own, s => steps[s].IsByTurn);
         FirstTurn = turn < 0 ? int.MaxValue : own[turn];

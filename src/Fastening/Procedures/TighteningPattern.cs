@@ -51,8 +51,8 @@ public sealed class TighteningPattern
     /// <example><code>TighteningPattern.Rectangle(rows: 2, columns: 3).Order     // 2, 5, 1, 6, 3, 4</code></example>
     public static TighteningPattern Rectangle(int rows, int columns)
     {
-        Guard.Check(rows, Domains.Rows, "", nameof(rows));
-        Guard.Check(columns, Domains.Rows, "", nameof(columns));
+        Domains.Rows.Check(rows, "", nameof(rows));
+        Domains.Rows.Check(columns, "", nameof(columns));
         return new(FromCentre(rows, columns));
     }
 
@@ -82,12 +82,12 @@ public sealed class TighteningPattern
     public IReadOnlyList<TighteningStroke> Strokes(IReadOnlyList<string> fasteners, Torque target, IReadOnlyList<Ratio> shares)
     {
         string[] names = CheckNames(fasteners);
-        double full = Guard.Check(target, Domains.PositiveTorque);
+        double full = Domains.PositiveTorque.Check(target);
         if (Guard.NotNull(shares).Count == 0) throw new ArgumentException("shares is empty; there is at least one pass.", nameof(shares));
         var strokes = new List<TighteningStroke>(names.Length * shares.Count);
         for (int i = 0; i < shares.Count; i++)
         {
-            Guard.Check(shares[i], Domains.ShareOfTarget, $"shares[{i}]");
+            Domains.ShareOfTarget.Check(shares[i], $"shares[{i}]");
             double percent = shares[i].Percent;
             if (i > 0 && percent < shares[i - 1].Percent)
             {
@@ -105,7 +105,7 @@ public sealed class TighteningPattern
     /// <inheritdoc />
     public override string ToString() => string.Join(", ", Order);
 
-    private static int CheckCount(int count, string name) => (int)Guard.Check(count, Domains.Fasteners, "", name);
+    private static int CheckCount(int count, string name) => (int)Domains.Fasteners.Check(count, "", name);
 
     private string[] CheckNames(IReadOnlyList<string> fasteners)
     {

@@ -21,8 +21,8 @@ public sealed class CalibrationInterval
     /// <example><code>var interval = new CalibrationInterval(months: 6, cycles: 2_000);</code></example>
     public CalibrationInterval(int months, int cycles)
     {
-        Guard.Check((double)months, MonthsDomain, name: nameof(months));
-        Guard.Check((double)cycles, CyclesDomain, name: nameof(cycles));
+        MonthsDomain.Check((double)months, name: nameof(months));
+        CyclesDomain.Check((double)cycles, name: nameof(cycles));
         Months = months;
         Cycles = cycles;
     }
@@ -45,7 +45,7 @@ public sealed class CalibrationInterval
     /// <example><code>new CalibrationInterval(6, 2_000).StatusAt(firstUse, 1_999, today).IsDue     // false within the six months</code></example>
     public DueStatus StatusAt(DateTimeOffset firstUse, int cycles, DateTimeOffset at)
     {
-        Guard.Check((double)cycles, CyclesDoneDomain, name: nameof(cycles));
+        CyclesDoneDomain.Check((double)cycles, name: nameof(cycles));
         if (firstUse.Year >= 9900)
         {
             throw new ArgumentOutOfRangeException(nameof(firstUse), FormattableString.Invariant($"firstUse is {firstUse:yyyy-MM-dd}; it must be before the year 9900."));

@@ -67,7 +67,7 @@ public sealed class CalibrationPoint
     /// <example><code>CalibrationPoint.At(Torque.FromNewtonMeters(40), [Torque.FromNewtonMeters(40.3), Torque.FromNewtonMeters(40.1)])</code></example>
     public static CalibrationPoint At(Torque torque, IReadOnlyList<Torque> references)
     {
-        double set = Guard.Check(torque, Domains.PositiveTorque);
+        double set = Domains.PositiveTorque.Check(torque);
         if (Guard.NotNull(references).Count < 2)
         {
             throw new ArgumentException($"references has {references.Count} readings; a point of a calibration has at least 2.", nameof(references));
@@ -76,7 +76,7 @@ public sealed class CalibrationPoint
         double[] si = new double[references.Count];
         for (int i = 0; i < si.Length; i++)
         {
-            si[i] = Guard.Check(references[i], Domains.PositiveTorque, $"references[{i}]");
+            si[i] = Domains.PositiveTorque.Check(references[i], $"references[{i}]");
             if (si[i] < set / FurthestOff || si[i] > set * FurthestOff)
             {
                 Guard.RefuseAgainst($"references[{i}]", references[i], $"between a tenth of the torque of the tool, {Guard.ShowToCompare(torque)}, and ten times it (is its unit right?)");

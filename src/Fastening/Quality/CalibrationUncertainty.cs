@@ -19,8 +19,8 @@ namespace Fastening;
 /// MeasurementUncertainty&lt;Ratio&gt; atPoint = uncertainty.At(point);</code></example>
 public sealed class CalibrationUncertainty
 {
-    private static readonly Interval ReferenceDomain = new(0, 0.1);
-    private static readonly Interval SystematicDomain = new(-0.1, 0.1);
+    private static readonly Domain<Ratio> ReferenceDomain = new(0, 0.1);
+    private static readonly Domain<Ratio> SystematicDomain = new(-0.1, 0.1);
 
     /// <summary>The uncertainty of the reference device alone.</summary>
     /// <param name="reference">Relative uncertainty of the reference device, from its certificate; its W_md (k = 2) is 0 to 10 %.</param>
@@ -29,7 +29,7 @@ public sealed class CalibrationUncertainty
     /// <example><code>var uncertainty = new CalibrationUncertainty(MeasurementUncertainty.Expanded(Ratio.FromPercent(0.5), coverageFactor: 2));</code></example>
     public CalibrationUncertainty(MeasurementUncertainty<Ratio> reference)
     {
-        Reference = Guard.Check(Si.Ratio(reference.OfRules(nameof(reference))), ReferenceDomain, nameof(reference));
+        Reference = ReferenceDomain.Check(Si.Ratio(reference.OfRules(nameof(reference))), nameof(reference));
     }
 
     private CalibrationUncertainty(CalibrationUncertainty before)
@@ -72,7 +72,7 @@ public sealed class CalibrationUncertainty
     /// <exception cref="ArgumentOutOfRangeException">The resolution is outside its domain.</exception>
     /// <example><code>uncertainty.WithResolution(Torque.FromNewtonMeters(0.1))</code></example>
     public CalibrationUncertainty WithResolution(Torque resolution) =>
-        new(this) { Resolution = Guard.Check(resolution, Domains.Torque) };
+        new(this) { Resolution = Domains.Torque.Check(resolution) };
 
     /// <summary>The same with the range of the means of repeated series.</summary>
     /// <param name="range">Greatest less least mean, b_rep.</param>
@@ -112,7 +112,7 @@ public sealed class CalibrationUncertainty
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its domain.</exception>
     /// <example><code>uncertainty.WithSystematicDeviation(Ratio.FromPercent(0.1))</code></example>
     public CalibrationUncertainty WithSystematicDeviation(Ratio deviation) =>
-        new(this) { Systematic = Guard.Check(deviation, SystematicDomain) };
+        new(this) { Systematic = SystematicDomain.Check(deviation) };
 
     /// <summary>Relative uncertainty at one point, W = 2w: as <see cref="TorqueWrench.GuaranteedSettingFor"/> takes it.</summary>
     /// <param name="point">The point.</param>
@@ -168,8 +168,8 @@ public sealed class CalibrationUncertainty
 
     private static double ComponentOf(Torque range, Torque at)
     {
-        double width = Guard.Check(range, Domains.Torque);
-        double reference = Guard.Check(at, Domains.PositiveTorque);
+        double width = Domains.Torque.Check(range);
+        double reference = Domains.PositiveTorque.Check(at);
         if (width > reference) Guard.RefuseAgainst(nameof(range), range, $"at most the torque it was found at, {Guard.ShowToCompare(at)}");
         return CalibrationEquations.RangeComponentEquation.Step(null, width, reference);
     }

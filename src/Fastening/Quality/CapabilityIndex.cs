@@ -36,14 +36,14 @@ public sealed class CapabilityIndex
     /// <returns>The lower bound.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its domain.</exception>
     /// <example><code>double least = capability.Cpk.LowerBound(confidence: 0.95);</code></example>
-    public double LowerBound(double confidence) => At(Guard.Check(confidence, Domains.Confidence));
+    public double LowerBound(double confidence) => At(Domains.Confidence.Check(confidence));
 
     /// <summary>The index that the true one falls short of with a confidence.</summary>
     /// <param name="confidence">0.5 to 0.9999, one-sided.</param>
     /// <returns>The upper bound.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its domain.</exception>
     /// <example><code>double most = capability.Cpk.UpperBound(confidence: 0.95);</code></example>
-    public double UpperBound(double confidence) => At(1 - Guard.Check(confidence, Domains.Confidence));
+    public double UpperBound(double confidence) => At(1 - Domains.Confidence.Check(confidence));
 
     /// <summary>The interval that holds the true index with a confidence.</summary>
     /// <param name="confidence">0.5 to 0.9999, two-sided.</param>
@@ -52,7 +52,7 @@ public sealed class CapabilityIndex
     /// <example><code>CapabilityInterval interval = capability.Cpk.Interval(confidence: 0.95);</code></example>
     public CapabilityInterval Interval(double confidence)
     {
-        double rest = (1 - Guard.Check(confidence, Domains.Confidence)) / 2;
+        double rest = (1 - Domains.Confidence.Check(confidence)) / 2;
         return new(At(1 - rest), At(rest), confidence);
     }
 

@@ -65,7 +65,7 @@ public sealed class ControlChart
     /// <example><code>ControlChart chart = ControlChart.ForSubgroupsOf(4);     // A2 is 0.729, D4 is 2.282</code></example>
     public static ControlChart ForSubgroupsOf(int subgroupSize)
     {
-        Guard.Check(subgroupSize, Domains.SubgroupSize);
+        Domains.SubgroupSize.Check(subgroupSize);
         return Known.GetOrAdd(subgroupSize, size => new ControlChart(size));
     }
 

@@ -46,5 +46,5 @@ internal static class ReadingColumn
 
     private static double Check<TQuantity>(double reading, string name, int index)
         where TQuantity : struct, IQuantity =>
-        Domains.Sample.Contains(reading) ? reading : Guard.Check(reading, Domains.Sample, Si.BaseUnit<TQuantity>(), $"{name}[{index}]");
+        Domains.Sample.Contains(reading) ? reading : Domains.Sample.Check(reading, Si.BaseUnit<TQuantity>(), $"{name}[{index}]");
 }

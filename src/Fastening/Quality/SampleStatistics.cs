@@ -44,7 +44,7 @@ public static class SampleStatistics
     public static SampleStatistics<TQuantity> FromSummary<TQuantity>(int count, TQuantity mean, TQuantity standardDeviation)
         where TQuantity : struct, IQuantity
     {
-        Guard.Check(count, Domains.SampleCount);
+        Domains.SampleCount.Check(count);
         double centre = ToleranceWindow<TQuantity>.Check(mean, fromZero: false, nameof(mean));
         return new(count, centre, ToleranceWindow<TQuantity>.Check(standardDeviation, fromZero: true, nameof(standardDeviation)));
     }

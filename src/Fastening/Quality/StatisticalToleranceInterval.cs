@@ -132,8 +132,8 @@ public static class StatisticalToleranceInterval
 
     private static double Check(int count, Ratio populationShare, double confidence)
     {
-        Guard.Check(count, Domains.SampleCount);
-        Guard.Check(confidence, Domains.Confidence);
-        return Guard.Check(populationShare, Domains.PopulationShare);
+        Domains.SampleCount.Check(count);
+        Domains.Confidence.Check(confidence);
+        return Domains.PopulationShare.Check(populationShare);
     }
 }

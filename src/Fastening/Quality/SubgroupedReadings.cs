@@ -81,7 +81,7 @@ public static class SubgroupedReadings
     private static SubgroupedReadings<TQuantity> Cut<TQuantity>(double[] readings, int subgroupSize, string name)
         where TQuantity : struct, IQuantity
     {
-        Guard.Check(subgroupSize, Domains.SubgroupSize);
+        Domains.SubgroupSize.Check(subgroupSize);
         if (readings.Length == 0 || readings.Length % subgroupSize != 0)
         {
             throw new ArgumentException($"{name} has {readings.Length} elements; it must have a whole number of subgroups of {subgroupSize}.", name);

@@ -20,7 +20,7 @@ public sealed class ToolReading
     {
         Fastener = Naming.Check(fastener);
         At = at;
-        SiIndicated = Guard.Check(indicated, Domains.PositiveTorque);
+        SiIndicated = Domains.PositiveTorque.Check(indicated);
         Window = Guard.NotNull(window);
     }
 

@@ -51,8 +51,8 @@ public sealed class TorqueTool
     {
         Naming.Check(name);
         Guard.NotNull(toolClass);
-        double low = Guard.Check(minimum, Domains.PositiveTorque);
-        double high = Guard.Check(maximum, Domains.PositiveTorque);
+        double low = Domains.PositiveTorque.Check(minimum);
+        double high = Domains.PositiveTorque.Check(maximum);
         if (low >= high) Guard.RefuseAgainst(nameof(minimum), minimum, $"less than maximum, {Guard.ShowToCompare(maximum)}");
         return toolClass.IsSetToOneValue
             ? throw new ArgumentException($"a tool of class {toolClass.Designation} is calibrated at the value it is set to; use TorqueTool.SetTo.", nameof(toolClass))
@@ -70,7 +70,7 @@ public sealed class TorqueTool
     /// <example><code>TorqueTool.SetTo("W-3", TorqueToolClass.Parse("II B"), Torque.FromNewtonMeters(24))</code></example>
     public static TorqueTool SetTo(string name, TorqueToolClass setClass, Torque setting)
     {
-        double value = Guard.Check(setting, Domains.PositiveTorque);
+        double value = Domains.PositiveTorque.Check(setting);
         return Set(name, setClass, value, Math.Min(Guard.NotNull(setClass).Permitted(value), setClass.Permitted(Domains.PositiveTorque.High)));
     }
 
@@ -86,8 +86,8 @@ public sealed class TorqueTool
     /// <example><code>TorqueTool.SetTo("W-4", TorqueToolClass.Parse("II C"), setting: Torque.FromNewtonMeters(7), maximum: Torque.FromNewtonMeters(10))</code></example>
     public static TorqueTool SetTo(string name, TorqueToolClass setClass, Torque setting, Torque maximum)
     {
-        double value = Guard.Check(setting, Domains.PositiveTorque);
-        double greatest = Guard.Check(maximum, Domains.PositiveTorque);
+        double value = Domains.PositiveTorque.Check(setting);
+        double greatest = Domains.PositiveTorque.Check(maximum);
         if (value > greatest) Guard.RefuseAgainst(nameof(setting), setting, $"at most maximum, {Guard.ShowToCompare(maximum)}");
         return Set(name, setClass, value, Guard.NotNull(setClass).Permitted(greatest));
     }

@@ -19,7 +19,7 @@ public sealed class TorqueToolClass
     private const int Longest = 16;
     private const double MiddlePoint = 0.6;
 
-    private static readonly Interval StatedDeviation = new(1e-4, 0.5);
+    private static readonly Domain<Ratio> StatedDeviation = new(1e-4, 0.5);
     private static readonly Interval StatedReadings = new(2, 1000);
 
     private static readonly TorqueToolClass[] Table = [.. DataFile.Read("iso-6789-1-tool-classes.csv").Select(row => new TorqueToolClass(row))];
@@ -113,8 +113,8 @@ public sealed class TorqueToolClass
         }
 
         Naming.Check(description);
-        double permitted = Guard.Check(permittedDeviation, StatedDeviation);
-        Guard.Check((double)readingsPerPoint, StatedReadings, name: nameof(readingsPerPoint));
+        double permitted = StatedDeviation.Check(permittedDeviation);
+        StatedReadings.Check((double)readingsPerPoint, name: nameof(readingsPerPoint));
         return new TorqueToolClass(designation, description, permitted, readingsPerPoint, hasScale, CheckPoints(points));
     }
 
@@ -146,7 +146,7 @@ public sealed class TorqueToolClass
     /// <returns>The permitted deviation: larger for small tools of some classes.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The torque is outside its domain.</exception>
     /// <example><code>TorqueToolClass.Parse("II A").PermittedDeviationFor(Torque.FromNewtonMeters(8))    // 6 %</code></example>
-    public Ratio PermittedDeviationFor(Torque maximum) => Si.Ratio(Permitted(Guard.Check(maximum, Domains.PositiveTorque)));
+    public Ratio PermittedDeviationFor(Torque maximum) => Si.Ratio(Permitted(Domains.PositiveTorque.Check(maximum)));
 
     /// <inheritdoc />
     public override string ToString() => $"{Designation}, {Description}";
@@ -158,7 +158,7 @@ public sealed class TorqueToolClass
         double[] shares = new double[Guard.NotNull(points).Count];
         for (int i = 0; i < shares.Length; i++)
         {
-            shares[i] = Guard.Check(points[i], Domains.Share, $"points[{i}]");
+            shares[i] = Domains.Share.Check(points[i], $"points[{i}]");
             if (i > 0 && shares[i] <= shares[i - 1])
             {
                 throw new ArgumentException(

@@ -116,7 +116,7 @@ public sealed class PublishedRotation
     /// <example><code>PublishedRotation.En1090Part2(Length.FromMillimeters(60), Length.FromMillimeters(20)).Rotation   // 90°</code></example>
     public static PublishedRotation En1090Part2(Length clampedThickness, Length diameter)
     {
-        double ratio = Guard.Check(clampedThickness, Domains.Length) / Guard.Check(diameter, Domains.Length);
+        double ratio = Domains.Length.Check(clampedThickness) / Domains.Length.Check(diameter);
         StructuralPreloadTable.CheckDiameter(StructuralPreloadTable.Europe, diameter, nameof(diameter));
         return Find("EN 1090-2:2018", SlopedFaces.None, ratio)
             ?? throw Beyond(nameof(clampedThickness), clampedThickness, "10 diameters; beyond, EN 1090-2 has no recommendation");
@@ -133,7 +133,7 @@ public sealed class PublishedRotation
 
     private static PublishedRotation Rcsc(string table, Length boltLength, Length diameter, SlopedFaces slopedFaces)
     {
-        double ratio = Guard.Check(boltLength, Domains.Length) / Guard.Check(diameter, Domains.Length);
+        double ratio = Domains.Length.Check(boltLength) / Domains.Length.Check(diameter);
         StructuralPreloadTable.CheckDiameter(StructuralPreloadTable.America, diameter, nameof(diameter));
         if (slopedFaces is < SlopedFaces.None or > SlopedFaces.Both) Guard.RefuseAgainst(nameof(slopedFaces), (int)slopedFaces, "None, One or Both");
         return Find(table, slopedFaces, ratio)

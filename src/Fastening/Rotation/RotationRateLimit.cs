@@ -29,14 +29,14 @@ public sealed class RotationRateLimit
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>RotationRateLimit.FromTravel(Angle.FromDegrees(120), shortestTime: Duration.FromSeconds(5))</code></example>
     public static RotationRateLimit FromTravel(Angle travel, Duration shortestTime) =>
-        new(RotationEquations.Rate(Guard.Check(travel, Domains.PositiveRotation), Guard.Check(shortestTime, Domains.Duration)));
+        new(RotationEquations.Rate(Domains.PositiveRotation.Check(travel), Domains.Duration.Check(shortestTime)));
 
     /// <summary>A limit from a rate.</summary>
     /// <param name="rate">The highest rate, greater than 0.</param>
     /// <returns>The limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rate"/> is outside its domain.</exception>
     /// <example><code>RotationRateLimit.FromRate(RotationalSpeed.FromRevolutionsPerMinute(3))</code></example>
-    public static RotationRateLimit FromRate(RotationalSpeed rate) => new(Guard.Check(rate, Domains.RotationRate));
+    public static RotationRateLimit FromRate(RotationalSpeed rate) => new(Domains.RotationRate.Check(rate));
 
     /// <summary>The verdict on a single stroke.</summary>
     /// <param name="travel">Rotation in the tightening sense, 0 or more.</param>
@@ -47,8 +47,8 @@ public sealed class RotationRateLimit
     ///     .Conforms   // false</code></example>
     public RotationRateCheck Check(Angle travel, Duration duration)
     {
-        double degrees = Guard.Check(travel, Domains.Rotation);
-        double seconds = Guard.Check(duration, Domains.Duration);
+        double degrees = Domains.Rotation.Check(travel);
+        double seconds = Domains.Duration.Check(duration);
         double rate = RotationEquations.Rate(degrees, seconds);
         bool isAbove = rate > _degreesPerSecond * (1 + Tolerance.Widening);
         return RotationRateCheck.OfOneValue(rate, _degreesPerSecond, seconds, isFalling: false, isAbove, seconds);
@@ -69,7 +69,7 @@ public sealed class RotationRateLimit
     /// <example><code>limit.Check(trace, window: Duration.FromSeconds(0.5)).FirstExceedance</code></example>
     public RotationRateCheck Check(TighteningTrace trace, Duration window)
     {
-        double seconds = Guard.Check(window, Domains.Duration);
+        double seconds = Domains.Duration.Check(window);
         if (!Guard.NotNull(trace).HasAngles) throw new ArgumentException("The trace has no angles: it has no rate.", nameof(trace));
         ReadOnlySpan<double> angles = trace.AnglesDegrees.Span;
         SampleClock clock = trace.Clock;
@@ -118,9 +118,9 @@ public sealed class RotationRateLimit
     /// <example><code>Duration window = limit.SmallestSafeWindow(Angle.FromDegrees(0.25), Duration.FromMilliseconds(1.2), Ratio.FromPercent(10));</code></example>
     public Duration SmallestSafeWindow(Angle angleResolution, Duration samplingInterval, Ratio margin)
     {
-        double resolution = Guard.Check(angleResolution, Domains.Rotation);
-        double interval = Guard.Check(samplingInterval, Domains.SamplingInterval);
-        double share = Guard.Check(margin, Domains.RateMargin);
+        double resolution = Domains.Rotation.Check(angleResolution);
+        double interval = Domains.SamplingInterval.Check(samplingInterval);
+        double share = Domains.RateMargin.Check(margin);
         return Si.Duration(Math.Max(SafeWindowEquations.SafeWindow(resolution, _degreesPerSecond, interval, share), interval));
     }
 

@@ -35,7 +35,7 @@ public sealed class RotationRateMonitor
     public RotationRateMonitor(RotationRateLimit limit, Duration window, int capacity)
     {
         _limit = Guard.NotNull(limit).RateInDegrees;
-        _window = Guard.Check(window, Domains.Duration);
+        _window = Domains.Duration.Check(window);
         if (capacity is < LeastCapacity or > MostCapacity) Guard.RefuseAgainst(nameof(capacity), capacity, $"from {LeastCapacity} to {MostCapacity}");
         _times = new double[capacity];
         _angles = new double[capacity];
@@ -59,7 +59,7 @@ public sealed class RotationRateMonitor
     /// <example><code>if (!monitor.TryAdd(Duration.FromMilliseconds(812), Angle.FromDegrees(24.25))) throw new InvalidOperationException("no room");</code></example>
     public bool TryAdd(Duration time, Angle angle)
     {
-        double seconds = Guard.Check(time, Domains.Sample), degrees = Guard.Check(angle, Domains.Sample);
+        double seconds = Domains.SampleTime.Check(time), degrees = Domains.SampleAngle.Check(angle);
         if (_held > 0 && seconds < _times[Place(_held - 1)]) Guard.RefuseAgainst(nameof(time), time, "at least the time before it");
         if (_held == Capacity && _times[Place(1)] + _window > seconds)
         {

@@ -48,7 +48,7 @@ public sealed partial class RotationTightening
 
     private RotationComparison Compare(PublishedRotation published, Force requiredPreload, RotationTightening least, RotationTightening greatest)
     {
-        double required = Guard.Check(requiredPreload, Domains.Force);
+        double required = Domains.Force.Check(requiredPreload);
         Guard.NotNull(published);
         bool steel = Joint.Parts.Layers.Count > 0 && Joint.Parts.Layers.All(layer => layer.Modulus >= LeastModulusOfSteel);
         return new RotationComparison(

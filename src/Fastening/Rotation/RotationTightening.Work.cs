@@ -23,7 +23,7 @@ public sealed partial class RotationTightening
     /// <example><code>PreloadRangeAfterRotation range = tightening.PreloadRangeAt(Angle.FromDegrees(60), friction);</code></example>
     public PreloadRangeAfterRotation PreloadRangeAt(Angle rotation, FrictionRange friction)
     {
-        Guard.Check(rotation, Domains.Rotation);
+        Domains.Rotation.Check(rotation);
         FrictionTorqueModel model = FrictionModel("its spread over a range of friction");
         Guard.NotNull(friction);
         return new PreloadRangeAfterRotation(
@@ -45,11 +45,11 @@ public sealed partial class RotationTightening
     public PreloadRangeAfterRotation PreloadRangeAt(ToleranceWindow<Angle> rotation, ToleranceWindow<Torque> snugTorque, FrictionRange friction)
     {
         WindowLimits snug = Guard.NotNull(snugTorque).BothLimits(nameof(snugTorque)), turn = Guard.NotNull(rotation).BothLimits(nameof(rotation));
-        double lower = Guard.Check(Si.Torque(snug.Lower), Domains.PositiveTorque, nameof(snugTorque));
-        double upper = Guard.Check(Si.Torque(snug.Upper), Domains.PositiveTorque, nameof(snugTorque));
+        double lower = Domains.PositiveTorque.Check(Si.Torque(snug.Lower), nameof(snugTorque));
+        double upper = Domains.PositiveTorque.Check(Si.Torque(snug.Upper), nameof(snugTorque));
         Angle least = Si.Angle(turn.Lower), most = Si.Angle(turn.Upper);
-        Guard.Check(least, Domains.Rotation, nameof(rotation));
-        Guard.Check(most, Domains.Rotation, nameof(rotation));
+        Domains.Rotation.Check(least, nameof(rotation));
+        Domains.Rotation.Check(most, nameof(rotation));
         FrictionTorqueModel model = FrictionModel("its spread over a range of friction");
         Guard.NotNull(friction);
         return new PreloadRangeAfterRotation(
@@ -67,7 +67,7 @@ public sealed partial class RotationTightening
     /// <example><code>tightening.PreloadRangeAt(Angle.FromDegrees(60), nutFactorModel.PreloadRangeAt(snugTorque, lowNutFactor: 0.14, highNutFactor: 0.22))</code></example>
     public PreloadRangeAfterRotation PreloadRangeAt(Angle rotation, PreloadRange snugPreload)
     {
-        double degrees = Guard.Check(rotation, Domains.Rotation);
+        double degrees = Domains.Rotation.Check(rotation);
         Guard.NotNull(snugPreload);
         return new PreloadRangeAfterRotation(
             WithResilience(Softest).After(degrees, Si.Of(snugPreload.Minimum)), WithResilience(Stiffest).After(degrees, Si.Of(snugPreload.Maximum)),
@@ -104,7 +104,7 @@ public sealed partial class RotationTightening
     /// <example><code>Console.WriteLine(tightening.DerivePreloadAt(Angle.FromDegrees(60)));</code></example>
     public Derivation DerivePreloadAt(Angle rotation)
     {
-        double angle = Si.ToRadians(Guard.Check(rotation, Domains.Rotation));
+        double angle = Si.ToRadians(Domains.Rotation.Check(rotation));
         var work = new Derivation("Preload after snug torque and rotation");
         Arms arms = ArmsOf(work);
         double snug = Snug(work, arms);
@@ -120,7 +120,7 @@ public sealed partial class RotationTightening
     /// <example><code>Console.WriteLine(tightening.DeriveRotationFor(Force.FromKilonewtons(90)));</code></example>
     public Derivation DeriveRotationFor(Force preload)
     {
-        double force = Guard.Check(preload, Domains.Force);
+        double force = Domains.Force.Check(preload);
         RefuseOutsideElasticRange(preload, force);
         var work = new Derivation("Rotation past snug for a preload");
         Arms arms = ArmsOf(work);
@@ -168,10 +168,10 @@ public sealed partial class RotationTightening
         MeasurementUncertainty<Angle> rotationUncertainty,
         MeasurementUncertainty<Ratio> complianceUncertainty)
     {
-        double angle = Si.ToRadians(Guard.Check(rotation, Domains.Rotation));
-        double ofSnug = Guard.Check(Si.Force(snugPreloadUncertainty.Standard(nameof(snugPreloadUncertainty))), Domains.Force, nameof(snugPreloadUncertainty));
+        double angle = Si.ToRadians(Domains.Rotation.Check(rotation));
+        double ofSnug = Domains.Force.Check(Si.Force(snugPreloadUncertainty.Standard(nameof(snugPreloadUncertainty))), nameof(snugPreloadUncertainty));
         double ofReading = Si.ToRadians(
-            Guard.Check(Si.Angle(rotationUncertainty.Standard(nameof(rotationUncertainty))), Domains.Rotation, nameof(rotationUncertainty)));
+            Domains.Rotation.Check(Si.Angle(rotationUncertainty.Standard(nameof(rotationUncertainty))), nameof(rotationUncertainty)));
         double ofCompliance = complianceUncertainty.Standard(nameof(complianceUncertainty));
         if (!PreloadAt(rotation).IsElastic) Guard.RefuseAgainst(nameof(rotation), rotation, $"at most {Guard.ShowToCompare(ElasticRotation)}, where the elastic limit is reached");
         double perPreload = AtTool(work, ArmsOf(work));

@@ -51,8 +51,8 @@ public sealed partial class RotationTightening
         Joint joint, TorquePreloadModel model, Torque snugTorque, Force elasticLimit, bool boltTwist, Func<Derivation?, double, double>[] tool,
         double? error, double resilienceFactor)
     {
-        _snugTorque = Guard.Check(snugTorque, Domains.PositiveTorque);
-        _limit = Guard.Check(elasticLimit, Domains.Force);
+        _snugTorque = Domains.PositiveTorque.Check(snugTorque);
+        _limit = Domains.Force.Check(elasticLimit);
         RefuseUnlessSameThread(joint, model);
         Joint = joint;
         Model = model;
@@ -127,8 +127,8 @@ public sealed partial class RotationTightening
     /// <example><code>tightening.WithToolWindUp(Angle.FromDegrees(3.5), Torque.FromNewtonMeters(200))</code></example>
     public RotationTightening WithToolWindUp(Angle windUp, Torque torque)
     {
-        double angle = Si.ToRadians(Guard.Check(windUp, Domains.ToolWindUp));
-        double moment = Guard.Check(torque, Domains.PositiveTorque);
+        double angle = Si.ToRadians(Domains.ToolWindUp.Check(windUp));
+        double moment = Domains.PositiveTorque.Check(torque);
         return new(
             Joint, Model, SnugTorque, ElasticLimit, _boltTwist,
             [.. _tool, (work, before) => RotationTighteningEquations.MeasuredComplianceEquation.Step(work, before, angle, moment)],
@@ -147,14 +147,14 @@ public sealed partial class RotationTightening
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="atMost"/> is outside its domain.</exception>
     /// <example><code>tightening.WithStiffnessError(Ratio.FromPercent(16)).PreloadRangeAt(Angle.FromDegrees(60), friction)</code></example>
     public RotationTightening WithStiffnessError(Ratio atMost) =>
-        new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, _tool, Guard.CheckNoneOrAtLeast(atMost, Domains.StiffnessError, leastPercent: 1), _resilienceFactor);
+        new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, _tool, Domains.StiffnessError.CheckNoneOrAtLeast(1, atMost), _resilienceFactor);
 
     /// <summary>What is there after a rotation past snug.</summary>
     /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>
     /// <returns>Preload by the elastic line, and whether it is within the elastic limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
     /// <example><code>if (!tightening.PreloadAt(Angle.FromDegrees(120)).IsElastic) Console.WriteLine("the bolt yields");</code></example>
-    public PreloadAfterRotation PreloadAt(Angle rotation) => After(Guard.Check(rotation, Domains.Rotation), _snug);
+    public PreloadAfterRotation PreloadAt(Angle rotation) => After(Domains.Rotation.Check(rotation), _snug);
 
     /// <summary>The rotation past snug to set for a preload.</summary>
     /// <param name="preload">The preload wanted: from the snug preload to the elastic limit.</param>
@@ -163,7 +163,7 @@ public sealed partial class RotationTightening
     /// <example><code>tightening.RotationFor(Force.FromKilonewtons(90))</code></example>
     public Angle RotationFor(Force preload)
     {
-        double force = Guard.Check(preload, Domains.Force);
+        double force = Domains.Force.Check(preload);
         RefuseOutsideElasticRange(preload, force);
         return Si.AngleFromRadians(RotationTighteningEquations.RotationForGain(RotationTighteningEquations.GainBeyondSnug(force, _snug), _atTool));
     }
@@ -178,8 +178,8 @@ public sealed partial class RotationTightening
     ///     Angle.FromDegrees(64), startTorque: Torque.FromNewtonMeters(60), endTorque: Torque.FromNewtonMeters(310))</code></example>
     public Angle FastenerRotationAt(Angle toolRotation, Torque startTorque, Torque endTorque) =>
         Si.AngleFromRadians(RotationTighteningEquations.FastenerRotation(
-            Si.ToRadians(Guard.Check(toolRotation, Domains.Rotation)), Guard.Check(endTorque, Domains.Torque),
-            Guard.Check(startTorque, Domains.Torque), ToolCompliance(null)));
+            Si.ToRadians(Domains.Rotation.Check(toolRotation)), Domains.Torque.Check(endTorque),
+            Domains.Torque.Check(startTorque), ToolCompliance(null)));
 
     /// <summary>Hardness of the joint as an angle: the rotation from the snug torque to a target torque.</summary>
     /// <remarks>The trade measures hardness in two ways that are not to be mixed: as this angle, and as the torque rate <see cref="ElasticSlope"/>.</remarks>
@@ -189,7 +189,7 @@ public sealed partial class RotationTightening
     /// <example><code>tightening.HardnessAngleFromSnug(targetTorque: Torque.FromNewtonMeters(200)).Degrees</code></example>
     public Angle HardnessAngleFromSnug(Torque targetTorque)
     {
-        double target = Guard.Check(targetTorque, Domains.Torque);
+        double target = Domains.Torque.Check(targetTorque);
         if (target <= _snugTorque) Guard.RefuseAgainst(nameof(targetTorque), targetTorque, $"more than the snug torque, {Guard.ShowToCompare(SnugTorque)}");
         return HardnessAngle(target, _snugTorque);
     }
@@ -206,8 +206,8 @@ public sealed partial class RotationTightening
     /// <example><code>tightening.HardnessAngleFromShare(Torque.FromNewtonMeters(200), share: Ratio.FromPercent(50))</code></example>
     public Angle HardnessAngleFromShare(Torque targetTorque, Ratio share)
     {
-        double target = Guard.Check(targetTorque, Domains.PositiveTorque);
-        double start = Guard.Check(share, Domains.ShareBelowOne) * target;
+        double target = Domains.PositiveTorque.Check(targetTorque);
+        double start = Domains.ShareBelowOne.Check(share) * target;
         if (start < Model.Prevailing) Guard.RefuseAgainst(nameof(share), share, $"large enough that the angle begins above the prevailing torque, {Guard.ShowToCompare(Model.PrevailingTorque)}");
         return HardnessAngle(target, start);
     }

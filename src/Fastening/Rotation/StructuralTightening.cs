@@ -58,7 +58,7 @@ public sealed class StructuralTightening
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="meanNutFactor"/> is outside class K2.</exception>
     /// <example><code>StructuralTightening.TorqueMethod(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), 0.119).FinalTorque   // 449 N·m</code></example>
     public static StructuralTightening TorqueMethod(PropertyClass propertyClass, ScrewThread thread, double meanNutFactor) =>
-        new(Guard.NotNull(propertyClass), Guard.NotNull(thread), Guard.Check(meanNutFactor, ClassK2), null);
+        new(Guard.NotNull(propertyClass), Guard.NotNull(thread), ClassK2.Check(meanNutFactor), null);
 
     /// <summary>The combined method for assemblies of class K1, whose k-values lie between 0.10 and 0.16 and are not averaged.</summary>
     /// <param name="propertyClass">8.8 or 10.9.</param>
@@ -86,7 +86,7 @@ public sealed class StructuralTightening
     ///     PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), meanNutFactor: 0.119, clampedThickness: Length.FromMillimeters(60)).FurtherRotation</code></example>
     public static StructuralTightening CombinedMethodK2(
         PropertyClass propertyClass, ScrewThread thread, double meanNutFactor, Length clampedThickness) =>
-        new(Guard.NotNull(propertyClass), Guard.NotNull(thread), Guard.Check(meanNutFactor, ClassK2), clampedThickness);
+        new(Guard.NotNull(propertyClass), Guard.NotNull(thread), ClassK2.Check(meanNutFactor), clampedThickness);
 
     /// <summary>The work behind <see cref="FirstTorque"/>; its last step is that torque, bit for bit.</summary>
     /// <returns>The steps.</returns>

@@ -37,14 +37,14 @@ public sealed class ShopUnit<TQuantity>
     /// <returns>The quantity; one rounding for the product and one for the quotient.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is not finite or beyond 1e100.</exception>
     /// <example><code>Torque target = ShopUnit.PoundForceFoot.From(85);     // 115.24 N·m</code></example>
-    public TQuantity From(double value) => Si.Make<TQuantity>(Guard.Check(value, Readable, Symbol) * Multiplier / Divisor);
+    public TQuantity From(double value) => Si.Make<TQuantity>(Readable.Check(value, Symbol) * Multiplier / Divisor);
 
     /// <summary>How many of this unit a quantity is.</summary>
     /// <param name="quantity">The quantity, at most 1e100 of this unit either way.</param>
     /// <returns>The value in this unit. Through the base unit and back may cost the last bit: a record keeps an <see cref="Entered{TQuantity}"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The quantity is beyond 1e100 of this unit.</exception>
     /// <example><code>double pounds = ShopUnit.PoundForce.ValueOf(Force.FromKilonewtons(55));     // 12 364.5</code></example>
-    public double ValueOf(TQuantity quantity) => Guard.Check(Si.Of(quantity) * Divisor / Multiplier, Readable, Symbol, nameof(quantity));
+    public double ValueOf(TQuantity quantity) => Readable.Check(Si.Of(quantity) * Divisor / Multiplier, Symbol, nameof(quantity));
 
     /// <summary>Writes a quantity in this unit, rounded to the decimals of a display.</summary>
     /// <param name="quantity">The quantity, at most 1e100 of this unit either way.</param>
@@ -60,11 +60,11 @@ public sealed class ShopUnit<TQuantity>
 
     internal static bool Accepts(double value) => Readable.Contains(value);
 
-    internal double Check(double value) => Guard.Check(value, Readable, Symbol);
+    internal double Check(double value) => Readable.Check(value, Symbol);
 
     internal string Format(double value, int decimals)
     {
-        Guard.Check(decimals, Decimals);
+        Decimals.Check(decimals);
         return WithSymbol(NumberText.Rounded(value, decimals));
     }
 

@@ -98,7 +98,7 @@ public sealed class EngagementStrength
     /// <example><code>engagement.StrengthFor(tensile, 1.2 * tensile, 0.6 * tensile, Pressure.FromMegapascals(150)).InTappedHole(threadDepth: Length.FromMillimeters(40)).LeastLength</code></example>
     public EngagementStrength InTappedHole(Length threadDepth)
     {
-        double depth = Guard.Check(threadDepth, Domains.Length);
+        double depth = Domains.Length.Check(threadDepth);
         RefuseShorter(depth, threadDepth, nameof(threadDepth));
         return Reduced(StripReduction.TappedHole(depth));
     }
@@ -118,8 +118,8 @@ public sealed class EngagementStrength
     public EngagementStrength InNut(Length widthAcrossFlats, Length nutHeight)
     {
         double diameter = Engagement.Thread.Diameter;
-        double width = Guard.Check(widthAcrossFlats, new Interval(NarrowestNut * diameter, WidestNut * diameter));
-        double height = Guard.Check(nutHeight, Domains.Length);
+        double width = new Domain<Length>(NarrowestNut * diameter, WidestNut * diameter).Check(widthAcrossFlats);
+        double height = Domains.Length.Check(nutHeight);
         RefuseShorter(height, nutHeight, nameof(nutHeight));
         return Reduced(StripReduction.Nut(width, height));
     }

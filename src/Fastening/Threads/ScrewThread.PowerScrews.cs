@@ -21,9 +21,9 @@ public sealed partial class ScrewThread
     /// <example><code>ScrewThread.IsoTrapezoidal(Length.FromMillimeters(40), Length.FromMillimeters(7), starts: 2)   // Tr40x14 (P7)</code></example>
     public static ScrewThread IsoTrapezoidal(Length diameter, Length pitch, int starts = 1)
     {
-        Guard.Check(diameter, DiameterDomain);
-        double p = Guard.Check(pitch, PitchDomain);
-        Guard.Check((double)starts, StartsDomain, name: nameof(starts));
+        DiameterDomain.Check(diameter);
+        double p = PitchDomain.Check(pitch);
+        StartsDomain.Check((double)starts, name: nameof(starts));
         if (!PowerScrewProfile.IsIsoPitch(p)) Guard.RefuseAgainst(nameof(pitch), pitch, $"a pitch of ISO 2902, {PowerScrewProfile.IsoPitches} mm");
         ScrewThread? thread = Trapezoidal(diameter, pitch, starts);
         if (thread is null) Guard.RefuseAgainst(nameof(pitch), pitch, FineEnough);
@@ -44,9 +44,9 @@ public sealed partial class ScrewThread
     /// <example><code>ScrewThread.Acme(Length.FromInches(1.5), 4).PitchDiameter.Inches   // 1.375</code></example>
     public static ScrewThread Acme(Length diameter, double threadsPerInch, int starts = 1)
     {
-        Guard.Check(diameter, DiameterDomain);
-        Guard.Check(threadsPerInch, ThreadsPerInchDomain);
-        Guard.Check((double)starts, StartsDomain, name: nameof(starts));
+        DiameterDomain.Check(diameter);
+        ThreadsPerInchDomain.Check(threadsPerInch);
+        StartsDomain.Check((double)starts, name: nameof(starts));
         ScrewThread? thread = AcmeOf(diameter, threadsPerInch, starts);
         if (thread is null) Guard.RefuseAgainst(nameof(threadsPerInch), threadsPerInch, FineEnough);
         return thread;
@@ -62,9 +62,9 @@ public sealed partial class ScrewThread
     /// ScrewThread.Square(Length.FromMillimeters(32), Length.FromMillimeters(4), starts: 2).Lead.Millimeters   // 8</code></example>
     public static ScrewThread Square(Length diameter, Length pitch, int starts = 1)
     {
-        Guard.Check(diameter, DiameterDomain);
-        Guard.Check(pitch, PitchDomain);
-        Guard.Check((double)starts, StartsDomain, name: nameof(starts));
+        DiameterDomain.Check(diameter);
+        PitchDomain.Check(pitch);
+        StartsDomain.Check((double)starts, name: nameof(starts));
         string designation = $"square {Millimeters(diameter)}x{Millimeters(pitch)} mm, {Count(starts)}";
         ScrewThread? thread = PowerScrew(ThreadProfile.Square, designation, Si.Of(diameter), Si.Of(pitch), starts);
         if (thread is null) Guard.RefuseAgainst(nameof(pitch), pitch, FineEnough);

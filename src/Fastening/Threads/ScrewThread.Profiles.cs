@@ -10,8 +10,8 @@ public sealed partial class ScrewThread
     private const double LeastCore = 0.1;
     private const string ToLeaveACore = "to leave a core of a tenth of the diameter";
 
-    private static readonly Interval DiameterDomain = new(1e-4, 2);
-    private static readonly Interval PitchDomain = new(1e-5, 0.5);
+    private static readonly Domain<Length> DiameterDomain = new(1e-4, 2);
+    private static readonly Domain<Length> PitchDomain = new(1e-5, 0.5);
     private static readonly Interval ThreadsPerInchDomain = new(0.1, 400);
     private static readonly Interval StartsDomain = new(1, 100);
 
@@ -23,8 +23,8 @@ public sealed partial class ScrewThread
     /// <example><code>ScrewThread.IsoMetric(Length.FromMillimeters(19), Length.FromMillimeters(1.5))   // M19x1.5, not in ISO 261</code></example>
     public static ScrewThread IsoMetric(Length diameter, Length pitch)
     {
-        double d = Guard.Check(diameter, DiameterDomain);
-        double p = Guard.Check(pitch, PitchDomain);
+        double d = DiameterDomain.Check(diameter);
+        double p = PitchDomain.Check(pitch);
         double coarsest = CoarsestPitch(d, ThreadEquations.IsoRootDiameter(0, ThreadEquations.TriangleHeight(1)));
         if (p >= coarsest) Guard.RefuseAgainst(nameof(pitch), pitch, $"less than {Millimeters(Si.Length(coarsest))} mm, {ToLeaveACore}");
         string designation = ThreadCatalogue.Default.NameOf(ThreadProfile.IsoMetric, Si.Millimeters(diameter), Si.Millimeters(pitch))
@@ -40,8 +40,8 @@ public sealed partial class ScrewThread
     /// <example><code>ScrewThread.Unified(Length.FromInches(0.5), 14)   // 0.5-14 UNS</code></example>
     public static ScrewThread Unified(Length diameter, double threadsPerInch)
     {
-        double d = Guard.Check(diameter, DiameterDomain);
-        Guard.Check(threadsPerInch, ThreadsPerInchDomain);
+        double d = DiameterDomain.Check(diameter);
+        ThreadsPerInchDomain.Check(threadsPerInch);
         double least = PitchOf(CoarsestPitch(d, ThreadEquations.UnifiedRootDiameter(0, ThreadEquations.TriangleHeight(1))));
         if (threadsPerInch <= least) Guard.RefuseAgainst(nameof(threadsPerInch), threadsPerInch, $"more than {Number(least)}, {ToLeaveACore}");
         string designation = ThreadCatalogue.Default.NameOf(ThreadProfile.Unified, diameter.Inches, threadsPerInch)
@@ -63,12 +63,12 @@ public sealed partial class ScrewThread
     ///     pitchDiameter: Length.FromMillimeters(30), rootDiameter: Length.FromMillimeters(28))</code></example>
     public static ScrewThread FromProfile(Length diameter, Length pitch, Angle loadFlankAngle, int starts, Length pitchDiameter, Length rootDiameter)
     {
-        double d = Guard.Check(diameter, DiameterDomain);
-        double p = Guard.Check(pitch, PitchDomain);
-        double alpha = Guard.Check(loadFlankAngle, Domains.FlankAngle);
-        Guard.Check((double)starts, StartsDomain, name: nameof(starts));
-        double d2 = Guard.Check(pitchDiameter, DiameterDomain);
-        double d3 = Guard.Check(rootDiameter, DiameterDomain);
+        double d = DiameterDomain.Check(diameter);
+        double p = PitchDomain.Check(pitch);
+        double alpha = Domains.FlankAngle.Check(loadFlankAngle);
+        StartsDomain.Check((double)starts, name: nameof(starts));
+        double d2 = DiameterDomain.Check(pitchDiameter);
+        double d3 = DiameterDomain.Check(rootDiameter);
         if (p >= d) Guard.RefuseAgainst(nameof(pitch), pitch, $"less than the nominal diameter, {Guard.ShowToCompare(diameter)}");
         if (d2 >= d) Guard.RefuseAgainst(nameof(pitchDiameter), pitchDiameter, $"less than the nominal diameter, {Guard.ShowToCompare(diameter)}");
         if (d3 >= d2) Guard.RefuseAgainst(nameof(rootDiameter), rootDiameter, $"less than the pitch diameter, {Guard.ShowToCompare(pitchDiameter)}");

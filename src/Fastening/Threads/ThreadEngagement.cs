@@ -58,14 +58,14 @@ public sealed class ThreadEngagement
     /// <returns>The engagement.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="limits"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The length is outside its domain.</exception>
-    public static ThreadEngagement For(ThreadLimits limits, Length engagedLength) => new(Guard.NotNull(limits), Guard.Check(engagedLength, Domains.Length));
+    public static ThreadEngagement For(ThreadLimits limits, Length engagedLength) => new(Guard.NotNull(limits), Domains.Length.Check(engagedLength));
 
     /// <summary>The same threads over another length.</summary>
     /// <param name="engagedLength">Engaged length of full thread, 1 µm to 1 km.</param>
     /// <returns>The engagement.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The length is outside its domain.</exception>
     /// <example><code>engagement.WithLength(Length.FromMillimeters(24)).InternalShearArea</code></example>
-    public ThreadEngagement WithLength(Length engagedLength) => new(Limits, Guard.Check(engagedLength, Domains.Length));
+    public ThreadEngagement WithLength(Length engagedLength) => new(Limits, Domains.Length.Check(engagedLength));
 
     /// <summary>The forces that break the bolt and strip either thread, which is the least, and the length at which the bolt breaks first.</summary>
     /// <remarks>
@@ -92,21 +92,21 @@ public sealed class ThreadEngagement
     public EngagementStrength StrengthFor(
         Pressure leastTensileStrength, Pressure greatestTensileStrength, Pressure externalShearStrength, Pressure internalShearStrength)
     {
-        double tensile = Guard.Check(leastTensileStrength, Domains.Stress);
-        double greatest = Guard.Check(greatestTensileStrength, Domains.Stress);
+        double tensile = Domains.Stress.Check(leastTensileStrength);
+        double greatest = Domains.Stress.Check(greatestTensileStrength);
         if (greatest < tensile)
         {
             Guard.RefuseAgainst(
                 nameof(greatestTensileStrength), greatestTensileStrength, $"at least leastTensileStrength, {Guard.ShowToCompare(leastTensileStrength)}");
         }
 
-        double external = Guard.Check(externalShearStrength, Domains.Stress);
+        double external = Domains.Stress.Check(externalShearStrength);
         if (external > tensile)
         {
             Guard.RefuseAgainst(nameof(externalShearStrength), externalShearStrength, $"at most the least tensile strength of the bolt, {Guard.ShowToCompare(leastTensileStrength)}");
         }
 
-        return new EngagementStrength(this, tensile, greatest, external, Guard.Check(internalShearStrength, Domains.Stress), StripReduction.None);
+        return new EngagementStrength(this, tensile, greatest, external, Domains.Stress.Check(internalShearStrength), StripReduction.None);
     }
 
     /// <summary>The work behind the shear area of the external thread.</summary>

@@ -104,10 +104,10 @@ public sealed class ThreadLimits
     {
         RequireSixtyDegrees(thread);
         ThreadGeometry basic = thread.Geometry;
-        double externalMajor = Guard.Check(externalMajorMinimum, Around(thread.Diameter));
-        double externalPitch = Guard.Check(externalPitchMinimum, Around(basic.PitchDiameter));
-        double internalMinor = Guard.Check(internalMinorMaximum, Around(basic.InternalMinorDiameter!.Value));
-        double internalPitch = Guard.Check(internalPitchMaximum, Around(basic.PitchDiameter));
+        double externalMajor = Around(thread.Diameter).Check(externalMajorMinimum);
+        double externalPitch = Around(basic.PitchDiameter).Check(externalPitchMinimum);
+        double internalMinor = Around(basic.InternalMinorDiameter!.Value).Check(internalMinorMaximum);
+        double internalPitch = Around(basic.PitchDiameter).Check(internalPitchMaximum);
         double height = HeightPerPitch * thread.PitchSi;
         if (internalMinor >= externalMajor)
         {
@@ -129,7 +129,7 @@ public sealed class ThreadLimits
         if (Math.Abs(externalMajor - internalPitch) >= height) RefuseTip(nameof(internalPitchMaximum), internalPitchMaximum, externalMajor, height);
         return new ThreadLimits(thread, "given", externalMajor, externalPitch, internalMinor, internalPitch);
 
-        Interval Around(double basicSize) => new(Math.Max(0, basicSize - thread.PitchSi), basicSize + thread.PitchSi);
+        Domain<Length> Around(double basicSize) => new(Math.Max(0, basicSize - thread.PitchSi), basicSize + thread.PitchSi);
     }
 
     /// <summary>The work behind the stress area of a high-strength unified bolt.</summary>

@@ -45,7 +45,7 @@ public sealed class AssemblyStress
     public static AssemblyStress At(
         FrictionTorqueModel model, Force preload, TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
-        double force = Guard.Check(preload, Domains.Force);
+        double force = Domains.Force.Check(preload);
         StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
         return Compute(null, section, model.ShankArm, force, model.PrevailingSi);
     }
@@ -66,7 +66,7 @@ public sealed class AssemblyStress
     public static AssemblyStress HighestAt(
         TorquePreloadRange range, Torque torque, TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
-        double moment = Guard.Check(torque, Domains.Torque);
+        double moment = Domains.Torque.Check(torque);
         StressedSection section = StressedSection.Of(null, Guard.NotNull(range).StressCorner(false, false).Thread, torsion, waistDiameter);
         AssemblyStress? highest = null;
         for (int i = 0; i < Corners; i++)
@@ -137,7 +137,7 @@ public sealed class AssemblyStress
     public static Derivation DeriveAt(
         FrictionTorqueModel model, Force preload, TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
-        double force = Guard.Check(preload, Domains.Force);
+        double force = Domains.Force.Check(preload);
         var work = new Derivation("Stress while tightening");
         double threadArm = ThreadArm(work, Guard.NotNull(model));
         Compute(work, StressedSection.Of(work, model.Thread, torsion, waistDiameter), threadArm, force, model.PrevailingSi);
@@ -227,7 +227,7 @@ public sealed class AssemblyStress
         Derivation? work, in StressedSection section, double threadArm, FrictionTorqueModel model, BoltStrength strength, Ratio utilisation)
     {
         double prevailing = model.PrevailingSi;
-        double share = Guard.Check(utilisation, Domains.Utilisation);
+        double share = Domains.Utilisation.Check(utilisation);
         double yield = Guard.NotNull(strength).RequireFor(model.Thread, nameof(strength)).Yield;
         double limit = StressEquations.PermittedStressEquation.Step(work, share, yield);
         double prevailingStress = StressEquations.PrevailingStressEquation.Step(work, prevailing, section.Modulus);

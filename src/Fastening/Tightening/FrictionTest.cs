@@ -17,7 +17,7 @@ namespace Fastening;
 ///     clampForce: Force.FromKilonewtons(25.2), totalTorque: Torque.FromNewtonMeters(52), threadTorque: Torque.FromNewtonMeters(25));</code></example>
 public static class FrictionTest
 {
-    private static readonly Interval ClampForceDomain = new(1e-3, 1e9);
+    private static readonly Domain<Force> ClampForceDomain = new(1e-3, 1e9);
 
     /// <summary>Thread and bearing friction from a test that measured the thread torque too, in the linear form of ISO 16047.</summary>
     /// <param name="thread">The thread.</param>
@@ -51,7 +51,7 @@ public static class FrictionTest
         TorqueConvention.RefuseUnlessItHolds(Guard.NotNull(convention), Guard.NotNull(thread));
         return new MeasuredFriction(
             thread, bearing.By(convention.Bearing, thread), convention,
-            Guard.Check(clampForce, ClampForceDomain), Guard.Check(totalTorque, Domains.Torque), Guard.Check(threadTorque, Domains.Torque));
+            ClampForceDomain.Check(clampForce), Domains.Torque.Check(totalTorque), Domains.Torque.Check(threadTorque));
     }
 
     /// <summary>One coefficient for thread and bearing, µ_tot, from a test without thread torque, in the linear form of ISO 16047.</summary>
@@ -107,6 +107,6 @@ public static class FrictionTest
         Guard.NotNull(bearing);
         TorqueConvention.RefuseUnlessItHolds(Guard.NotNull(convention), Guard.NotNull(thread));
         return FrictionOfTest.Uniform(
-            work, thread, bearing.By(convention.Bearing, thread), convention, Guard.Check(clampForce, ClampForceDomain), Guard.Check(totalTorque, Domains.Torque));
+            work, thread, bearing.By(convention.Bearing, thread), convention, ClampForceDomain.Check(clampForce), Domains.Torque.Check(totalTorque));
     }
 }

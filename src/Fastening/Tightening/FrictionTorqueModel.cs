@@ -88,7 +88,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="prevailingTorque"/> is negative or beyond its domain.</exception>
     /// <example><code>model.WithPrevailing(Torque.FromNewtonMeters(9))     // a locking nut</code></example>
     public FrictionTorqueModel WithPrevailing(Torque prevailingTorque) =>
-        Create(Thread, _stated, Friction, Convention, Guard.Check(prevailingTorque, Domains.Torque));
+        Create(Thread, _stated, Friction, Convention, Domains.Torque.Check(prevailingTorque));
 
     /// <summary>The same model under another convention, which brings its bearing diameter with it where the surface left it open.</summary>
     /// <param name="convention">The convention.</param>
@@ -129,7 +129,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <returns>The parts; their sum is the torque to rounding.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
     /// <example><code>Ratio stretching = model.BreakdownAt(Torque.FromNewtonMeters(150)).PitchShare;</code></example>
-    public TorqueBreakdown BreakdownAt(Torque torque) => Breakdown(null, _arms, Guard.Check(torque, Domains.Torque));
+    public TorqueBreakdown BreakdownAt(Torque torque) => Breakdown(null, _arms, Domains.Torque.Check(torque));
 
     /// <summary>The work behind <see cref="BreakdownAt"/>; its last step is the total, bit for bit.</summary>
     /// <param name="torque">Torque at the fastener.</param>
@@ -138,7 +138,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <example><code>Console.WriteLine(model.DeriveBreakdownAt(Torque.FromNewtonMeters(150)));</code></example>
     public Derivation DeriveBreakdownAt(Torque torque)
     {
-        double moment = Guard.Check(torque, Domains.Torque);
+        double moment = Domains.Torque.Check(torque);
         var work = new Derivation("Where the tightening torque goes");
         Breakdown(work, TorqueArms.Tightening(work, Thread, Bearing, Friction, Convention), moment);
         return work.KeepWhatCounts();
@@ -153,7 +153,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
     /// <example><code>model.LooseningTorqueAt(Force.FromKilonewtons(70))</code></example>
     public Torque LooseningTorqueAt(Force preload) =>
-        Si.Torque(TorqueEquations.LooseningTorque(_looseningArm, Guard.Check(preload, Domains.Force), Prevailing));
+        Si.Torque(TorqueEquations.LooseningTorque(_looseningArm, Domains.Force.Check(preload), Prevailing));
 
     /// <summary>The work behind <see cref="LooseningTorqueAt"/>; its last step is that torque, bit for bit.</summary>
     /// <param name="preload">The preload in the bolt.</param>
@@ -162,7 +162,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <example><code>Console.WriteLine(model.DeriveLooseningTorqueAt(Force.FromKilonewtons(70)));</code></example>
     public Derivation DeriveLooseningTorqueAt(Force preload)
     {
-        double force = Guard.Check(preload, Domains.Force);
+        double force = Domains.Force.Check(preload);
         var work = new Derivation("Loosening torque");
         TorqueEquations.LooseningTorqueEquation.Step(
             work, TorqueArms.Loosening(work, Thread, Bearing, Friction, Convention), force, Prevailing);

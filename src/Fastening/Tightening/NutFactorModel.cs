@@ -26,7 +26,7 @@ public sealed class NutFactorModel : TorquePreloadModel
     /// <returns>A new model.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="prevailingTorque"/> is negative or beyond its domain.</exception>
     /// <example><code>model.WithPrevailing(Torque.FromNewtonMeters(9))</code></example>
-    public NutFactorModel WithPrevailing(Torque prevailingTorque) => new(_nutFactor, Diameter, Guard.Check(prevailingTorque, Domains.Torque));
+    public NutFactorModel WithPrevailing(Torque prevailingTorque) => new(_nutFactor, Diameter, Domains.Torque.Check(prevailingTorque));
 
     /// <summary>The preloads that one torque gives over a range of nut factors; the model's own K is not used.</summary>
     /// <param name="torque">Torque at the fastener.</param>

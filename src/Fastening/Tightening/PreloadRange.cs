@@ -27,7 +27,7 @@ public sealed class PreloadRange
     /// <example><code>PreloadRange.Between(Force.FromKilonewtons(48), Force.FromKilonewtons(72))</code></example>
     public static PreloadRange Between(Force minimum, Force maximum)
     {
-        double low = Guard.Check(minimum, Domains.Force), high = Guard.Check(maximum, Domains.Force);
+        double low = Domains.Force.Check(minimum), high = Domains.Force.Check(maximum);
         if (high < low) Guard.RefuseAgainst(nameof(maximum), maximum, $"at least minimum, {Guard.ShowToCompare(minimum)}");
         return new PreloadRange(low, high);
     }

@@ -10,7 +10,7 @@ namespace Fastening;
 /// PreloadScatter.FromPlusMinus(Ratio.FromPercent(17)).RangeAround(Force.FromKilonewtons(60))</code></example>
 public sealed class PreloadScatter
 {
-    private static readonly Interval ShareDomain = new(0, 0.999);
+    private static readonly Domain<Ratio> ShareDomain = new(0, 0.999);
     private static readonly Interval FactorDomain = new(1, 1999);
 
     private readonly double _percent;
@@ -36,7 +36,7 @@ public sealed class PreloadScatter
     /// <example><code>PreloadScatter.FromPlusMinus(Ratio.FromPercent(17)).TighteningFactor   // 1.41</code></example>
     public static PreloadScatter FromPlusMinus(Ratio plusMinus)
     {
-        double share = Guard.Check(plusMinus, ShareDomain);
+        double share = ShareDomain.Check(plusMinus);
         return new PreloadScatter(plusMinus.Percent, share, ScatterEquations.TighteningFactor(share));
     }
 
@@ -47,7 +47,7 @@ public sealed class PreloadScatter
     /// <example><code>PreloadScatter.FromTighteningFactor(1.6).PlusMinus.Percent   // 23.1</code></example>
     public static PreloadScatter FromTighteningFactor(double tighteningFactor)
     {
-        double share = ScatterEquations.Scatter(Guard.Check(tighteningFactor, FactorDomain));
+        double share = ScatterEquations.Scatter(FactorDomain.Check(tighteningFactor));
         return new PreloadScatter(share * 100, share, tighteningFactor);
     }
 
@@ -58,7 +58,7 @@ public sealed class PreloadScatter
     /// <example><code>PreloadScatter.FromPlusMinus(Ratio.FromPercent(17)).RangeAround(Force.FromKilonewtons(60))   // 49.8 … 70.2 kN</code></example>
     public PreloadRange RangeAround(Force mean)
     {
-        double force = Guard.Check(mean, Domains.Force);
+        double force = Domains.Force.Check(mean);
         return new PreloadRange(ScatterEquations.LowestPreload(_share, force), ScatterEquations.HighestPreload(_share, force));
     }
 
@@ -69,7 +69,7 @@ public sealed class PreloadScatter
     /// <example><code>PreloadScatter.FromTighteningFactor(1.6).RangeBelow(Force.FromKilonewtons(80))   // 50 … 80 kN</code></example>
     public PreloadRange RangeBelow(Force highest)
     {
-        double force = Guard.Check(highest, Domains.Force);
+        double force = Domains.Force.Check(highest);
         return new PreloadRange(ScatterEquations.LowestFromHighest(force, TighteningFactor), force);
     }
 

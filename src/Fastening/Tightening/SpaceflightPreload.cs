@@ -16,7 +16,7 @@ public static class SpaceflightPreload
 {
     private const double RelaxationOfTm106943 = 0.05;
 
-    private static readonly Interval ShareDomain = new(0, 1, highOpen: true);
+    private static readonly Domain<Ratio> ShareDomain = new(0, 1, highOpen: true);
 
     /// <summary>Lowest and highest preload by NASA TM-106943 (1995), eqs. (14) to (16): (1 − Γ)F/1.05 and (1 + Γ)F.</summary>
     /// <param name="model">Torque and nominal preload.</param>
@@ -29,7 +29,7 @@ public static class SpaceflightPreload
     public static PreloadRange ByTm106943(TorquePreloadModel model, Torque torque, Ratio preloadVariation)
     {
         double nominal = Si.Of(Guard.NotNull(model).PreloadAt(torque));
-        double share = Guard.Check(preloadVariation, ShareDomain);
+        double share = ShareDomain.Check(preloadVariation);
         return new PreloadRange(
             ScatterEquations.RelaxedPreloadOfTm106943(share, nominal, RelaxationOfTm106943), ScatterEquations.HighestPreload(share, nominal));
     }
@@ -45,7 +45,7 @@ public static class SpaceflightPreload
     public static Derivation DeriveMinimumByTm106943(TorquePreloadModel model, Torque torque, Ratio preloadVariation)
     {
         Derivation work = DeriveNominal("Lowest preload by NASA TM-106943", Guard.NotNull(model), torque);
-        ScatterEquations.RelaxedPreloadOfTm106943Equation.Step(work, Guard.Check(preloadVariation, ShareDomain), work.Result, RelaxationOfTm106943);
+        ScatterEquations.RelaxedPreloadOfTm106943Equation.Step(work, ShareDomain.Check(preloadVariation), work.Result, RelaxationOfTm106943);
         return work.KeepWhatCounts();
     }
 
@@ -61,9 +61,9 @@ public static class SpaceflightPreload
     public static PreloadRange ByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio preloadVariation, Ratio relaxation)
     {
         double nominal = Si.Of(Guard.NotNull(model).PreloadAt(torque));
-        double share = Guard.Check(preloadVariation, ShareDomain);
+        double share = ShareDomain.Check(preloadVariation);
         return new PreloadRange(
-            ScatterEquations.RelaxedPreload(share, nominal, Guard.Check(relaxation, ShareDomain)), ScatterEquations.HighestPreload(share, nominal));
+            ScatterEquations.RelaxedPreload(share, nominal, ShareDomain.Check(relaxation)), ScatterEquations.HighestPreload(share, nominal));
     }
 
     /// <summary>The work behind the lowest preload of <see cref="ByNasaStd5020"/>; its last step is that preload, bit for bit.</summary>
@@ -80,7 +80,7 @@ public static class SpaceflightPreload
     {
         Derivation work = DeriveNominal("Lowest preload by NASA-STD-5020", Guard.NotNull(model), torque);
         ScatterEquations.RelaxedPreloadEquation.Step(
-            work, Guard.Check(preloadVariation, ShareDomain), work.Result, Guard.Check(relaxation, ShareDomain));
+            work, ShareDomain.Check(preloadVariation), work.Result, ShareDomain.Check(relaxation));
         return work.KeepWhatCounts();
     }
 

@@ -17,7 +17,7 @@ internal readonly record struct StressedSection(double Area, double Modulus)
         double diameter = thread.Geometry.StressDiameter;
         if (waistDiameter is Length waist)
         {
-            diameter = StressEquations.SectionDiameterEquation.Step(work, diameter, Guard.Check(waist, Domains.Length, nameof(waistDiameter)));
+            diameter = StressEquations.SectionDiameterEquation.Step(work, diameter, Domains.Length.Check(waist, nameof(waistDiameter)));
         }
 
         return new StressedSection(

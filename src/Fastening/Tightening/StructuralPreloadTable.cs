@@ -34,7 +34,7 @@ internal sealed class StructuralPreloadTable
     /// <summary>Refuses a nominal diameter that no size of the table has.</summary>
     public static void CheckDiameter(string table, Length diameter, string name)
     {
-        double d = Guard.Check(diameter, Domains.Length, name);
+        double d = Domains.Length.Check(diameter, name);
         if (Diameters.Value[table].Any(known => Math.Abs(d - known) <= 1e-9 * known)) return;
         Guard.RefuseAgainst(name, diameter, $"that of a structural bolt of {table}: {SizesOf(table)}");
     }

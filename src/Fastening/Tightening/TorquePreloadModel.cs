@@ -72,7 +72,7 @@ public abstract class TorquePreloadModel
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>TorquePreloadModel.FromNutFactor(0.18, Length.FromInches(0.5))</code></example>
     public static NutFactorModel FromNutFactor(double nutFactor, Length diameter) =>
-        new(Guard.Check(nutFactor, Domains.NutFactor), Guard.Check(diameter, Domains.Length), prevailing: 0);
+        new(Domains.NutFactor.Check(nutFactor), Domains.Length.Check(diameter), prevailing: 0);
 
     /// <summary>The tightening torque for a preload.</summary>
     /// <param name="preload">The preload wanted, 0 to 10⁹ N.</param>
@@ -80,7 +80,7 @@ public abstract class TorquePreloadModel
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
     /// <example><code>model.TorqueFor(Force.FromKilonewtons(70))</code></example>
     public Torque TorqueFor(Force preload) =>
-        Si.Torque(TorqueEquations.TighteningTorque(_arm, Guard.Check(preload, Domains.Force), _prevailing));
+        Si.Torque(TorqueEquations.TighteningTorque(_arm, Domains.Force.Check(preload), _prevailing));
 
     /// <summary>The preload at a tightening torque; below the prevailing torque there is none.</summary>
     /// <param name="torque">Torque at the fastener, 0 to 10⁷ N·m.</param>
@@ -88,7 +88,7 @@ public abstract class TorquePreloadModel
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
     /// <example><code>model.PreloadAt(Torque.FromNewtonMeters(150))</code></example>
     public Force PreloadAt(Torque torque) =>
-        Si.Force(TorqueEquations.Preload(Guard.Check(torque, Domains.Torque), _prevailing, _arm));
+        Si.Force(TorqueEquations.Preload(Domains.Torque.Check(torque), _prevailing, _arm));
 
     /// <summary>The work behind <see cref="TorqueFor"/>; its last step is that torque, bit for bit.</summary>
     /// <param name="preload">The preload wanted.</param>
@@ -97,7 +97,7 @@ public abstract class TorquePreloadModel
     /// <example><code>Console.WriteLine(model.DeriveTorqueFor(Force.FromKilonewtons(70)));</code></example>
     public Derivation DeriveTorqueFor(Force preload)
     {
-        double force = Guard.Check(preload, Domains.Force);
+        double force = Domains.Force.Check(preload);
         var work = new Derivation("Tightening torque for a preload");
         TorqueEquations.TighteningTorqueEquation.Step(work, DeriveArm(work), force, _prevailing);
         return work.KeepWhatCounts();
@@ -110,7 +110,7 @@ public abstract class TorquePreloadModel
     /// <example><code>Console.WriteLine(model.DerivePreloadAt(Torque.FromNewtonMeters(150)));</code></example>
     public Derivation DerivePreloadAt(Torque torque)
     {
-        double moment = Guard.Check(torque, Domains.Torque);
+        double moment = Domains.Torque.Check(torque);
         var work = new Derivation("Preload at a tightening torque");
         TorqueEquations.PreloadEquation.Step(work, moment, _prevailing, DeriveArm(work));
         return work.KeepWhatCounts();

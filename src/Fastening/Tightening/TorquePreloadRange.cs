@@ -76,14 +76,14 @@ public sealed class TorquePreloadRange
     /// <example><code>TorquePreloadRange.OfNutFactor(0.14, 0.22, Length.FromMillimeters(16)).PreloadRangeAt(Torque.FromNewtonMeters(150))</code></example>
     public static TorquePreloadRange OfNutFactor(double lowNutFactor, double highNutFactor, Length diameter)
     {
-        Guard.Check(lowNutFactor, Domains.NutFactor);
-        Guard.Check(highNutFactor, Domains.NutFactor);
+        Domains.NutFactor.Check(lowNutFactor);
+        Domains.NutFactor.Check(highNutFactor);
         if (highNutFactor < lowNutFactor)
         {
             Guard.RefuseAgainst(nameof(highNutFactor), highNutFactor, $"at least the low nut factor, {Guard.Show(lowNutFactor)}");
         }
 
-        return new((lowNutFactor, highNutFactor, Guard.Check(diameter, Domains.Length)), (0, 0));
+        return new((lowNutFactor, highNutFactor, Domains.Length.Check(diameter)), (0, 0));
     }
 
     /// <summary>The same with a range of the prevailing torque.</summary>
@@ -94,7 +94,7 @@ public sealed class TorquePreloadRange
     /// <example><code>TorquePreloadRange.OfFriction(model, friction).WithPrevailing(low: Torque.FromNewtonMeters(8), high: Torque.FromNewtonMeters(17))</code></example>
     public TorquePreloadRange WithPrevailing(Torque low, Torque high)
     {
-        (double Low, double High) prevailing = (Guard.Check(low, Domains.Torque), Guard.Check(high, Domains.Torque));
+        (double Low, double High) prevailing = (Domains.Torque.Check(low), Domains.Torque.Check(high));
         if (prevailing.High < prevailing.Low) Guard.RefuseAgainst(nameof(high), high, $"at least the lowest prevailing torque, {Guard.Show(low)}");
         return _model is null ? new(_nutFactor, prevailing) : new(_model, _friction!, prevailing);
     }
@@ -106,7 +106,7 @@ public sealed class TorquePreloadRange
     /// <example><code>corners.PreloadRangeAt(Torque.FromNewtonMeters(150)).Minimum</code></example>
     public PreloadRange PreloadRangeAt(Torque torque)
     {
-        double moment = Guard.Check(torque, Domains.Torque);
+        double moment = Domains.Torque.Check(torque);
         return Between(moment, moment);
     }
 
@@ -124,7 +124,7 @@ public sealed class TorquePreloadRange
     {
         WindowLimits limits = Guard.NotNull(torque).BothLimits(nameof(torque));
         return Between(
-            Guard.Check(Si.Torque(limits.Lower), Domains.Torque, nameof(torque)), Guard.Check(Si.Torque(limits.Upper), Domains.Torque, nameof(torque)));
+            Domains.Torque.Check(Si.Torque(limits.Lower), nameof(torque)), Domains.Torque.Check(Si.Torque(limits.Upper), nameof(torque)));
     }
 
     /// <inheritdoc />

@@ -44,8 +44,8 @@ public sealed class WorkingStress
         FrictionTorqueModel model, Force assemblyPreload, Force boltForce, Ratio residualTorsion,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
-        double preload = Guard.Check(assemblyPreload, Domains.Force), force = Guard.Check(boltForce, Domains.Force);
-        double share = Guard.CheckNoneOrAtLeast(residualTorsion, Domains.Share, leastPercent: 5);
+        double preload = Domains.Force.Check(assemblyPreload), force = Domains.Force.Check(boltForce);
+        double share = Domains.Share.CheckNoneOrAtLeast(5, residualTorsion);
         StressedSection section = StressedSection.Of(null, Guard.NotNull(model).Thread, torsion, waistDiameter);
         (double tension, double twist, double equivalent) = Compute(null, section, model, model.ShankArm, preload, force, share);
         return new WorkingStress(tension, twist, equivalent);
@@ -66,8 +66,8 @@ public sealed class WorkingStress
         FrictionTorqueModel model, Force assemblyPreload, Force boltForce, Ratio residualTorsion,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null)
     {
-        double preload = Guard.Check(assemblyPreload, Domains.Force), force = Guard.Check(boltForce, Domains.Force);
-        double share = Guard.CheckNoneOrAtLeast(residualTorsion, Domains.Share, leastPercent: 5);
+        double preload = Domains.Force.Check(assemblyPreload), force = Domains.Force.Check(boltForce);
+        double share = Domains.Share.CheckNoneOrAtLeast(5, residualTorsion);
         var work = new Derivation("Stress in service");
         double arm = ThreadArm(work, Guard.NotNull(model));
         Compute(work, StressedSection.Of(work, model.Thread, torsion, waistDiameter), model, arm, preload, force, share);

@@ -91,7 +91,7 @@ public sealed class DecisionRule
     /// <example><code>DecisionRule agreed = DecisionRule.FromFactor(0.5);</code></example>
     public static DecisionRule FromFactor(double guardBandFactor)
     {
-        double factor = Guard.Check(guardBandFactor, FactorDomain);
+        double factor = FactorDomain.Check(guardBandFactor);
         return OfFactor(FormattableString.Invariant($"agreed guard band, {factor:0.######} U"), factor);
     }
 
@@ -103,7 +103,7 @@ public sealed class DecisionRule
     /// <example><code>DecisionRule rule = DecisionRule.FromProbability(0.95);</code></example>
     public static DecisionRule FromProbability(double probability)
     {
-        var band = new TwoSidedGuardBand(Guard.Check(probability, ProbabilityDomain));
+        var band = new TwoSidedGuardBand(ProbabilityDomain.Check(probability));
         return new(FormattableString.Invariant($"conforming with a probability of {probability * 100:0.####} %"), (halfWidth, expanded) =>
         {
             double u = expanded / CoverageFactor;

@@ -35,6 +35,6 @@ public static class MeasurementUncertainty
         where TQuantity : struct, IQuantity
     {
         double expanded = MeasurementUncertainty<TQuantity>.Check(expandedUncertainty, nameof(expandedUncertainty));
-        return new(expanded / Guard.Check(coverageFactor, Domains.CoverageFactor), coverageFactor);
+        return new(expanded / Domains.CoverageFactor.Check(coverageFactor), coverageFactor);
     }
 }

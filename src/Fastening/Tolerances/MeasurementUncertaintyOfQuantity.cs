@@ -36,7 +36,7 @@ public readonly struct MeasurementUncertainty<TQuantity>
     /// <exception cref="InvalidOperationException">No uncertainty was stated: this is a default value.</exception>
     /// <example><code>Torque expanded = readingUncertainty.ExpandedWith(coverageFactor: 2);</code></example>
     public TQuantity ExpandedWith(double coverageFactor) =>
-        Si.MakeOrRatio<TQuantity>(Guard.Check(coverageFactor, Domains.CoverageFactor) * Stated());
+        Si.MakeOrRatio<TQuantity>(Domains.CoverageFactor.Check(coverageFactor) * Stated());
 
     /// <inheritdoc />
     public override string ToString() => _coverageFactor switch
@@ -49,8 +49,8 @@ public readonly struct MeasurementUncertainty<TQuantity>
     internal static double Check(TQuantity value, string name)
     {
         if (typeof(TQuantity) != typeof(Ratio)) return ToleranceWindow<TQuantity>.Check(value, fromZero: true, name);
-        double fraction = Si.OfOrRatio(value);
-        if (!Domains.RelativeUncertainty.Contains(fraction)) Guard.RefuseAgainst(name, value, Domains.RelativeUncertainty.Describe(100, "%"));
+        double fraction = Si.ValueOf(value);
+        if (!Domains.RelativeUncertainty.Contains(fraction)) Guard.RefuseAgainst(name, value, Domains.RelativeUncertainty.Describe());
         return fraction;
     }
 

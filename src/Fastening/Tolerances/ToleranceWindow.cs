@@ -22,8 +22,8 @@ public static class ToleranceWindow
         where TQuantity : struct, IQuantity
     {
         double value = ToleranceWindow<TQuantity>.Check(target, fromZero: true, nameof(target));
-        Guard.Check(minus, Domains.Share);
-        Guard.Check(plus, Domains.Share);
+        Domains.Share.Check(minus);
+        Domains.Share.Check(plus);
         double minusPercent = minus.Percent, plusPercent = plus.Percent;
 
         // Multiply before dividing: a decimal percentage of a decimal target then mostly meets the decimal limit.

@@ -67,7 +67,7 @@ public sealed partial class ToleranceWindow<TQuantity>
     /// <example><code>ToleranceWindow&lt;Torque&gt; atTheDrive = window.Scale(0.8);   // 48 … 52 N·m becomes 40 (38.4 … 41.6) N·m</code></example>
     public ToleranceWindow<TQuantity> Scale(double factor)
     {
-        WindowLimits scaled = _limits.Scale(Guard.Check(factor, Domains.Factor));
+        WindowLimits scaled = _limits.Scale(Domains.Factor.Check(factor));
         if (scaled.Lower < -Bound && scaled.HasLower || scaled.Upper > Bound && scaled.HasUpper || scaled.Lower > Bound || scaled.Upper < -Bound)
         {
             Guard.RefuseAgainst(nameof(factor), factor, $"so small that the limits stay within {new Interval(-Bound, Bound).Describe(1, Si.BaseUnit<TQuantity>())}");

@@ -46,7 +46,7 @@ public sealed class ElasticRegion
     /// <returns>The torque.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="angle"/> is outside its domain.</exception>
     /// <example><code>Torque? onTheLine = analysis.ElasticRegion?.TorqueAt(Angle.FromDegrees(95));</code></example>
-    public Torque TorqueAt(Angle angle) => Si.Torque(_line.At(Guard.Check(angle, Domains.Sample)));
+    public Torque TorqueAt(Angle angle) => Si.Torque(_line.At(Domains.SampleAngle.Check(angle)));
 
     internal double SlopeSi => _line.Slope;
 

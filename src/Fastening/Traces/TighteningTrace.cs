@@ -79,8 +79,8 @@ public sealed partial class TighteningTrace
     public static TighteningTrace FromSamples(
         Duration start, Duration samplingInterval, ReadOnlyMemory<double> anglesDegrees, ReadOnlyMemory<double> torquesNewtonMeters)
     {
-        double first = Guard.Check(start, Domains.ClockReading);
-        double interval = Guard.Check(samplingInterval, Domains.SamplingInterval);
+        double first = Domains.ClockReading.Check(start);
+        double interval = Domains.SamplingInterval.Check(samplingInterval);
         RefuseShort(anglesDegrees, nameof(anglesDegrees));
         Batch.RefuseUnequal(anglesDegrees.Length, torquesNewtonMeters.Length, nameof(torquesNewtonMeters));
         Scan(anglesDegrees.Span, "°", nameof(anglesDegrees));
@@ -113,8 +113,8 @@ public sealed partial class TighteningTrace
     /// <example><code>TighteningTrace.FromTorques(start: Duration.Zero, samplingInterval: Duration.FromMilliseconds(1), torques)</code></example>
     public static TighteningTrace FromTorques(Duration start, Duration samplingInterval, ReadOnlyMemory<double> torquesNewtonMeters)
     {
-        double first = Guard.Check(start, Domains.ClockReading);
-        double interval = Guard.Check(samplingInterval, Domains.SamplingInterval);
+        double first = Domains.ClockReading.Check(start);
+        double interval = Domains.SamplingInterval.Check(samplingInterval);
         RefuseShort(torquesNewtonMeters, nameof(torquesNewtonMeters));
         Scan(torquesNewtonMeters.Span, "N·m", nameof(torquesNewtonMeters));
         return new TighteningTrace(default, first, interval, default, torquesNewtonMeters, default);
@@ -145,7 +145,7 @@ public sealed partial class TighteningTrace
     /// <example><code>TighteningTrace fastener = trace.WithoutWindUp(RotationalStiffness.FromNewtonMetersPerDegree(200 / 3.5));</code></example>
     public TighteningTrace WithoutWindUp(RotationalStiffness toolStiffness)
     {
-        double compliance = 1 / Guard.Check(toolStiffness, Domains.ToolStiffness);
+        double compliance = 1 / Domains.ToolStiffness.Check(toolStiffness);
         if (!HasAngles) throw new InvalidOperationException("The trace has no angles: there is no wind-up to take off.");
         ReadOnlySpan<double> torques = TorquesNewtonMeters.Span;
         double[] angles = AnglesDegrees.ToArray();
@@ -197,7 +197,7 @@ public sealed partial class TighteningTrace
     {
         for (int i = 0; i < samples.Length; i++)
         {
-            if (!Domains.Sample.Contains(samples[i])) Guard.Check(samples[i], Domains.Sample, unit, $"{name}[{i}]");
+            if (!Domains.Sample.Contains(samples[i])) Domains.Sample.Check(samples[i], unit, $"{name}[{i}]");
         }
     }
 }

@@ -42,7 +42,7 @@ public sealed partial class TraceAnalysis
     public void PreloadsFromRotation(Joint joint, Force snugPreload, Span<double> preloadsNewtons)
     {
         Guard.NotNull(joint);
-        double atSnug = Guard.Check(snugPreload, Domains.Force);
+        double atSnug = Domains.Force.Check(snugPreload);
         Batch.RefuseUnequal(_trace.Count, preloadsNewtons.Length, nameof(preloadsNewtons));
         preloadsNewtons.Fill(double.NaN);
         if (Snug?.Angle is null) return;

@@ -62,56 +62,56 @@ public sealed class TraceOptions
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>TraceOptions.SnugAtTorque(Torque.FromNewtonMeters(20), smoothingWindow: Angle.FromDegrees(8))</code></example>
     public static TraceOptions SnugAtTorque(Torque threshold, Angle smoothingWindow) =>
-        new(Guard.Check(threshold, Domains.PositiveTorque), Guard.Check(smoothingWindow, Domains.SmoothingWindow));
+        new(Domains.PositiveTorque.Check(threshold), Domains.SmoothingWindow.Check(smoothingWindow));
 
     /// <summary>Snug is where the elastic line, extended back, meets the running (prevailing) torque: there the preload begins.</summary>
     /// <param name="smoothingWindow">The rotation over which torque and slope are smoothed.</param>
     /// <returns>The options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="smoothingWindow"/> is outside its domain.</exception>
     /// <example><code>TraceOptions.SnugByProjection(smoothingWindow: Angle.FromDegrees(8))</code></example>
-    public static TraceOptions SnugByProjection(Angle smoothingWindow) => new(null, Guard.Check(smoothingWindow, Domains.SmoothingWindow));
+    public static TraceOptions SnugByProjection(Angle smoothingWindow) => new(null, Domains.SmoothingWindow.Check(smoothingWindow));
 
     /// <summary>The running torque as known from elsewhere, for a record that begins on the rise; the run-down is then not used for it.</summary>
     /// <param name="runningTorque">Running torque just before snug; 0 for a free-running nut.</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="runningTorque"/> is outside its domain.</exception>
     /// <example><code>options.WithRunningTorque(Torque.FromNewtonMeters(4.5))</code></example>
-    public TraceOptions WithRunningTorque(Torque runningTorque) => new(this) { RunningTorque = Guard.Check(runningTorque, Domains.Torque) };
+    public TraceOptions WithRunningTorque(Torque runningTorque) => new(this) { RunningTorque = Domains.Torque.Check(runningTorque) };
 
     /// <summary>Another share of the elastic slope for yield.</summary>
     /// <param name="slopeFraction">1 to 99 %; from 1/3 to 2/3 in print (from memory: Boys and Wallace, SAE 770572; VDI 2230).</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="slopeFraction"/> is outside its domain.</exception>
     /// <example><code>options.WithSlopeFraction(Ratio.FromPercent(60))</code></example>
-    public TraceOptions WithSlopeFraction(Ratio slopeFraction) => new(this) { SlopeShare = Guard.Check(slopeFraction, Domains.SlopeFraction) };
+    public TraceOptions WithSlopeFraction(Ratio slopeFraction) => new(this) { SlopeShare = Domains.SlopeFraction.Check(slopeFraction) };
 
     /// <summary>Yield by an offset line too: where the smoothed torque falls below the elastic line moved along by an angle.</summary>
     /// <param name="offset">The angle by which the elastic line is moved.</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="offset"/> is outside its domain.</exception>
     /// <example><code>options.WithYieldOffset(Angle.FromDegrees(6))</code></example>
-    public TraceOptions WithYieldOffset(Angle offset) => new(this) { YieldOffset = Guard.Check(offset, Domains.PositiveRotation) };
+    public TraceOptions WithYieldOffset(Angle offset) => new(this) { YieldOffset = Domains.PositiveRotation.Check(offset) };
 
     /// <summary>Looks for stick–slip: three swings or more within one smoothing window, each more than this from peak to trough, about the local line.</summary>
     /// <param name="peakToPeak">The swing from which it counts.</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="peakToPeak"/> is outside its domain.</exception>
     /// <example><code>options.WithStickSlip(peakToPeak: Torque.FromNewtonMeters(3))</code></example>
-    public TraceOptions WithStickSlip(Torque peakToPeak) => new(this) { StickSlip = Guard.Check(peakToPeak, Domains.PositiveTorque) };
+    public TraceOptions WithStickSlip(Torque peakToPeak) => new(this) { StickSlip = Domains.PositiveTorque.Check(peakToPeak) };
 
     /// <summary>Looks for turning back before shut-off by more than this.</summary>
     /// <param name="reversal">The angle from which it counts; more than the resolution of the angle.</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reversal"/> is outside its domain.</exception>
     /// <example><code>options.WithReversal(Angle.FromDegrees(2))</code></example>
-    public TraceOptions WithReversal(Angle reversal) => new(this) { Reversal = Guard.Check(reversal, Domains.PositiveRotation) };
+    public TraceOptions WithReversal(Angle reversal) => new(this) { Reversal = Domains.PositiveRotation.Check(reversal) };
 
     /// <summary>Looks for a fall of the torque before shut-off by more than this, between means over a quarter of the smoothing window.</summary>
     /// <param name="torqueDrop">The fall from which it counts.</param>
     /// <returns>New options.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torqueDrop"/> is outside its domain.</exception>
     /// <example><code>options.WithTorqueDrop(Torque.FromNewtonMeters(5))</code></example>
-    public TraceOptions WithTorqueDrop(Torque torqueDrop) => new(this) { TorqueDrop = Guard.Check(torqueDrop, Domains.PositiveTorque) };
+    public TraceOptions WithTorqueDrop(Torque torqueDrop) => new(this) { TorqueDrop = Domains.PositiveTorque.Check(torqueDrop) };
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(

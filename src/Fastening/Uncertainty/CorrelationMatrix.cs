@@ -50,7 +50,7 @@ internal sealed class CorrelationMatrix
         {
             int i = IndexOf(first, nameof(correlations)), j = IndexOf(second, nameof(correlations));
             if (i == j) throw new ArgumentException($"{first} is correlated with itself, 1; state pairs of different inputs.", nameof(correlations));
-            Guard.Check(coefficient, Domains.Correlation, "", nameof(correlations));
+            Domains.Correlation.Check(coefficient, "", nameof(correlations));
             stated[i, j] = stated[j, i] = coefficient;
             knownToo[i, j] = knownToo[j, i] = known;
         }

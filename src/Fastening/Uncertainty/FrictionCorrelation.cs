@@ -26,7 +26,7 @@ public sealed class FrictionCorrelation
     /// <returns>The correlation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coefficient"/> is outside its domain.</exception>
     /// <example><code>FrictionCorrelation.Of(0.8)     // one paste on thread and head, from tests</code></example>
-    public static FrictionCorrelation Of(double coefficient) => new(Guard.Check(coefficient, Domains.FrictionCorrelation));
+    public static FrictionCorrelation Of(double coefficient) => new(Domains.FrictionCorrelation.Check(coefficient));
 
     /// <inheritdoc />
     public override string ToString() => Coefficient switch

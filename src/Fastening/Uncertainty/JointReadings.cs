@@ -18,7 +18,7 @@ internal sealed class JointReadings
                     $"{parameter} has {readings.Count} readings of one input; read together there must be as many as of the first, {columns[0].Count}.", parameter);
             }
 
-            foreach (double reading in readings) Guard.Check(reading, Domains.Number, "", parameter);
+            foreach (double reading in readings) Domains.Number.Check(reading, "", parameter);
         }
 
         Count = columns[0].Count;

@@ -52,7 +52,7 @@ public sealed class MonteCarlo
     /// <returns>A new setting.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="draws"/> is outside its domain.</exception>
     /// <example><code>MonteCarloResult quick = new MonteCarlo().WithDraws(20_000).Run(budget);</code></example>
-    public MonteCarlo WithDraws(int draws) => new(this) { Draws = (int)Guard.Check(draws, Domains.Draws) };
+    public MonteCarlo WithDraws(int draws) => new(this) { Draws = (int)Domains.Draws.Check(draws) };
 
     /// <summary>The same with another seed.</summary>
     /// <param name="seed">Any number.</param>
@@ -65,7 +65,7 @@ public sealed class MonteCarlo
     /// <returns>A new setting.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="threads"/> is outside its domain.</exception>
     /// <example><code>MonteCarloResult result = new MonteCarlo().WithThreads(2).Run(budget);</code></example>
-    public MonteCarlo WithThreads(int threads) => new(this) { Threads = (int)Guard.Check(threads, Domains.Threads) };
+    public MonteCarlo WithThreads(int threads) => new(this) { Threads = (int)Domains.Threads.Check(threads) };
 
     /// <summary>
     /// The same with a stop as soon as the mean, the standard uncertainty and the ends of the symmetric 95 % interval are stable to half a
@@ -77,7 +77,7 @@ public sealed class MonteCarlo
     /// <example><code>MonteCarloResult result = new MonteCarlo().WithDraws(5_000_000).WithAdaptiveStop(significantDigits: 2).Run(budget);
     /// if (result.IsStable == false) Console.WriteLine("five million draws were too few");</code></example>
     public MonteCarlo WithAdaptiveStop(int significantDigits) =>
-        new(this) { SignificantDigits = (int)Guard.Check(significantDigits, Domains.SignificantDigits) };
+        new(this) { SignificantDigits = (int)Domains.SignificantDigits.Check(significantDigits) };
 
     /// <summary>Draws the inputs of a budget and gathers its results.</summary>
     /// <param name="budget">The budget; its function is called from several threads at once.</param>

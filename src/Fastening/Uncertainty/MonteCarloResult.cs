@@ -49,7 +49,7 @@ public sealed class MonteCarloResult
     /// <example><code>double low = result.Quantile(0.01);     // one draw in a hundred is lower</code></example>
     public double Quantile(double probability)
     {
-        double place = Guard.Check(probability, Domains.Share) * (Draws - 1);
+        double place = Domains.Probability.Check(probability) * (Draws - 1);
         int below = Math.Min((int)place, Draws - 2);
         double low = _ordered.Value[below], high = _ordered.Value[below + 1];
         return (1 - (place - below)) * low + (place - below) * high;
@@ -95,7 +95,7 @@ public sealed class MonteCarloResult
     /// <example><code>double tooLoose = result.ProbabilityBelow(52);     // of a preload in kN: below 52 kN</code></example>
     public double ProbabilityBelow(double limit)
     {
-        Guard.Check(limit, Domains.Number);
+        Domains.Number.Check(limit);
         long count = 0;
         foreach (double value in _values) count += value < limit ? 1 : 0;
         return (double)count / Draws;
@@ -108,7 +108,7 @@ public sealed class MonteCarloResult
     /// <example><code>double tooTight = result.ProbabilityAbove(75);     // of a preload in kN: above 75 kN</code></example>
     public double ProbabilityAbove(double limit)
     {
-        Guard.Check(limit, Domains.Number);
+        Domains.Number.Check(limit);
         long count = 0;
         foreach (double value in _values) count += value > limit ? 1 : 0;
         return (double)count / Draws;
@@ -120,7 +120,7 @@ public sealed class MonteCarloResult
 
     private void Check(double coverageProbability)
     {
-        Guard.Check(coverageProbability, Domains.CoverageProbability);
+        Domains.CoverageProbability.Check(coverageProbability);
         if (Draws - Ranks.Span(Draws, coverageProbability) < 2)
         {
             Guard.RefuseAgainst(nameof(coverageProbability), coverageProbability, $"such that two of the {Draws} draws or more lie outside the interval");

@@ -125,14 +125,14 @@ public sealed class PreloadBand
     /// <returns>0 to 1. Where it is 0, it is below 3/M with 95 % confidence, M being the number of draws: 3 in a million.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="required"/> is outside its domain.</exception>
     /// <example><code>double tooLoose = band.ProbabilityBelow(required: Force.FromKilonewtons(52));</code></example>
-    public double ProbabilityBelow(Force required) => Draws.ProbabilityBelow(Guard.Check(required, Domains.Force) / 1e3);
+    public double ProbabilityBelow(Force required) => Draws.ProbabilityBelow(Domains.Force.Check(required) / 1e3);
 
     /// <summary>Probability that a bolt exceeds a permitted preload.</summary>
     /// <param name="permitted">The preload that the bolt may have.</param>
     /// <returns>0 to 1. Where it is 0, it is below 3/M with 95 % confidence, M being the number of draws: 3 in a million.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="permitted"/> is outside its domain.</exception>
     /// <example><code>double tooTight = band.ProbabilityAbove(permitted: Force.FromKilonewtons(75));</code></example>
-    public double ProbabilityAbove(Force permitted) => Draws.ProbabilityAbove(Guard.Check(permitted, Domains.Force) / 1e3);
+    public double ProbabilityAbove(Force permitted) => Draws.ProbabilityAbove(Domains.Force.Check(permitted) / 1e3);
 
     /// <inheritdoc />
     public override string ToString() =>

@@ -150,7 +150,7 @@ public sealed class PreloadBandInputs
     /// <example><code>inputs = inputs.WithPrevailingRange(Torque.FromNewtonMeters(8), Torque.FromNewtonMeters(17));</code></example>
     public PreloadBandInputs WithPrevailingRange(Torque lower, Torque upper)
     {
-        double low = Guard.Check(lower, Domains.Torque), high = Guard.Check(upper, Domains.Torque);
+        double low = Domains.Torque.Check(lower), high = Domains.Torque.Check(upper);
         if (high < low) Guard.RefuseAgainst(nameof(upper), upper, $"at least the lower prevailing torque, {Guard.ShowToCompare(lower)}");
         return new(this) { PrevailingLow = low, PrevailingHigh = high };
     }
@@ -163,7 +163,7 @@ public sealed class PreloadBandInputs
     /// <example><code>inputs = inputs.WithBearingDiameterError(Length.FromMillimeters(0.4));</code></example>
     public PreloadBandInputs WithBearingDiameterError(Length error)
     {
-        Guard.Check(error, Domains.LengthOrZero);
+        Domains.LengthOrZero.Check(error);
         return new(this) { BearingDiameterError = Below(error, Model("a bearing diameter").Bearing.EffectiveDiameter, "the effective diameter") };
     }
 
@@ -175,7 +175,7 @@ public sealed class PreloadBandInputs
     /// <example><code>inputs = inputs.WithLeverLengthError(Length.FromMillimeters(10));</code></example>
     public PreloadBandInputs WithLeverLengthError(Length error)
     {
-        Guard.Check(error, Domains.LengthOrZero);
+        Domains.LengthOrZero.Check(error);
         return new(this) { Errors = Errors with { Lever = Below(error, Wrench().LeverLength, "the lever length") } };
     }
 
@@ -188,8 +188,8 @@ public sealed class PreloadBandInputs
     /// <example><code>inputs = inputs.WithAdapterErrors(Length.FromMillimeters(1.5), Angle.FromDegrees(4));</code></example>
     public PreloadBandInputs WithAdapterErrors(Length lengthError, Angle angleError)
     {
-        Guard.Check(lengthError, Domains.LengthOrZero);
-        double angle = Guard.Check(angleError, Domains.AngleError);
+        Domains.LengthOrZero.Check(lengthError);
+        double angle = Domains.AngleError.Check(angleError);
         foreach (WrenchAdapter adapter in Wrench().Adapters) Below(lengthError, adapter.Length, "the length of an adapter", nameof(lengthError));
         return new(this) { Errors = Errors with { AdapterLength = Si.Millimeters(lengthError), AdapterAngle = angle } };
     }
@@ -202,7 +202,7 @@ public sealed class PreloadBandInputs
     /// <example><code>inputs = inputs.WithPullError(Angle.FromDegrees(3));</code></example>
     public PreloadBandInputs WithPullError(Angle error)
     {
-        double degrees = Guard.Check(error, Domains.AngleError);
+        double degrees = Domains.AngleError.Check(error);
         double pull = Math.Abs(Si.Of(Wrench().PullOffSquare));
         if (pull + degrees >= 89) Guard.RefuseAgainst(nameof(error), error, FormattableString.Invariant($"less than {89 - pull:0.###}° beside a pull {pull:0.###}° off square"));
         return new(this) { Errors = Errors with { Pull = degrees } };
@@ -227,9 +227,9 @@ public sealed class PreloadBandInputs
     {
         Guard.NotNull(tightening);
         WindowLimits turn = Guard.NotNull(rotation).BothLimits(nameof(rotation));
-        Guard.Check(Si.Angle(turn.Lower), Domains.Rotation, nameof(rotation));
-        Guard.Check(Si.Angle(turn.Upper), Domains.Rotation, nameof(rotation));
-        double error = Guard.Check(complianceError, Domains.Accuracy);
+        Domains.Rotation.Check(Si.Angle(turn.Lower), nameof(rotation));
+        Domains.Rotation.Check(Si.Angle(turn.Upper), nameof(rotation));
+        double error = Domains.Accuracy.Check(complianceError);
         Guard.NotNull(shape);
         return new(this) { Rotation = () => new RotationGain(tightening, rotation, error, shape) };
     }
@@ -243,7 +243,7 @@ public sealed class PreloadBandInputs
         if (!Domains.Torque.Contains(limits.Lower) || !Domains.Torque.Contains(limits.Upper))
         {
             throw new ArgumentOutOfRangeException(
-                nameof(torqueAtFastener), $"torqueAtFastener is {torqueAtFastener}; it must be {Domains.Torque.Describe(1, "N·m")}.");
+                nameof(torqueAtFastener), $"torqueAtFastener is {torqueAtFastener}; it must be {Domains.Torque.Describe()}.");
         }
 
         return inputs => new TorqueSide.AtFastener(torqueAtFastener, inputs.TorqueShape);
@@ -256,7 +256,7 @@ public sealed class PreloadBandInputs
             throw new ArgumentException("No accuracy was stated for this wrench; state it with WithAccuracy.", nameof(wrench));
         }
 
-        Guard.Check(setting, Domains.Torque);
+        Domains.Torque.Check(setting);
         return inputs => new TorqueSide.AtWrench(wrench, setting, inputs.TorqueShape, inputs.Errors);
     }
 

@@ -27,7 +27,7 @@ public sealed class ScatterShape
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageFactor"/> is outside its domain.</exception>
     /// <example><code>ScatterShape shape = ScatterShape.Normal(coverageFactor: 3);     // the limits hold 99.7 %</code></example>
     public static ScatterShape Normal(double coverageFactor) =>
-        new(UncertaintyDistribution.Normal, Guard.Check(coverageFactor, Domains.CoverageFactor));
+        new(UncertaintyDistribution.Normal, Domains.CoverageFactor.Check(coverageFactor));
 
     /// <inheritdoc />
     public override string ToString() => _distribution == UncertaintyDistribution.Normal

@@ -113,7 +113,7 @@ public sealed partial class UncertaintyBudget
     ///     UncertaintyContribution.Rectangular("temperature (K)", 0, 4).WithSensitivity(0.0007));</code></example>
     public static UncertaintyBudget Linear(string result, string unit, double estimate, params IReadOnlyList<UncertaintyContribution> inputs)
     {
-        Guard.Check(estimate, Domains.Number);
+        Domains.Number.Check(estimate);
         UncertaintyContribution[] checkedInputs = Check(inputs);
         if (Array.Find(checkedInputs, input => input.Sensitivity is null) is { } without)
         {
@@ -172,7 +172,7 @@ public sealed partial class UncertaintyBudget
     /// <exception cref="InvalidOperationException">There are no effective degrees of freedom: state k.</exception>
     /// <example><code>double k = budget.CoverageFactor(coverageProbability: 0.95);     // 2.13 where ν_eff is 15.8: t of 15</code></example>
     public double CoverageFactor(double coverageProbability) =>
-        Student(Guard.Check(coverageProbability, Domains.CoverageProbability), Math.Floor(DegreesOfFreedomOrRefusal() * (1 + 1e-12)));
+        Student(Domains.CoverageProbability.Check(coverageProbability), Math.Floor(DegreesOfFreedomOrRefusal() * (1 + 1e-12)));
 
     /// <summary>Coverage factor k = t((1 + p)/2, ν_eff) with ν_eff as it is, not whole.</summary>
     /// <param name="coverageProbability">Coverage probability p, 0.001 to 0.999999.</param>
@@ -181,7 +181,7 @@ public sealed partial class UncertaintyBudget
     /// <exception cref="InvalidOperationException">There are no effective degrees of freedom: state k.</exception>
     /// <example><code>double k = budget.InterpolatedCoverageFactor(coverageProbability: 0.95);     // 2.12 where ν_eff is 15.8</code></example>
     public double InterpolatedCoverageFactor(double coverageProbability) =>
-        Student(Guard.Check(coverageProbability, Domains.CoverageProbability), DegreesOfFreedomOrRefusal());
+        Student(Domains.CoverageProbability.Check(coverageProbability), DegreesOfFreedomOrRefusal());
 
     /// <summary>Expanded uncertainty U = k u_c with the coverage factor of <see cref="CoverageFactor"/>.</summary>
     /// <param name="coverageProbability">Coverage probability p, 0.001 to 0.999999.</param>
@@ -196,7 +196,7 @@ public sealed partial class UncertaintyBudget
     /// <returns>U, in the unit of the result.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageFactor"/> is outside its domain.</exception>
     /// <example><code>double expanded = budget.ExpandedUncertaintyWithFactor(coverageFactor: 2);</code></example>
-    public double ExpandedUncertaintyWithFactor(double coverageFactor) => Guard.Check(coverageFactor, Domains.CoverageFactor) * StandardUncertainty;
+    public double ExpandedUncertaintyWithFactor(double coverageFactor) => Domains.CoverageFactor.Check(coverageFactor) * StandardUncertainty;
 
     /// <summary>Correlation coefficient of two results that rest on the same inputs (JCGM 100:2008 H.2.3).</summary>
     /// <param name="other">A budget of the same inputs and correlations, in the same order.</param>

@@ -46,7 +46,7 @@ public sealed partial class UncertaintyContribution
     /// <example><code>UncertaintyContribution reference = UncertaintyContribution.StudentByScale("l_s (nm)", 50_000_623, scale: 25, degreesOfFreedom: 18);
     /// double? drawn = reference.DrawnStandardDeviation;     // 26.5</code></example>
     public static UncertaintyContribution StudentByScale(string name, double value, double scale, double degreesOfFreedom) =>
-        Normal(name, value, Guard.Check(scale, Domains.Uncertainty)).WithDegreesOfFreedom(degreesOfFreedom);
+        Normal(name, value, Domains.Uncertainty.Check(scale)).WithDegreesOfFreedom(degreesOfFreedom);
 
     /// <summary>Student's t whose standard deviation is u: its scale is u√((ν − 2)/ν) (JCGM 101:2008 §6.4.9.4, from memory).</summary>
     /// <param name="name">The name.</param>
@@ -61,10 +61,10 @@ public sealed partial class UncertaintyContribution
     public static UncertaintyContribution StudentByStandardDeviation(string name, double value, double standardDeviation, double degreesOfFreedom) => new(
         name,
         UncertaintyDistribution.StudentByStandardDeviation,
-        Guard.Check(value, Domains.Number),
-        Guard.Check(standardDeviation, Domains.Uncertainty))
+        Domains.Number.Check(value),
+        Domains.Uncertainty.Check(standardDeviation))
     {
-        TailFreedom = Guard.Check(degreesOfFreedom, Domains.DegreesOfFreedomWithDeviation),
+        TailFreedom = Domains.DegreesOfFreedomWithDeviation.Check(degreesOfFreedom),
     };
 
     /// <summary>The same input with the degrees of freedom of its standard uncertainty.</summary>
@@ -79,7 +79,7 @@ public sealed partial class UncertaintyContribution
     /// <example><code>UncertaintyContribution gauge = UncertaintyContribution.Normal("transducer (N·m)", 0, 0.12).WithDegreesOfFreedom(18);</code></example>
     public UncertaintyContribution WithDegreesOfFreedom(double degreesOfFreedom)
     {
-        Guard.Check(degreesOfFreedom, Domains.DegreesOfFreedom);
+        Domains.DegreesOfFreedom.Check(degreesOfFreedom);
         if (Distribution is UncertaintyDistribution.Readings or UncertaintyDistribution.JointReadings)
         {
             throw new InvalidOperationException($"{Name} comes from readings; its degrees of freedom are their number less one.");
@@ -104,7 +104,7 @@ public sealed partial class UncertaintyContribution
     /// <example><code>UncertaintyContribution guess = UncertaintyContribution.Rectangular("K", 0.17, halfWidth: 0.02).WithDoubt(Ratio.FromPercent(25));     // ν = 8</code></example>
     public UncertaintyContribution WithDoubt(Ratio relativeDoubt)
     {
-        double doubt = Guard.Check(relativeDoubt, Domains.RelativeDoubt);
+        double doubt = Domains.RelativeDoubt.Check(relativeDoubt);
         return WithDegreesOfFreedom(0.5 / (doubt * doubt));
     }
 }

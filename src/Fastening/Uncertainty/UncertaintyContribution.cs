@@ -71,7 +71,7 @@ public sealed partial class UncertaintyContribution
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
     /// <example><code>UncertaintyContribution diameter = UncertaintyContribution.Normal("diameter (mm)", 16, standardUncertainty: 0.05);</code></example>
     public static UncertaintyContribution Normal(string name, double value, double standardUncertainty) => new(
-        name, UncertaintyDistribution.Normal, Guard.Check(value, Domains.Number), Guard.Check(standardUncertainty, Domains.Uncertainty));
+        name, UncertaintyDistribution.Normal, Domains.Number.Check(value), Domains.Uncertainty.Check(standardUncertainty));
 
     /// <summary>A normal input by the expanded uncertainty of a certificate.</summary>
     /// <param name="name">The name.</param>
@@ -86,8 +86,8 @@ public sealed partial class UncertaintyContribution
     public static UncertaintyContribution FromCertificate(string name, double value, double expandedUncertainty, double coverageFactor) => new(
         name,
         UncertaintyDistribution.Normal,
-        Guard.Check(value, Domains.Number),
-        Guard.Check(expandedUncertainty, Domains.Uncertainty) / Guard.Check(coverageFactor, Domains.CoverageFactor));
+        Domains.Number.Check(value),
+        Domains.Uncertainty.Check(expandedUncertainty) / Domains.CoverageFactor.Check(coverageFactor));
 
     /// <summary>Anything within ± <paramref name="halfWidth"/> alike: u = a/√3.</summary>
     /// <param name="name">The name.</param>
@@ -99,7 +99,7 @@ public sealed partial class UncertaintyContribution
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
     /// <example><code>UncertaintyContribution nutFactor = UncertaintyContribution.Rectangular("K", 0.17, halfWidth: 0.02);     // u = 0.0115</code></example>
     public static UncertaintyContribution Rectangular(string name, double value, double halfWidth) =>
-        Bounded(name, UncertaintyDistribution.Rectangular, Guard.Check(value, Domains.Number), Guard.Check(halfWidth, Domains.Uncertainty), 1);
+        Bounded(name, UncertaintyDistribution.Rectangular, Domains.Number.Check(value), Domains.Uncertainty.Check(halfWidth), 1);
 
     /// <summary>Within ± <paramref name="halfWidth"/>, most often in the middle: u = a/√6.</summary>
     /// <param name="name">The name.</param>
@@ -111,7 +111,7 @@ public sealed partial class UncertaintyContribution
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
     /// <example><code>UncertaintyContribution pull = UncertaintyContribution.Triangular("pull off square (°)", 2, halfWidth: 3);     // u = 1.22°</code></example>
     public static UncertaintyContribution Triangular(string name, double value, double halfWidth) =>
-        Bounded(name, UncertaintyDistribution.Triangular, Guard.Check(value, Domains.Number), Guard.Check(halfWidth, Domains.Uncertainty), 0);
+        Bounded(name, UncertaintyDistribution.Triangular, Domains.Number.Check(value), Domains.Uncertainty.Check(halfWidth), 0);
 
     /// <summary>Within ± <paramref name="halfWidth"/>, most often at the ends: u = a/√2.</summary>
     /// <param name="name">The name.</param>
@@ -123,7 +123,7 @@ public sealed partial class UncertaintyContribution
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its domain.</exception>
     /// <example><code>UncertaintyContribution temperature = UncertaintyContribution.Arcsine("thermostat (°C)", 23, halfWidth: 3);     // u = 2.12 °C</code></example>
     public static UncertaintyContribution Arcsine(string name, double value, double halfWidth) =>
-        Bounded(name, UncertaintyDistribution.Arcsine, Guard.Check(value, Domains.Number), Guard.Check(halfWidth, Domains.Uncertainty), 0);
+        Bounded(name, UncertaintyDistribution.Arcsine, Domains.Number.Check(value), Domains.Uncertainty.Check(halfWidth), 0);
 
     /// <summary>Within ± <paramref name="halfWidth"/>, alike in the middle and less often towards the ends: u = a√((1 + β²)/6).</summary>
     /// <param name="name">The name.</param>
@@ -138,9 +138,9 @@ public sealed partial class UncertaintyContribution
     public static UncertaintyContribution Trapezoidal(string name, double value, double halfWidth, Ratio flatShare) => Bounded(
         name,
         UncertaintyDistribution.Trapezoidal,
-        Guard.Check(value, Domains.Number),
-        Guard.Check(halfWidth, Domains.Uncertainty),
-        Guard.Check(flatShare, Domains.Share));
+        Domains.Number.Check(value),
+        Domains.Uncertainty.Check(halfWidth),
+        Domains.Share.Check(flatShare));
 
     /// <summary>The mean of repeated readings (Type A): u = s/√n with ν = n − 1; u is the scale of Student's t in Monte Carlo (JCGM 101:2008 §6.4.9.2, from memory).</summary>
     /// <param name="name">The name.</param>
@@ -187,7 +187,7 @@ public sealed partial class UncertaintyContribution
     /// <returns>A new input.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="sensitivity"/> is outside its domain.</exception>
     /// <example><code>UncertaintyContribution torque = UncertaintyContribution.Normal("torque (N·m)", 150, 3).WithSensitivity(0.368);     // kN for each N·m</code></example>
-    public UncertaintyContribution WithSensitivity(double sensitivity) => new(this, Distribution) { Sensitivity = Guard.Check(sensitivity, Domains.Number) };
+    public UncertaintyContribution WithSensitivity(double sensitivity) => new(this, Distribution) { Sensitivity = Domains.Number.Check(sensitivity) };
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant(

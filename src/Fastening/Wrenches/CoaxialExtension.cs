@@ -16,8 +16,8 @@ public sealed class CoaxialExtension
 
     private CoaxialExtension(Length length, Pressure shearModulus, Func<Derivation?, double> torsionConstant)
     {
-        _length = Guard.Check(length, Domains.Length);
-        _shearModulus = Guard.Check(shearModulus, Domains.Modulus);
+        _length = Domains.Length.Check(length);
+        _shearModulus = Domains.Modulus.Check(shearModulus);
         _torsionConstant = torsionConstant;
     }
 
@@ -33,7 +33,7 @@ public sealed class CoaxialExtension
     /// <example><code>CoaxialExtension.Round(Length.FromMillimeters(300), diameter: Length.FromMillimeters(16), shearModulus: Pressure.FromGigapascals(79))</code></example>
     public static CoaxialExtension Round(Length length, Length diameter, Pressure shearModulus)
     {
-        double d = Guard.Check(diameter, Domains.Length);
+        double d = Domains.Length.Check(diameter);
         return new(length, shearModulus, work => WrenchEquations.RoundTorsionConstantEquation.Step(work, d, 0));
     }
 
@@ -48,8 +48,8 @@ public sealed class CoaxialExtension
     ///     Pressure.FromGigapascals(79))</code></example>
     public static CoaxialExtension Tube(Length length, Length outerDiameter, Length bore, Pressure shearModulus)
     {
-        double outer = Guard.Check(outerDiameter, Domains.Length);
-        double inner = Guard.Check(bore, Domains.LengthOrZero);
+        double outer = Domains.Length.Check(outerDiameter);
+        double inner = Domains.LengthOrZero.Check(bore);
         if (inner > 0.999 * outer) Guard.RefuseAgainst(nameof(bore), bore, $"at most 0.999 of the outer diameter, {Guard.ShowToCompare(outerDiameter)}");
         return new(length, shearModulus, work => WrenchEquations.RoundTorsionConstantEquation.Step(work, outer, inner));
     }
@@ -63,7 +63,7 @@ public sealed class CoaxialExtension
     /// <example><code>CoaxialExtension.Square(Length.FromMillimeters(250), side: Length.FromMillimeters(12.7), shearModulus: Pressure.FromGigapascals(79))</code></example>
     public static CoaxialExtension Square(Length length, Length side, Pressure shearModulus)
     {
-        double s = Guard.Check(side, Domains.Length);
+        double s = Domains.Length.Check(side);
         return new(length, shearModulus, work => WrenchEquations.SquareTorsionConstantEquation.Step(work, s));
     }
 
@@ -76,7 +76,7 @@ public sealed class CoaxialExtension
     /// <example><code>CoaxialExtension.Hexagon(Length.FromMillimeters(180), acrossFlats: Length.FromMillimeters(17), shearModulus: Pressure.FromGigapascals(79))</code></example>
     public static CoaxialExtension Hexagon(Length length, Length acrossFlats, Pressure shearModulus)
     {
-        double s = Guard.Check(acrossFlats, Domains.Length);
+        double s = Domains.Length.Check(acrossFlats);
         return new(length, shearModulus, work => WrenchEquations.HexagonTorsionConstantEquation.Step(work, s));
     }
 

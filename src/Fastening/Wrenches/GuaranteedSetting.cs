@@ -96,9 +96,9 @@ public sealed class GuaranteedSetting
     internal static GuaranteedSetting Find(TorqueWrench wrench, ToleranceWindow<Torque> atFastener, MeasurementUncertainty<Ratio> calibrationUncertainty)
     {
         WindowLimits required = Guard.NotNull(atFastener).Limits;
-        Guard.Check(Si.Torque(required.HasUpper ? required.Upper : required.Lower), Domains.Torque, nameof(atFastener));
-        double uncertainty = Guard.Check(
-            Si.Ratio(calibrationUncertainty.Limit(nameof(calibrationUncertainty))), WrenchChain.CalibrationDomain, nameof(calibrationUncertainty));
+        Domains.Torque.Check(Si.Torque(required.HasUpper ? required.Upper : required.Lower), nameof(atFastener));
+        double uncertainty = WrenchChain.CalibrationDomain.Check(
+            Si.Ratio(calibrationUncertainty.Limit(nameof(calibrationUncertainty))), nameof(calibrationUncertainty));
         return new(new WrenchChain(wrench, required, uncertainty), atFastener);
     }
 

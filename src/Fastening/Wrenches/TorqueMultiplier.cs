@@ -26,8 +26,8 @@ public sealed class TorqueMultiplier
     /// <example><code>var multiplier = new TorqueMultiplier(gearRatio: 5, efficiency: 0.92);</code></example>
     public TorqueMultiplier(double gearRatio, double efficiency)
     {
-        GearRatio = Guard.Check(gearRatio, GearRatioDomain);
-        Efficiency = Guard.Check(efficiency, EfficiencyDomain);
+        GearRatio = GearRatioDomain.Check(gearRatio);
+        Efficiency = EfficiencyDomain.Check(efficiency);
     }
 
     /// <summary>Gear ratio i: turns of the input per turn of the output.</summary>
@@ -47,14 +47,14 @@ public sealed class TorqueMultiplier
     /// <returns>Torque at the fastener.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="input"/> is negative or beyond its domain.</exception>
     /// <example><code>new TorqueMultiplier(5, 0.92).OutputAt(Torque.FromNewtonMeters(260)).NewtonMeters   // 1196</code></example>
-    public Torque OutputAt(Torque input) => Si.Torque(Output(null, Guard.Check(input, Domains.Torque)));
+    public Torque OutputAt(Torque input) => Si.Torque(Output(null, Domains.Torque.Check(input)));
 
     /// <summary>The torque to put in for a torque at the output.</summary>
     /// <param name="output">Torque wanted at the fastener.</param>
     /// <returns>Torque at the input.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="output"/> is negative or beyond its domain.</exception>
     /// <example><code>new TorqueMultiplier(5, 0.92).InputFor(Torque.FromNewtonMeters(1150)).NewtonMeters   // 250</code></example>
-    public Torque InputFor(Torque output) => Si.Torque(Input(null, Guard.Check(output, Domains.Torque)));
+    public Torque InputFor(Torque output) => Si.Torque(Input(null, Domains.Torque.Check(output)));
 
     /// <summary>The window at the input that belongs to a window at the output.</summary>
     /// <param name="output">The window wanted at the fastener.</param>
@@ -71,7 +71,7 @@ public sealed class TorqueMultiplier
     /// <example><code>new TorqueMultiplier(5, 0.92).ReactionAt(Torque.FromNewtonMeters(260)).NewtonMeters   // 936</code></example>
     public Torque ReactionAt(Torque input)
     {
-        double torque = Guard.Check(input, Domains.Torque);
+        double torque = Domains.Torque.Check(input);
         return Si.Torque(WrenchEquations.MultiplierReaction(Output(null, torque), torque));
     }
 
@@ -82,7 +82,7 @@ public sealed class TorqueMultiplier
     /// <example><code>Console.WriteLine(multiplier.DeriveOutputAt(Torque.FromNewtonMeters(260)));</code></example>
     public Derivation DeriveOutputAt(Torque input)
     {
-        double torque = Guard.Check(input, Domains.Torque);
+        double torque = Domains.Torque.Check(input);
         var work = new Derivation("Torque at the output of a multiplier");
         Output(work, torque);
         return work.KeepWhatCounts();
@@ -95,7 +95,7 @@ public sealed class TorqueMultiplier
     /// <example><code>Console.WriteLine(multiplier.DeriveInputFor(Torque.FromNewtonMeters(1150)));</code></example>
     public Derivation DeriveInputFor(Torque output)
     {
-        double torque = Guard.Check(output, Domains.Torque);
+        double torque = Domains.Torque.Check(output);
         var work = new Derivation("Torque at the input of a multiplier");
         Input(work, torque);
         return work.KeepWhatCounts();

@@ -13,7 +13,7 @@ public sealed partial class TorqueWrench
     /// <example><code>Console.WriteLine(wrench.DeriveSettingFor(Torque.FromNewtonMeters(150)));</code></example>
     public Derivation DeriveSettingFor(Torque atFastener)
     {
-        double torque = Guard.Check(atFastener, Domains.Torque);
+        double torque = Domains.Torque.Check(atFastener);
         var work = new Derivation("Wrench setting");
         WrenchEquations.SettingEquation.Step(work, torque, TorqueRatioOf(work));
         return work.KeepWhatCounts();
@@ -26,7 +26,7 @@ public sealed partial class TorqueWrench
     /// <example><code>Console.WriteLine(wrench.DeriveFastenerTorqueAt(Torque.FromNewtonMeters(120)));</code></example>
     public Derivation DeriveFastenerTorqueAt(Torque setting)
     {
-        double torque = Guard.Check(setting, Domains.Torque);
+        double torque = Domains.Torque.Check(setting);
         var work = new Derivation("Torque at the fastener");
         WrenchEquations.FastenerTorqueEquation.Step(work, torque, TorqueRatioOf(work));
         return work.KeepWhatCounts();
@@ -39,7 +39,7 @@ public sealed partial class TorqueWrench
     /// <example><code>Console.WriteLine(wrench.WithCoaxialExtension(bar).DeriveWindUpAt(Torque.FromNewtonMeters(120)));</code></example>
     public Derivation DeriveWindUpAt(Torque torque)
     {
-        double moment = Guard.Check(torque, Domains.Torque);
+        double moment = Domains.Torque.Check(torque);
         var work = new Derivation("Wind-up of the coaxial bars");
         WrenchEquations.WindUpEquation.Step(work, moment, Compliance(work));
         return work.KeepWhatCounts();

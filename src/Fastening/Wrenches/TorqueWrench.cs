@@ -30,7 +30,7 @@ public sealed partial class TorqueWrench
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="leverLength"/> is not positive or beyond its domain.</exception>
     /// <example><code>new TorqueWrench(leverLength: Length.FromMillimeters(400))</code></example>
     public TorqueWrench(Length leverLength)
-        : this(Guard.Check(leverLength, Domains.Length), Angle.Zero, [], [])
+        : this(Domains.Length.Check(leverLength), Angle.Zero, [], [])
     {
     }
 
@@ -90,8 +90,8 @@ public sealed partial class TorqueWrench
     /// <example><code>wrench.WithRange(Torque.FromNewtonMeters(40), Torque.FromNewtonMeters(200))</code></example>
     public TorqueWrench WithRange(Torque minimum, Torque maximum)
     {
-        double low = Guard.Check(minimum, Domains.Torque);
-        if (Guard.Check(maximum, Domains.PositiveTorque) <= low)
+        double low = Domains.Torque.Check(minimum);
+        if (Domains.PositiveTorque.Check(maximum) <= low)
         {
             Guard.RefuseAgainst(nameof(maximum), maximum, $"greater than the minimum, {Guard.ShowToCompare(minimum)}");
         }
@@ -106,7 +106,7 @@ public sealed partial class TorqueWrench
     /// <example><code>wrench.WithResolution(Torque.FromNewtonMeters(0.5))</code></example>
     public TorqueWrench WithResolution(Torque resolution)
     {
-        Guard.Check(resolution, Domains.PositiveTorque);
+        Domains.PositiveTorque.Check(resolution);
         return new TorqueWrench(_lever, _pullOffSquare, _adapters, _extensions, this) { Resolution = resolution };
     }
 
@@ -117,7 +117,7 @@ public sealed partial class TorqueWrench
     /// <example><code>wrench.WithAccuracy(Ratio.FromPercent(4))</code></example>
     public TorqueWrench WithAccuracy(Ratio accuracy)
     {
-        Guard.Check(accuracy, Domains.Accuracy);
+        Domains.Accuracy.Check(accuracy);
         return new TorqueWrench(_lever, _pullOffSquare, _adapters, _extensions, this) { Accuracy = accuracy };
     }
 
@@ -130,7 +130,7 @@ public sealed partial class TorqueWrench
     /// <example><code>new TorqueWrench(Length.FromMillimeters(400)).WithAdapter(Length.FromMillimeters(100), Angle.FromDegrees(45)).TorqueRatio   // 1.177</code></example>
     public TorqueWrench WithAdapter(Length length, Angle angleFromHandle)
     {
-        var adapter = new WrenchAdapter(Guard.Check(length, Domains.LengthOrZero), Guard.Check(angleFromHandle, Domains.Direction));
+        var adapter = new WrenchAdapter(Domains.LengthOrZero.Check(length), Domains.Direction.Check(angleFromHandle));
         var wrench = new TorqueWrench(_lever, _pullOffSquare, [.. _adapters, adapter], _extensions, this);
         if (!RatioDomain.Contains(wrench._ratio))
         {
@@ -156,7 +156,7 @@ public sealed partial class TorqueWrench
     /// <example><code>wrench.WithPullOffSquare(Angle.FromDegrees(12)).TorqueRatio</code></example>
     public TorqueWrench WithPullOffSquare(Angle pullOffSquare)
     {
-        Guard.Check(pullOffSquare, Domains.BelowRightAngle);
+        Domains.BelowRightAngle.Check(pullOffSquare);
         var wrench = new TorqueWrench(_lever, pullOffSquare, _adapters, _extensions, this);
         if (!RatioDomain.Contains(wrench._ratio))
         {
@@ -172,14 +172,14 @@ public sealed partial class TorqueWrench
     /// <returns>The setting, not rounded to the display.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="atFastener"/> is negative or beyond its domain.</exception>
     /// <example><code>wrench.SettingFor(Torque.FromNewtonMeters(150))</code></example>
-    public Torque SettingFor(Torque atFastener) => Si.Torque(WrenchEquations.Setting(Guard.Check(atFastener, Domains.Torque), _ratio));
+    public Torque SettingFor(Torque atFastener) => Si.Torque(WrenchEquations.Setting(Domains.Torque.Check(atFastener), _ratio));
 
     /// <summary>What the fastener gets at a setting or reading of the wrench.</summary>
     /// <param name="setting">Torque at the drive, as the wrench shows it.</param>
     /// <returns>Torque at the fastener.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
     /// <example><code>wrench.FastenerTorqueAt(Torque.FromNewtonMeters(120))</code></example>
-    public Torque FastenerTorqueAt(Torque setting) => Si.Torque(WrenchEquations.FastenerTorque(Guard.Check(setting, Domains.Torque), _ratio));
+    public Torque FastenerTorqueAt(Torque setting) => Si.Torque(WrenchEquations.FastenerTorque(Domains.Torque.Check(setting), _ratio));
 
     /// <summary>The window at the wrench that belongs to a window at the fastener.</summary>
     /// <param name="atFastener">The window wanted at the fastener.</param>
@@ -196,7 +196,7 @@ public sealed partial class TorqueWrench
     /// <example><code>wrench.WithAccuracy(Ratio.FromPercent(4)).DeliveredWindowAt(Torque.FromNewtonMeters(120))</code></example>
     public ToleranceWindow<Torque> DeliveredWindowAt(Torque setting)
     {
-        double atFastener = WrenchEquations.FastenerTorque(Guard.Check(setting, Domains.Torque), _ratio);
+        double atFastener = WrenchEquations.FastenerTorque(Domains.Torque.Check(setting), _ratio);
         double accuracy = StatedAccuracy;
         return ToleranceWindow.FromLimits(Si.Torque(atFastener / (1 + accuracy)), Si.Torque(atFastener), Si.Torque(atFastener / (1 - accuracy)));
     }
@@ -220,7 +220,7 @@ public sealed partial class TorqueWrench
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
     /// <example><code>wrench.WithCoaxialExtension(bar).WindUpAt(Torque.FromNewtonMeters(150))</code></example>
     public Angle WindUpAt(Torque torque) =>
-        Si.AngleFromRadians(WrenchEquations.WindUp(Guard.Check(torque, Domains.Torque), _compliance));
+        Si.AngleFromRadians(WrenchEquations.WindUp(Domains.Torque.Check(torque), _compliance));
 
     /// <summary>Whether a setting suits the wrench: range, display step, hand position, and lengths that are unusual.</summary>
     /// <param name="setting">Torque at the drive.</param>
@@ -229,7 +229,7 @@ public sealed partial class TorqueWrench
     /// <example><code>foreach (string message in wrench.FitOf(Torque.FromNewtonMeters(215)).Messages) Console.WriteLine(message);</code></example>
     public WrenchFit FitOf(Torque setting)
     {
-        Guard.Check(setting, Domains.Torque);
+        Domains.Torque.Check(setting);
         return new WrenchFit(this, setting);
     }
 
@@ -239,7 +239,7 @@ public sealed partial class TorqueWrench
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
     /// <example><code>wrench.SensitivitiesAt(Torque.FromNewtonMeters(120)).PerAdapterAngle[0].NewtonMetersPerRadian</code></example>
     public WrenchSensitivities SensitivitiesAt(Torque setting) =>
-        new(Guard.Check(setting, Domains.Torque), _ratio, _lever, _pull, _adapters);
+        new(Domains.Torque.Check(setting), _ratio, _lever, _pull, _adapters);
 
     internal double StatedAccuracy =>
         Si.Of(Accuracy ?? throw new InvalidOperationException("No accuracy was stated for this wrench; state it with WithAccuracy."));

@@ -7,7 +7,7 @@ namespace Fastening.Internals;
 internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, double uncertainty)
 {
     /// <summary>With the largest accuracy, 50 %, the wrench still delivers a finite torque.</summary>
-    public static readonly Interval CalibrationDomain = new(0, 0.4);
+    public static readonly Domain<Ratio> CalibrationDomain = new(0, 0.4);
 
     private readonly double _ratio = wrench.TorqueRatio;
     private readonly double _least = Math.Max(required.Lower, 0);

@@ -6,24 +6,26 @@ namespace Fastening.Tests.Internals;
 
 /// <summary>
 /// A quantity can hold any finite number of any of its units, and the conversion to SI of the largest ones overflows. The refusal must still be
-/// ours: which argument, its value as entered, what is permitted. Every door of <c>Guard</c>, every unit of its quantity, both signs.
+/// ours: which argument, its value as entered, what is permitted. Every quantity that has a domain, every unit of it, both signs.
 /// </summary>
 public class OverflowTests
 {
     private static readonly double[] Extremes = [double.MaxValue, -double.MaxValue, 1e300, -1e300, 1e251];
 
-    public static TheoryData<Type> Doors => [.. ChecksOfQuantities().Select(check => check.GetParameters()[0].ParameterType)];
+    public static TheoryData<Type> Checked => [.. QuantitiesWithADomain()];
 
     public static TheoryData<Type> Readers => [.. ReadersOfQuantities().Select(reader => reader.GetParameters()[0].ParameterType)];
 
     [Theory]
-    [MemberData(nameof(Doors))]
+    [MemberData(nameof(Checked))]
     public void A_refusal_speaks_our_words_in_every_unit(Type quantity)
     {
-        MethodInfo check = ChecksOfQuantities().Single(method => method.GetParameters()[0].ParameterType == quantity);
+        Type domain = typeof(Domain<>).MakeGenericType(quantity);
+        object fromZeroToOne = Activator.CreateInstance(domain, 0.0, 1.0, false, false)!;
+        MethodInfo check = domain.GetMethod(nameof(Domain<Torque>.Check))!;
         foreach (IQuantity hostile in Hostile(quantity))
         {
-            Exception? thrown = Record.Exception(() => check.Invoke(null, [hostile, new Interval(0, 1), "lever"]));
+            Exception? thrown = Record.Exception(() => check.Invoke(fromZeroToOne, [hostile, "lever"]));
             ArgumentOutOfRangeException refusal = Assert.IsType<ArgumentOutOfRangeException>(Assert.IsType<TargetInvocationException>(thrown).InnerException);
             Assert.Equal("lever", refusal.ParamName);
             Assert.Matches(@"^lever is -?\d(\.\d+)?E\+\d+.*; it must be at least .+ and at most .+\.", refusal.Message);
@@ -67,8 +69,8 @@ public class OverflowTests
         from value in Extremes
         select Quantity.From(value, unit.Value);
 
-    private static IEnumerable<MethodInfo> ChecksOfQuantities() =>
-        typeof(Guard).GetMethods().Where(method => method.Name == nameof(Guard.Check) && typeof(IQuantity).IsAssignableFrom(method.GetParameters()[0].ParameterType));
+    private static IEnumerable<Type> QuantitiesWithADomain() => typeof(Domains).GetFields().Select(field => field.FieldType)
+        .Where(type => type.IsGenericType).Select(type => type.GenericTypeArguments[0]).Distinct();
 
     private static IEnumerable<MethodInfo> ReadersOfQuantities() => typeof(Si).GetMethods().Where(method =>
         method is { Name: nameof(Si.Of), IsGenericMethodDefinition: false } && typeof(IQuantity).IsAssignableFrom(method.GetParameters()[0].ParameterType));

@@ -26,24 +26,24 @@ public class UnitsOfRefusalsTests
             start, Assert.Throws<ArgumentOutOfRangeException>(() => bolt.ElongationAt(Force.FromNewtons(newtons))).Message, StringComparison.Ordinal);
     }
 
-    public static TheoryData<string, Action> EveryOverload => new()
+    public static TheoryData<string, Action> EveryQuantity => new()
     {
-        { "x is -1 in (-25.4 mm); it must be at least 0 mm", () => Guard.Check(Length.FromInches(-1), Domains.LengthOrZero, "x") },
-        { "x is -1 m² (-1000000 mm²); it must be at least 1E-06 mm²", () => Guard.Check(Area.FromSquareMeters(-1), Domains.Area, "x") },
-        { "x is -1 kN·m (-1000 N·m); it must be at least 0 N·m", () => Guard.Check(Torque.FromKilonewtonMeters(-1), Domains.Torque, "x") },
-        { "x is -1 N (-0.001 kN); it must be at least 0 kN", () => Guard.Check(Force.FromNewtons(-1), Domains.Force, "x") },
-        { "x is -1 Pa (-1E-06 MPa); it must be at least 0.001 MPa", () => Guard.Check(Pressure.FromPascals(-1), Domains.Stress, "x") },
-        { "x is -0.5 r (-180°); it must be at least 0°", () => Guard.Check(Angle.FromRevolutions(-0.5), Domains.Rotation, "x") },
-        { "x is -1 m (-60 s); it must be at least 0.0001 s", () => Guard.Check(Duration.FromMinutes(-1), Domains.Duration, "x") },
-        { "x is -10 rpm (-60 °/s); it must be at least", () => Guard.Check(RotationalSpeed.FromRevolutionsPerMinute(-10), Domains.RotationRate, "x") },
-        { "x is -25 %; it must be at least 0 % and at most 100 %", () => Guard.Check(Ratio.FromDecimalFractions(-0.25), Domains.Share, "x") },
-        { "x is 9°F⁻¹ (16.2 1/K); it must be at least -0.001 1/K", () => Guard.Check(CoefficientOfThermalExpansion.FromPerDegreeFahrenheit(9), Domains.ThermalExpansion, "x") },
-        { "x is -900 ∆°F (-500 K); it must be at least -300 K", () => Guard.Check(TemperatureDelta.FromDegreesFahrenheit(-900), Domains.TemperatureChange, "x") },
+        { "x is -1 in (-25.4 mm); it must be at least 0 mm", () => Domains.LengthOrZero.Check(Length.FromInches(-1), "x") },
+        { "x is -1 m² (-1000000 mm²); it must be at least 1E-06 mm²", () => Domains.Area.Check(Area.FromSquareMeters(-1), "x") },
+        { "x is -1 kN·m (-1000 N·m); it must be at least 0 N·m", () => Domains.Torque.Check(Torque.FromKilonewtonMeters(-1), "x") },
+        { "x is -1 N (-0.001 kN); it must be at least 0 kN", () => Domains.Force.Check(Force.FromNewtons(-1), "x") },
+        { "x is -1 Pa (-1E-06 MPa); it must be at least 0.001 MPa", () => Domains.Stress.Check(Pressure.FromPascals(-1), "x") },
+        { "x is -0.5 r (-180°); it must be at least 0°", () => Domains.Rotation.Check(Angle.FromRevolutions(-0.5), "x") },
+        { "x is -1 m (-60 s); it must be at least 0.0001 s", () => Domains.Duration.Check(Duration.FromMinutes(-1), "x") },
+        { "x is -10 rpm (-60 °/s); it must be at least", () => Domains.RotationRate.Check(RotationalSpeed.FromRevolutionsPerMinute(-10), "x") },
+        { "x is -25 %; it must be at least 0 % and at most 100 %", () => Domains.Share.Check(Ratio.FromDecimalFractions(-0.25), "x") },
+        { "x is 9°F⁻¹ (16.2 1/K); it must be at least -0.001 1/K", () => Domains.ThermalExpansion.Check(CoefficientOfThermalExpansion.FromPerDegreeFahrenheit(9), "x") },
+        { "x is -900 ∆°F (-500 K); it must be at least -300 K", () => Domains.TemperatureChange.Check(TemperatureDelta.FromDegreesFahrenheit(-900), "x") },
     };
 
     [Theory]
-    [MemberData(nameof(EveryOverload))]
-    public void Every_overload_shows_the_value_in_the_unit_of_its_bounds(string start, Action check) =>
+    [MemberData(nameof(EveryQuantity))]
+    public void Every_quantity_shows_its_value_in_the_unit_of_its_bounds(string start, Action check) =>
         Assert.StartsWith(start, Assert.Throws<ArgumentOutOfRangeException>(check).Message, StringComparison.Ordinal);
 
     [Fact]
