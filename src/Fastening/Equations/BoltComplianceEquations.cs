@@ -12,7 +12,7 @@ public static class BoltComplianceEquations
         SectionResilience, "bolt.section-resilience", Symbols.SectionResilience, "l_i/(E_Y*A_i)", "VDI 2230-1:2015 §5.1.1 (from memory); Hooke's law",
         Symbols.SectionLength, Symbols.YoungsModulus, Symbols.BoltSectionArea);
 
-    /// <summary>Length that stands for head, engaged thread or nut.</summary>
+    /// <summary>Substitute length of head, engaged thread or nut.</summary>
     public static double SubstitutionLength(double c_l, double d) => c_l * d;
 
     /// <summary>l_i = c_l d: 0.5 hexagon head, 0.4 socket head, 0.5 engaged thread, 0.4 nut, 0.33 tapped part.</summary>

@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text;
+using Fastening.Internals;
 
 namespace Fastening.Equations;
 
@@ -67,7 +67,7 @@ public sealed class Derivation
         return text.Append("\\end{aligned}\n").ToString();
     }
 
-    private static string Number(int index) => (index + 1).ToString(CultureInfo.InvariantCulture);
+    private static string Number(int index) => Print.Number(index + 1);
 
     /// <summary>
     /// Leaves out the steps on which the answer does not rest. A step counts when its result went, bit for bit, into a later step that counts.

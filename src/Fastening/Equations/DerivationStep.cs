@@ -1,4 +1,4 @@
-using System.Globalization;
+using Fastening.Internals;
 
 namespace Fastening.Equations;
 
@@ -16,10 +16,10 @@ public sealed class DerivationStep
     /// <summary>The equation that was used.</summary>
     public Equation Equation { get; }
 
-    /// <summary>The values that went in, in SI units, in the order of <see cref="Equation.Inputs"/>.</summary>
+    /// <summary>The input values, in SI units, in the order of <see cref="Equation.Inputs"/>.</summary>
     public IReadOnlyList<double> Inputs { get; }
 
-    /// <summary>The value that came out, in the SI unit of <see cref="Equation.Result"/>.</summary>
+    /// <summary>The result, in the SI unit of <see cref="Equation.Result"/>.</summary>
     public double Result { get; }
 
     /// <summary>The right-hand side with numbers in shop units: <c>2.1 N·m/kN·60 kN + 0 N·m</c>.</summary>
@@ -47,17 +47,16 @@ public sealed class DerivationStep
 
     private static string Format(SymbolUnit unit, double si, bool latex)
     {
-        string number = unit.ToShop(si).ToString("G6", CultureInfo.InvariantCulture);
-        if (latex) return LatexNumber(number) + LatexUnit(unit.Shop);
-        return unit.Shop.Length == 0 ? number : unit.Shop == "°" ? number + "°" : number + " " + unit.Shop;
+        double shop = unit.ToShop(si);
+        return latex ? LatexNumber(Print.Number(shop, "", "G6")) + LatexUnit(unit.Shop) : Print.Number(shop, unit.Shop, "G6");
     }
 
     private static string LatexNumber(string number)
     {
         string[] parts = number.Split('E');
-        return parts.Length == 1
-            ? number
-            : parts[0] + @" \times 10^{" + int.Parse(parts[1], CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture) + "}";
+        if (parts.Length == 1) return number;
+        string sign = parts[1][0] == '-' ? "-" : "";
+        return parts[0] + @" \times 10^{" + sign + parts[1].TrimStart('+', '-', '0') + "}";
     }
 
     private static string LatexUnit(string unit) => unit.Length == 0

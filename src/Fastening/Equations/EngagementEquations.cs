@@ -92,7 +92,7 @@ public static class EngagementEquations
     /// <exception cref="ArgumentOutOfRangeException">The nut is narrower than 1.4 d: nothing is published.</exception>
     public static double NutDilationFactor(double s_w, double d)
     {
-        if (!(s_w / d >= NarrowestNut * (1 - Tolerance.Widening))) Guard.RefuseAgainst(nameof(s_w), s_w / d, "at least 1.4 diameters");
+        if (!Tolerance.IsAtLeast(s_w / d, NarrowestNut)) Guard.RefuseAgainst(nameof(s_w), s_w / d, "at least 1.4 diameters");
         double width = Math.Min(s_w / d, 1.9);
         return 3.8 * width - width * width - 2.61;
     }

@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>
 /// Computes an equation and, when work is to be shown, writes it down. A model runs one sequence of steps: with null while it is
-/// being built, with a derivation when asked to explain itself. There is no second copy of a formula to disagree with the first.
+/// being built, with a derivation when the work is wanted. So each formula exists once.
 /// </summary>
 internal static class EquationSteps
 {

@@ -44,7 +44,7 @@ public static class GaugeEquations
     public static Equation<Func<double, double, double>> TotalVariationEquation { get; } = Equation.Define(
         TotalVariation, "gauge.total-variation", Symbols.TotalVariation, "sqrt(GRR*GRR + PV*PV)", Source, Symbols.GaugeVariation, Symbols.PartVariation);
 
-    /// <summary>Categories that the gauge can tell apart, not yet cut to a whole number.</summary>
+    /// <summary>Categories that the gauge can distinguish, not yet cut to a whole number.</summary>
     public static double DistinctCategories(double PV, double GRR) => 1.41 * PV / GRR;
 
     /// <summary>n_dc = 1.41 PV/GRR.</summary>

@@ -47,7 +47,7 @@ public static class GuaranteeEquations
         LargestDeviation, "guarantee.largest-deviation", Symbols.LargestDeviation, "min(M_w*rho/M_lo - 1, 1 - M_w*rho/M_hi)", "derived",
         Symbols.WrenchTorque, Symbols.LeastFastenerTorque, Symbols.GreatestFastenerTorque, Symbols.TorqueRatio);
 
-    /// <summary>The setting that bears the largest deviation.</summary>
+    /// <summary>The setting with the largest permitted deviation.</summary>
     public static double MostTolerantSetting(double M_lo, double M_hi, double rho) => 2 * M_lo * M_hi / ((M_lo + M_hi) * rho);
 
     /// <summary>M_w = 2 M_lo M_hi/((M_lo + M_hi) ρ): the harmonic mean.</summary>

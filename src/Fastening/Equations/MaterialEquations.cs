@@ -12,7 +12,7 @@ public static class MaterialEquations
         UltimateLoad, "material.ultimate-load", Symbols.UltimateLoad, "R_m*A_s", "ISO 898-1:2013, minimum ultimate tensile loads",
         Symbols.TensileStrength, Symbols.StressArea);
 
-    /// <summary>Proof load: the load that the bolt bears without permanent set.</summary>
+    /// <summary>Proof load: the load that the bolt carries without permanent set.</summary>
     public static double ProofLoad(double S_p, double A_s) => S_p * A_s;
 
     /// <summary>F_p = S_p A_s.</summary>

@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-/// <summary>What a reader of power-screw textbooks asks of a thread: efficiency, and the friction at which it holds.</summary>
+/// <summary>Efficiency of a power screw, and the friction at which it is self-locking.</summary>
 public static class PowerScrewEquations
 {
     /// <summary>Efficiency: the torque that would do without friction over the torque that is needed, collar included, prevailing torque not.</summary>

@@ -4,7 +4,7 @@ namespace Fastening.Equations;
 /// <remarks>SI doubles in and out, no checks. None is a default.</remarks>
 public static class PublishedPreloadEquations
 {
-    /// <summary>Recommended preload of a joint that is to be taken apart and its bolts used again.</summary>
+    /// <summary>Recommended preload of a joint that is to be dismantled and its bolts used again.</summary>
     public static double ReusableJoint(double F_p) => 0.75 * F_p;
 
     /// <summary>F = 0.75 F_p.</summary>

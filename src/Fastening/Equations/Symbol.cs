@@ -21,7 +21,7 @@ public sealed class Symbol
     /// <summary>SI unit, shop unit and dimension.</summary>
     public SymbolUnit Unit { get; }
 
-    /// <summary>What it stands for, in the field's terms.</summary>
+    /// <summary>What it means, in the field's terms.</summary>
     public string Meaning { get; }
 
     /// <summary>Least permitted value, in the SI unit.</summary>

@@ -11,7 +11,7 @@ public static partial class Symbols
     /// <summary>Cross-section of a section of the bolt.</summary>
     public static Symbol BoltSectionArea { get; } = new("A_i", SymbolUnit.Area, "cross-section of the section", 3e-7, 0.03);
 
-    /// <summary>Length of a part of the bolt that stands for head, nut or engaged thread, per nominal diameter.</summary>
+    /// <summary>Length of a part of the bolt that replaces head, nut or engaged thread in the calculation, per nominal diameter.</summary>
     public static Symbol SubstitutionFactor { get; } = new("c_l", SymbolUnit.Ratio, "substitution length per nominal diameter", 0.2, 0.6);
 
     /// <summary>Nominal cross-section of the bolt.</summary>
@@ -56,7 +56,7 @@ public static partial class Symbols
     /// <summary>Elongation of the bolt.</summary>
     public static Symbol Elongation { get; } = new("f_S", SymbolUnit.Length, "elongation of the bolt", 0, 0.1);
 
-    /// <summary>Diameter on which head or nut bears: where the deformation cone begins.</summary>
+    /// <summary>Bearing diameter of head or nut: where the deformation cone begins.</summary>
     public static Symbol ConeBearingDiameter { get; } = new("d_W", SymbolUnit.Length, "outer diameter of the bearing face", 2e-3, 0.4);
 
     /// <summary>Hole in the clamped parts.</summary>

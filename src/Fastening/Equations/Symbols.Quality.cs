@@ -24,10 +24,10 @@ public static partial class Symbols
     public static Symbol PotentialIndex { get; } = new("C_p", SymbolUnit.Ratio, "width of the window over six standard deviations", -1e6, 1e6);
 
     /// <summary>Index against the upper limit.</summary>
-    public static Symbol UpperIndex { get; } = new("C_pu", SymbolUnit.Ratio, "room below the upper limit over three standard deviations", -1e6, 1e6);
+    public static Symbol UpperIndex { get; } = new("C_pu", SymbolUnit.Ratio, "distance of the mean below the upper limit over three standard deviations", -1e6, 1e6);
 
     /// <summary>Index against the lower limit.</summary>
-    public static Symbol LowerIndex { get; } = new("C_pl", SymbolUnit.Ratio, "room above the lower limit over three standard deviations", -1e6, 1e6);
+    public static Symbol LowerIndex { get; } = new("C_pl", SymbolUnit.Ratio, "distance of the mean above the lower limit over three standard deviations", -1e6, 1e6);
 
     /// <summary>The smaller of the indices against the limits.</summary>
     public static Symbol LeastIndex { get; } = new("C_pk", SymbolUnit.Ratio, "the smaller of the indices against the limits", -1e3, 1e3);
@@ -119,6 +119,6 @@ public static partial class Symbols
     /// <summary>Total variation of the study.</summary>
     public static Symbol TotalVariation { get; } = new("TV", SymbolUnit.Ratio, "total variation of the study, as a standard deviation", 1e-3, 1e4);
 
-    /// <summary>Number of categories that the gauge can tell apart, before it is cut to a whole number.</summary>
-    public static Symbol DistinctCategories { get; } = new("n_dc", SymbolUnit.Ratio, "categories that the gauge can tell apart, not yet whole", 0, 1e9);
+    /// <summary>Number of categories that the gauge can distinguish, before it is cut to a whole number.</summary>
+    public static Symbol DistinctCategories { get; } = new("n_dc", SymbolUnit.Ratio, "categories that the gauge can distinguish, not yet whole", 0, 1e9);
 }

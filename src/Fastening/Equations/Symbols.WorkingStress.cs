@@ -29,11 +29,11 @@ public static partial class Symbols
     /// <summary>Force that can be borne, or is there.</summary>
     public static Symbol ForceCapacity { get; } = new("F_cap", SymbolUnit.Force, "force that can be borne, or is there", 0, 1e8);
 
-    /// <summary>Force that is asked for.</summary>
-    public static Symbol ForceDemand { get; } = new("F_dem", SymbolUnit.Force, "force that is asked for", 1e-3, 1e8);
+    /// <summary>Required force.</summary>
+    public static Symbol ForceDemand { get; } = new("F_dem", SymbolUnit.Force, "required force", 1e-3, 1e8);
 
-    /// <summary>Safety: force that is there over force asked for.</summary>
-    public static Symbol ForceSafety { get; } = new("S_F", SymbolUnit.Ratio, "safety: force that is there over force asked for", 0, 1e12);
+    /// <summary>Safety factor: available over required force.</summary>
+    public static Symbol ForceSafety { get; } = new("S_F", SymbolUnit.Ratio, "safety factor: available over required force", 0, 1e12);
 
     /// <summary>Permitted stress.</summary>
     public static Symbol StressCapacity { get; } = new("sigma_cap", SymbolUnit.Stress, "permitted stress", 1e3, 1e11);

@@ -44,7 +44,7 @@ public static class WorkingStressEquations
         GreatestBoltForce, "joint.greatest-bolt-force", Symbols.GreatestBoltForce, "max(F_M, F_S)", "VDI 2230-1:2015 §5.5.4 (R10, from memory)",
         Symbols.AssemblyPreload, Symbols.BoltForce);
 
-    /// <summary>Safety of a force against what bears it.</summary>
+    /// <summary>Safety factor: available over required force.</summary>
     public static double ForceSafety(double F_cap, double F_dem) => F_cap / F_dem;
 
     /// <summary>S_F = F_cap/F_dem.</summary>

@@ -33,8 +33,8 @@ internal abstract class BearingContact
 
         public Ring UnderUniformPressure() => new(outer, inner, includedAngle, uniformPressure: true);
 
-        public override string ToString() => FormattableString.Invariant(
-            $"{(includedAngle == 180 ? "flat ring" : FormattableString.Invariant($"{includedAngle:0.##}° cone"))} {Millimeters(inner)} to {Millimeters(outer)} mm{(uniformPressure ? ", uniform pressure" : "")}");
+        public override string ToString() => Print.Text(
+            $"{(includedAngle == 180 ? "flat ring" : Print.Text($"{includedAngle:0.##}° cone"))} {Print.Range(Si.Length(inner), Si.Length(outer), "0.###", " to ")}{(uniformPressure ? ", uniform pressure" : "")}");
     }
 
     /// <summary>A ball touching along a circle, on the cone tangent to it there.</summary>
@@ -46,7 +46,7 @@ internal abstract class BearingContact
 
         public override double SeatAngle(Derivation? work) => TorqueEquations.SphereSeatAngleEquation.Step(work, sphereRadius, diameter);
 
-        public override string ToString() => $"sphere of radius {Millimeters(sphereRadius)} mm touching at {Millimeters(diameter)} mm";
+        public override string ToString() => Print.Text($"sphere of radius {Si.Length(sphereRadius):0.###} touching at {Si.Length(diameter):0.###}");
     }
 
     /// <summary>A flat surface of which only the effective diameter is known.</summary>
@@ -54,7 +54,7 @@ internal abstract class BearingContact
     {
         public override double Diameter(Derivation? work) => diameter;
 
-        public override string ToString() => $"effective diameter {Millimeters(diameter)} mm";
+        public override string ToString() => Print.Text($"effective diameter {Si.Length(diameter):0.###}");
     }
 
     /// <summary>The textbook collar of a bolt, in proportion to its nominal diameter.</summary>
@@ -62,8 +62,6 @@ internal abstract class BearingContact
     {
         public override double Diameter(Derivation? work) => TorqueEquations.TextbookBearingDiameterEquation.Step(work, nominalDiameter);
 
-        public override string ToString() => $"effective diameter {Millimeters(Diameter(null))} mm (1.25 d)";
+        public override string ToString() => Print.Text($"effective diameter {Si.Length(Diameter(null)):0.###} (1.25 d)");
     }
-
-    private static string Millimeters(double meters) => FormattableString.Invariant($"{meters * 1e3:0.###}");
 }

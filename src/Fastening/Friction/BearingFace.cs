@@ -91,5 +91,5 @@ internal sealed class BearingFace
         table.Find(thread, column) ?? throw new ArgumentException($"{lack} for {thread}; {GiveTheRing}.", parameter);
 
     private static ArgumentOutOfRangeException Unknown(string name, int value, string permitted) =>
-        new(name, FormattableString.Invariant($"{name} is {value}; it must be {permitted}."));
+        new(name, Print.Text($"{name} is {value}; it must be {permitted}."));
 }

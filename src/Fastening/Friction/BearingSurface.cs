@@ -8,7 +8,7 @@ namespace Fastening;
 /// <remarks>
 /// Outer is the smaller outer, inner the larger inner diameter of everything in contact: washer face, countersink of the nut, hole or
 /// washer. For a cone both are projected on the plane square to the axis. The effective diameter of a ring is the mean (uniform wear; ISO 16047,
-/// VDI 2230) unless <see cref="WithUniformPressure"/> or the convention of a model asks for another (JIS, Machinery's Handbook, Shigley); one that
+/// VDI 2230) unless <see cref="WithUniformPressure"/> or the convention of a model requires another (JIS, Machinery's Handbook, Shigley); one that
 /// was stated is kept under every convention. The transition between head and shank
 /// (d_a of ISO 4014) is not counted, as in the formula of ISO 16047:2005 (from memory) and in the tables of VDI 2230: its greatest value
 /// lies 0.2 to 1 mm above the medium hole. Where it matters, in a fine hole, state it with <see cref="WithHole(Length)"/>.

@@ -39,5 +39,5 @@ public sealed class FrictionCoefficients
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"µ_th {Thread:0.####}, µ_b {Bearing:0.####}{PlausibilityRemark.Mention(Remarks)}");
+    public override string ToString() => Print.Text($"µ_th {Thread:0.####}, µ_b {Bearing:0.####}{PlausibilityRemark.Mention(Remarks)}");
 }

@@ -19,8 +19,8 @@ public sealed class FrictionRange
     {
         Low = Guard.NotNull(low);
         High = Guard.NotNull(high);
-        if (high.Thread < low.Thread) Guard.RefuseAgainst(nameof(high), high.Thread, FormattableString.Invariant($"at least the low thread friction, {low.Thread}"));
-        if (high.Bearing < low.Bearing) Guard.RefuseAgainst(nameof(high), high.Bearing, FormattableString.Invariant($"at least the low bearing friction, {low.Bearing}"));
+        if (high.Thread < low.Thread) Guard.RefuseAgainst(nameof(high), high.Thread, Print.Text($"at least the low thread friction, {low.Thread}"));
+        if (high.Bearing < low.Bearing) Guard.RefuseAgainst(nameof(high), high.Bearing, Print.Text($"at least the low bearing friction, {low.Bearing}"));
     }
 
     /// <summary>The lowest coefficients.</summary>
@@ -33,6 +33,6 @@ public sealed class FrictionRange
     public IReadOnlyList<PlausibilityRemark> Remarks => PlausibilityRemark.Join(Low.Remarks, High.Remarks);
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Print.Text(
         $"µ_th {Low.Thread:0.####}…{High.Thread:0.####}, µ_b {Low.Bearing:0.####}…{High.Bearing:0.####}{PlausibilityRemark.Mention(Remarks)}");
 }

@@ -47,9 +47,9 @@ public sealed class PublishedFriction
     public FrictionRange ToRange() => new(
         FrictionCoefficients.Uniform(Low),
         FrictionCoefficients.Uniform(High ?? throw new InvalidOperationException(
-            FormattableString.Invariant($"{Source}, {Condition}: open above {Low}; the highest coefficient must come from a test."))));
+            Print.Text($"{Source}, {Condition}: open above {Low}; the highest coefficient must come from a test."))));
 
     /// <inheritdoc />
     public override string ToString() =>
-        FormattableString.Invariant($"{Condition}: µ {Low:0.##}{(High is double high ? FormattableString.Invariant($"…{high:0.##}") : " and more")} ({Source}, {Confidence})");
+        Print.Text($"{Condition}: µ {Low:0.##}{(High is double high ? Print.Text($"…{high:0.##}") : " and more")} ({Source}, {Confidence})");
 }

@@ -45,5 +45,5 @@ public sealed class PublishedNutFactor
 
     /// <inheritdoc />
     public override string ToString() =>
-        FormattableString.Invariant($"{Condition}: K {Low:0.##}{(IsSingleValue ? "" : FormattableString.Invariant($"…{High:0.##}"))} ({Source}, {Confidence})");
+        Print.Text($"{Condition}: K {Low:0.##}{(IsSingleValue ? "" : Print.Text($"…{High:0.##}"))} ({Source}, {Confidence})");
 }

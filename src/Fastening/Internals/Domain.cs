@@ -33,7 +33,7 @@ internal readonly struct Domain<T>(double low, double high, bool lowOpen = false
         double fraction = Check(value, name);
         if (fraction > 0 && fraction < leastPercent / 100)
         {
-            Guard.RefuseAgainst(name, value, FormattableString.Invariant($"0 %, or at least {leastPercent:0.###} %: less looks like a fraction typed for a percentage"));
+            Guard.RefuseAgainst(name, value, Print.Text($"0 %, or at least {leastPercent:0.###} %: less looks like a fraction typed for a percentage"));
         }
 
         return fraction;

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using System.Runtime.CompilerServices;
 using UnitsNet;
 
@@ -31,30 +30,13 @@ internal static class Guard
     {
         string given = Show(value);
         if (!Si.IsConvertible((double)value.Value)) return given;
-        (double number, string unit) = InUnitOfBounds(value);
-        bool same = unit.Length == 0 || double.IsInfinity(number) || Math.Abs(number - (double)value.Value) <= 1e-9 * Math.Abs(number);
-        return same ? given : $"{given} ({Interval.Format(number, unit)})";
+        if (ShopScale.Of(value) is not ShopScale scale) return given;
+        double number = scale.Number(value);
+        bool same = double.IsInfinity(number) || Math.Abs(number - (double)value.Value) <= 1e-9 * Math.Abs(number);
+        return same ? given : $"{given} ({Print.Number(number, scale.Unit)})";
     }
 
-    // Without the commas that a quantity puts between thousands: half the world reads 1,062 as a little more than one.
-    public static string Show(IQuantity value) =>
-        $"{((double)value.Value).ToString("G6", CultureInfo.InvariantCulture)} {value.ToString("a", CultureInfo.InvariantCulture)}".Replace(" °", "°").Replace("°C", " °C");
+    public static string Show(IQuantity value) => Print.AsGiven(value);
 
-    private static (double Number, string Unit) InUnitOfBounds(IQuantity value) => value switch
-    {
-        Length length => (Si.Millimeters(length), "mm"),
-        Torque torque => (Si.Of(torque), "N·m"),
-        Force force => (Si.Of(force) * 1e-3, "kN"),
-        Pressure pressure => (Si.Of(pressure) * 1e-6, "MPa"),
-        Angle angle => (Si.Of(angle), "°"),
-        Duration duration => (Si.Of(duration), "s"),
-        Area area => (Si.Of(area) * 1e6, "mm²"),
-        RotationalSpeed rate => (Si.Of(rate), "°/s"),
-        CoefficientOfThermalExpansion expansion => (Si.Of(expansion), "1/K"),
-        TemperatureDelta change => (Si.Of(change), "K"),
-        ForcePerLength stiffness => (Si.Of(stiffness) * 1e-6, "kN/mm"),
-        _ => (0, ""),
-    };
-
-    public static string Show(double value) => Interval.Format(value, "");
+    public static string Show(double value) => Print.Number(value);
 }

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using System.Runtime.CompilerServices;
 
 namespace Fastening.Internals;
@@ -27,17 +26,13 @@ internal readonly struct Interval(double low, double high, bool lowOpen = false,
 
     /// <summary>The interval in words, each bound multiplied by <paramref name="scale"/> and followed by <paramref name="unit"/>.</summary>
     public string Describe(double scale, string unit) =>
-        $"{(_least > Low ? "greater than" : "at least")} {Format(Low * scale, unit)} and {(_greatest < High ? "less than" : "at most")} {Format(High * scale, unit)}";
+        $"{(_least > Low ? "greater than" : "at least")} {Print.Number(Low * scale, unit)} and {(_greatest < High ? "less than" : "at most")} {Print.Number(High * scale, unit)}";
 
-    public static string Format(double value, string unit)
-    {
-        string text = Math.Abs(value) is >= 1e-4 and < 1e12 ? value.ToString("0.######", CultureInfo.InvariantCulture) : value.ToString("G6", CultureInfo.InvariantCulture);
-        return unit.Length == 0 || unit == "°" ? text + unit : text + " " + unit;
-    }
+    public static string Format(double value, string unit) => Print.Number(value, unit);
 
     [DoesNotReturn]
     private void Refuse(double value, string unit, string name) =>
-        throw new ArgumentOutOfRangeException(name, $"{name} is {Format(value, unit)}; it must be {Describe(1, unit)}.");
+        throw new ArgumentOutOfRangeException(name, $"{name} is {Print.Number(value, unit)}; it must be {Describe(1, unit)}.");
 
     private static double NextUp(double value)
     {

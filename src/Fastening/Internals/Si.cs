@@ -28,6 +28,7 @@ internal static class Si
     public static double Of(TorquePerLength value) => IsConvertible(value.Value) ? value.NewtonMetersPerMeter : Beyond(value.Value);
     public static double Of(RotationalStiffness value) => IsConvertible(value.Value) ? value.NewtonMetersPerRadian : Beyond(value.Value);
     public static double Of(ForcePerLength value) => IsConvertible(value.Value) ? value.NewtonsPerMeter : Beyond(value.Value);
+    public static double Of(Energy value) => IsConvertible(value.Value) ? value.Joules : Beyond(value.Value);
     public static double Of(TemperatureDelta value) => IsConvertible(value.Value) ? value.Kelvins : Beyond(value.Value);
 
     /// <summary>In degrees Celsius, the unit of every table of the trade and exact there.</summary>

@@ -63,7 +63,7 @@ public sealed partial class BoltCompliance
     /// <param name="threadedLength">Threaded length, at most <paramref name="length"/>.</param>
     /// <param name="grip">Thickness of everything clamped; with a tapped part, the effective one of <see cref="TappedGrip"/>.</param>
     /// <param name="material">Material of the bolt.</param>
-    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <param name="basis">Stress area; exact by default.</param>
     /// <returns>The bolt.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> or <paramref name="material"/> is null.</exception>
     /// <exception cref="ArgumentException">The thread has no tabulated area.</exception>

@@ -64,7 +64,7 @@ public sealed class BoltSection
     /// <summary>Free thread on the stress area, as the textbooks count it.</summary>
     /// <param name="length">Its length.</param>
     /// <param name="thread">The thread.</param>
-    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <param name="basis">Stress area; exact by default.</param>
     /// <returns>The section, of the bolt's material.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentException">The thread has no tabulated area.</exception>

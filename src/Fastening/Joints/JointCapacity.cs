@@ -82,7 +82,7 @@ public sealed class JointCapacity
     /// <param name="residualTorsion">
     /// Share k_τ of the torsion of tightening that stays: 50 % by VDI 2230-1:2015 (from memory), 100 % while tightening, 0 % when tensioned.
     /// </param>
-    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>

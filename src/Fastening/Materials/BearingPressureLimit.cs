@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>The pressure that a clamped material bears under head, nut or washer before it creeps: p_G of VDI 2230.</summary>
+/// <summary>The pressure that a clamped material carries under head, nut or washer before it creeps: p_G of VDI 2230.</summary>
 /// <remarks>
 /// Two editions stand side by side and differ for the same material; none is preferred. Read in a table that reproduces both, not in the
 /// guideline; the 2015 edition is not here.
@@ -52,7 +52,7 @@ public sealed class BearingPressureLimit
 
     /// <inheritdoc />
     public override string ToString() =>
-        FormattableString.Invariant($"{Material}: {Limit.Megapascals:0.#} MPa ({Edition}{(IsUnverified ? ", unverified there" : "")})");
+        Print.Text($"{Material}: {Limit:0.#} ({Edition}{(IsUnverified ? ", unverified there" : "")})");
 
     private static class Tables
     {

@@ -88,7 +88,7 @@ public sealed class BoltGrade
                 StrengthTable.SourceOf(row, row["source"])));
     }
 
-    /// <summary>With and without the organisation; SAE alone stands for SAE J429.</summary>
+    /// <summary>With and without the organisation; SAE alone means SAE J429.</summary>
     private static IEnumerable<string> Spellings(string designation)
     {
         yield return designation;

@@ -200,9 +200,9 @@ public sealed class BoltStrength
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"R_m {TensileStrength.Megapascals:0.###} MPa, R_p {YieldStrength.Megapascals:0.###} MPa")
-        + (ProofLoadStress is Pressure proof ? FormattableString.Invariant($", S_p {proof.Megapascals:0.###} MPa") : "");
+    public override string ToString() => Print.Text(
+        $"R_m {TensileStrength:0.###}, R_p {YieldStrength:0.###}")
+        + (ProofLoadStress is Pressure proof ? Print.Text($", S_p {proof:0.###}") : "");
 
     /// <summary>Refuses another size than the one looked up.</summary>
     internal BoltStrength RequireFor(ScrewThread thread, string name)

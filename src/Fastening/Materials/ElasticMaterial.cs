@@ -158,8 +158,8 @@ public sealed class ElasticMaterial
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Name}: E {YoungsModulus.Gigapascals:0.###} GPa, ν {PoissonRatio:0.###}")
-        + (ThermalExpansion is CoefficientOfThermalExpansion alpha ? FormattableString.Invariant($", α {alpha.PpmPerKelvin:0.###}e-6/K") : "");
+    public override string ToString() => Print.Text($"{Name}: E {YoungsModulus.Gigapascals:0.###} GPa, ν {PoissonRatio:0.###}")
+        + (ThermalExpansion is CoefficientOfThermalExpansion alpha ? Print.Text($", α {alpha.PpmPerKelvin:0.###}e-6/K") : "");
 
     private static CoefficientOfThermalExpansion Expansion(DataRow row, string column) => CoefficientOfThermalExpansion.FromPpmPerKelvin(row.Number(column));
 

@@ -62,7 +62,7 @@ public sealed class HotStrength
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"R_p {YieldSi / 1e6:0.#} MPa at {Celsius:0.#} °C, short time, relaxation not included");
+    public override string ToString() => Print.Text($"R_p {Si.Pressure(YieldSi):0.#} at {Celsius:0.#} °C, short time, relaxation not included");
 
     internal double YieldOf(Derivation? work) => _table is null || work is null ? YieldSi : _table.YieldAt(work, Celsius);
 }

@@ -5,8 +5,6 @@ namespace Fastening;
 /// <summary>The strengths of one class or grade by size, as its standard lists them: each band begins where the one before it ends.</summary>
 internal sealed class StrengthTable
 {
-    private const double AsInput = 1e-12;
-
     private readonly string _name;
     private readonly StrengthBand[] _bands;
     private readonly HotStrengthTable? _hot;
@@ -33,7 +31,7 @@ internal sealed class StrengthTable
         : $"{source}; {row["confidence"]}";
 
     private static bool Covers(StrengthBand band, ScrewThread thread) =>
-        thread.Profile == band.Profile && thread.Diameter >= band.Least * (1 - AsInput) && thread.Diameter <= band.Greatest * (1 + AsInput);
+        thread.Profile == band.Profile && Tolerance.IsAtLeast(thread.Diameter, band.Least) && Tolerance.IsAtMost(thread.Diameter, band.Greatest);
 
     private string Describe(ThreadProfile profile) =>
         $"{(profile == ThreadProfile.IsoMetric ? "ISO metric" : "unified")} threads {Array.FindLast(_bands, band => band.Profile == profile)!.Sizes}";

@@ -3,7 +3,7 @@ using Fastening.Internals;
 namespace Fastening;
 
 /// <summary>A value that is possible but outside the range in which such values are published: calculated with, and remarked.</summary>
-/// <remarks>A slipped decimal or a wrong unit often looks like this. The remark does not say that the value is wrong: check where it comes from.</remarks>
+/// <remarks>A slipped decimal or a wrong unit often looks like this. The value need not be wrong: check its origin.</remarks>
 /// <example><code>foreach (PlausibilityRemark remark in new FrictionCoefficients(thread: 1.2, bearing: 0.10).Remarks) Console.WriteLine(remark);
 /// // thread friction 1.2 is outside 0.04 to 0.45 (VDI 2230-1:2015 Table A5 …)</code></example>
 public sealed class PlausibilityRemark
@@ -36,11 +36,11 @@ public sealed class PlausibilityRemark
 
     /// <inheritdoc />
     public override string ToString() =>
-        $"{Brief} is outside {Interval.Format(Low, "")} to {Interval.Format(High, Unit)} ({Source}); check it";
+        $"{Brief} is outside {Print.Number(Low)} to {Print.Number(High, Unit)} ({Source}); check it";
 
-    internal string Brief => $"{_range.Name} {Interval.Format(Value, Unit)}";
+    internal string Brief => $"{_range.Name} {Print.Number(Value, Unit)}";
 
-    /// <summary>What the text of an object says of its remarks; nothing when there are none.</summary>
+    /// <summary>The remarks as part of the text of an object; empty when there are none.</summary>
     internal static string Mention(IReadOnlyList<PlausibilityRemark> remarks) =>
         remarks.Count == 0 ? "" : $" [unusual: {string.Join(", ", remarks.Select(remark => remark.Brief))}]";
 

@@ -79,7 +79,7 @@ public static class GaugeStudy
         string unit = Si.BaseUnit<TQuantity>();
         throw new ArgumentOutOfRangeException(
             name,
-            $"{name} is a study with a repeatability of {Interval.Format(repeatability, unit)}; it must be {Domains.StandardDeviation.Describe(1, unit)}."
+            $"{name} is a study with a repeatability of {Print.Number(repeatability, unit)}; it must be {Domains.StandardDeviation.Describe(1, unit)}."
                 + (repeatability == 0 ? " No trial differs from another of the same part by the same appraiser: the gauge shows steps too coarse for a study." : ""));
     }
 

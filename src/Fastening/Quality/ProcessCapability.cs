@@ -26,10 +26,10 @@ public sealed class ProcessCapability
     /// <summary>C_pk: the smaller of the indices against the limits, or the one that there is.</summary>
     public CapabilityIndex Cpk => _within.Least;
 
-    /// <summary>C_pl: room above the lower limit; null without one.</summary>
+    /// <summary>C_pl: distance of the mean above the lower limit; null without one.</summary>
     public CapabilityIndex? Cpl => _within.AgainstLower;
 
-    /// <summary>C_pu: room below the upper limit; null without one.</summary>
+    /// <summary>C_pu: distance of the mean below the upper limit; null without one.</summary>
     public CapabilityIndex? Cpu => _within.AgainstUpper;
 
     /// <summary>How the standard deviation within subgroups was estimated.</summary>

@@ -20,10 +20,10 @@ public sealed class ProcessPerformance
     /// <summary>P_pk: the smaller of the indices against the limits, or the one that there is.</summary>
     public CapabilityIndex Ppk => _indices.Least;
 
-    /// <summary>P_pl: room above the lower limit; null without one.</summary>
+    /// <summary>P_pl: distance of the mean above the lower limit; null without one.</summary>
     public CapabilityIndex? Ppl => _indices.AgainstLower;
 
-    /// <summary>P_pu: room below the upper limit; null without one.</summary>
+    /// <summary>P_pu: distance of the mean below the upper limit; null without one.</summary>
     public CapabilityIndex? Ppu => _indices.AgainstUpper;
 
     /// <summary>Share of a normal population with this mean and standard deviation below the lower limit.</summary>

@@ -37,7 +37,7 @@ internal static class ReadingColumn
             string unit = Si.BaseUnit<TQuantity>();
             throw new ArgumentOutOfRangeException(
                 name,
-                $"{name} is a sample with a standard deviation of {Interval.Format(deviation, unit)}; it must be "
+                $"{name} is a sample with a standard deviation of {Print.Number(deviation, unit)}; it must be "
                     + $"{Domains.StandardDeviation.Describe(1, unit)}.");
         }
 

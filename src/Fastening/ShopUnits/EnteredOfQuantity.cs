@@ -5,7 +5,7 @@ namespace Fastening;
 
 /// <summary>A torque, rotation, force or length as a person or a log wrote it: the value and the unit, both kept.</summary>
 /// <typeparam name="TQuantity"><see cref="Torque"/>, <see cref="Angle"/>, <see cref="Force"/> or <see cref="Length"/>.</typeparam>
-/// <remarks>Records keep this and not the quantity, because one value in five in lbf·ft does not survive the way through N·m and back to the last bit.</remarks>
+/// <remarks>Records keep this and not the quantity, because one value in five in lbf·ft changes in its last bit when converted to N·m and back.</remarks>
 /// <example><code>Entered&lt;Torque&gt; target = Entered.Parse&lt;Torque&gt;("85 ft-lb");
 /// target.Quantity.NewtonMeters                      // 115.24…
 /// target.ToString()                                 // "85 lbf·ft"

@@ -45,7 +45,7 @@ internal static class Refusal<TQuantity>
         if (rest[0] == '/') return $"a fraction is not read; write a decimal number, such as {Usual.WithSymbol("0.5")}";
         if (rest.Any(NumberText.IsDigit)) return $"it holds more than one number; write one number and one unit, such as {Usual.WithSymbol("85")}";
         return UnitSpellings.Find(rest, 0, rest.Length) is ShopUnit<TQuantity>
-            ? "the number is beyond 1e100, or too small to tell from zero"
+            ? "the number is beyond 1e100, or too small to be distinguished from zero"
             : ReasonForUnit(rest);
     }
 

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>What an engaged thread bears: the forces that break the bolt and strip either thread, which is the least, and the length that is needed.</summary>
+/// <summary>Strength of an engaged thread: the forces that break the bolt and strip either thread, which is the least, and the length that is needed.</summary>
 /// <remarks>
 /// By the shear areas alone (FED-STD-H28/2B, ASME B1.1 Appendix B), or corrected after VDI 2230-1:2015 §5.5.5 with <see cref="InTappedHole"/> or
 /// <see cref="InNut"/>: threads bend and a nut widens, so that threads of like strength strip at less. Static tension; no bending of the bolt, no
@@ -64,8 +64,8 @@ public sealed class EngagementStrength
 
     /// <summary>What fails first under a growing force, whatever the tensile strength of the bolt; where the forces are equal, the bolt before the threads.</summary>
     public EngagementFailure FailsFirst =>
-        _strongBolt <= Math.Min(_external, _internal) * (1 + Tolerance.Widening) ? EngagementFailure.BoltBreaks
-        : _bolt <= Math.Min(_external, _internal) * (1 + Tolerance.Widening) ? EngagementFailure.DependsOnBolt
+        Tolerance.IsAtMost(_strongBolt, Math.Min(_external, _internal)) ? EngagementFailure.BoltBreaks
+        : Tolerance.IsAtMost(_bolt, Math.Min(_external, _internal)) ? EngagementFailure.DependsOnBolt
         : _external < _internal ? EngagementFailure.ExternalThreadStrips
         : EngagementFailure.InternalThreadStrips;
 
@@ -158,8 +158,8 @@ public sealed class EngagementStrength
         Work("Least length of thread for the bolt to break first, incomplete threads included", work => TotalLengthOf(work, edition));
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"{Engagement}: bolt {_bolt / 1000:0.###} … {_strongBolt / 1000:0.###} kN, external thread {_external / 1000:0.###} kN, internal thread {_internal / 1000:0.###} kN");
+    public override string ToString() => Print.Text(
+        $"{Engagement}: bolt {Print.Range(Si.Force(_bolt), Si.Force(_strongBolt), "0.###")}, external thread {Si.Force(_external):0.###}, internal thread {Si.Force(_internal):0.###}");
 
     /// <summary>The failure force again, with the work written down.</summary>
     internal double FailureForceOf(Derivation? work)
@@ -180,7 +180,7 @@ public sealed class EngagementStrength
     {
         if (!PublishedRatios.Contains(StrippingRatio))
         {
-            throw new InvalidOperationException(FormattableString.Invariant(
+            throw new InvalidOperationException(Print.Text(
                 $"The stripping ratio is {StrippingRatio:0.###}; the factors for bending threads are published from 0.4 to 2.2. The strength by the shear areas alone stands."));
         }
 
@@ -189,7 +189,7 @@ public sealed class EngagementStrength
 
     private void RefuseShorter(double threadLength, Length shown, string name)
     {
-        if (threadLength >= Engagement.LengthSi * (1 - Tolerance.Widening)) return;
+        if (Tolerance.IsAtLeast(threadLength, Engagement.LengthSi)) return;
         Guard.RefuseAgainst(name, shown, $"at least the engaged length, {Guard.ShowToCompare(Engagement.EngagedLength.ToUnit(shown.Unit))}");
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Fastening.Internals;
 
 namespace Fastening;
@@ -21,11 +20,11 @@ internal static class PowerScrewRefusal
         }
 
         return PowerScrewProfile.IsIsoPitch(wanted.Pitch / (double)TextCursor.Million / 1000)
-            ? $"{shown}: a trapezoidal thread of {Show(wanted.Diameter)} mm with {wanted.Starts.ToString(CultureInfo.InvariantCulture)} starts of pitch "
+            ? $"{shown}: a trapezoidal thread of {Show(wanted.Diameter)} mm with {wanted.Starts} starts of pitch "
                 + $"{Show(wanted.Pitch)} mm is outside what is computed: the diameter goes to 2 m, the starts to 100, and the root must leave a tenth of the diameter."
             : $"{shown}: ISO 2902 has no pitch of {Show(wanted.Pitch)} mm, only {PowerScrewProfile.IsoPitches} mm; "
                 + "any other profile is given by its diameters with ScrewThread.FromProfile.";
     }
 
-    private static string Show(long millionths) => (millionths / (double)TextCursor.Million).ToString("0.######", CultureInfo.InvariantCulture);
+    private static string Show(long millionths) => Print.Number(millionths / (double)TextCursor.Million);
 }

@@ -93,7 +93,7 @@ public sealed partial class ScrewThread
     private static ScrewThread? AcmeOf(Length diameter, double threadsPerInch, int starts)
     {
         if (!ThreadsPerInchDomain.Contains(threadsPerInch)) return null;
-        string designation = $"{UnifiedSize.Name(diameter.Inches)}-{Number(threadsPerInch)} ACME{(starts == 1 ? "" : ", " + Count(starts))}";
+        string designation = $"{UnifiedSize.Name(diameter.Inches)}-{Print.Number(threadsPerInch)} ACME{(starts == 1 ? "" : ", " + Count(starts))}";
         return PowerScrew(ThreadProfile.Acme, designation, Si.Of(diameter), PitchOf(threadsPerInch), starts);
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
@@ -43,9 +42,9 @@ public sealed partial class ScrewThread
         double d = DiameterDomain.Check(diameter);
         ThreadsPerInchDomain.Check(threadsPerInch);
         double least = PitchOf(CoarsestPitch(d, ThreadEquations.UnifiedRootDiameter(0, ThreadEquations.TriangleHeight(1))));
-        if (threadsPerInch <= least) Guard.RefuseAgainst(nameof(threadsPerInch), threadsPerInch, $"more than {Number(least)}, {ToLeaveACore}");
+        if (threadsPerInch <= least) Guard.RefuseAgainst(nameof(threadsPerInch), threadsPerInch, $"more than {Print.Number(least)}, {ToLeaveACore}");
         string designation = ThreadCatalogue.Default.NameOf(ThreadProfile.Unified, diameter.Inches, threadsPerInch)
-            ?? $"{Number(diameter.Inches)}-{Number(threadsPerInch)} UNS";
+            ?? $"{Print.Number(diameter.Inches)}-{Print.Number(threadsPerInch)} UNS";
         return FromCatalogue(ThreadProfile.Unified, designation, d, PitchOf(threadsPerInch));
     }
 
@@ -79,9 +78,7 @@ public sealed partial class ScrewThread
     /// <summary>The pitch that leaves a core of a tenth of the diameter; <paramref name="rootOfUnitPitch"/> is d₃ − d at a pitch of 1.</summary>
     private static double CoarsestPitch(double diameter, double rootOfUnitPitch) => (1 - LeastCore) * diameter / -rootOfUnitPitch;
 
-    private static string Count(int starts) => $"{starts.ToString(CultureInfo.InvariantCulture)} start{(starts == 1 ? "" : "s")}";
+    private static string Count(int starts) => $"{starts} start{(starts == 1 ? "" : "s")}";
 
-    private static string Millimeters(Length length) => Number(Si.Millimeters(length));
-
-    private static string Number(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
+    private static string Millimeters(Length length) => Print.Number(Si.Millimeters(length));
 }

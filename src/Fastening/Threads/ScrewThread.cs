@@ -32,7 +32,7 @@ public sealed partial class ScrewThread
     /// <summary>How the thread is called: <c>M16</c>, <c>M16x1.5</c>, <c>1/2-13 UNC</c>, <c>Tr40x14 (P7)</c>, or a description of a custom profile.</summary>
     public string Designation { get; }
 
-    /// <summary>The family of profiles.</summary>
+    /// <summary>The standard profile.</summary>
     public ThreadProfile Profile { get; }
 
     /// <summary>Number of starts, 1 or more.</summary>

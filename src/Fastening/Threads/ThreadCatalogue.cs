@@ -1,4 +1,3 @@
-using System.Globalization;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -49,10 +48,10 @@ internal sealed class ThreadCatalogue
     private static ThreadSize MetricSize(DataRow row)
     {
         double diameter = row.Number("nominal_diameter_mm");
-        string name = "M" + Text(diameter);
+        string name = Print.Text($"M{diameter}");
         var threads = new List<CatalogueThread>();
         foreach (double pitch in row.Numbers("coarse_pitch_mm")) Add(name, pitch, ThreadDesignation.Coarse);
-        foreach (double pitch in row.Numbers("fine_pitches_mm")) Add($"{name}x{Text(pitch)}", pitch, ThreadDesignation.Fine);
+        foreach (double pitch in row.Numbers("fine_pitches_mm")) Add(Print.Text($"{name}x{pitch}"), pitch, ThreadDesignation.Fine);
         return new ThreadSize(name, Millionths(diameter), threads);
 
         void Add(string designation, double pitch, string series)
@@ -79,14 +78,12 @@ internal sealed class ThreadCatalogue
             double d = Si.Of(Length.FromInches(diameter));
             foreach (double threadsPerInch in row.Numbers(column))
             {
-                string designation = $"{name}-{Text(threadsPerInch)} {series}";
+                string designation = Print.Text($"{name}-{threadsPerInch} {series}");
                 ScrewThread thread = ScrewThread.FromCatalogue(ThreadProfile.Unified, designation, d, ScrewThread.PitchOf(threadsPerInch));
                 threads.Add(new CatalogueThread(thread, Millionths(threadsPerInch), series));
             }
         }
     }
-
-    private static string Text(double number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static long Millionths(double number) => (long)Math.Round(number * TextCursor.Million);
 

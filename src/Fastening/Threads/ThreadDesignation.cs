@@ -2,7 +2,7 @@ using Fastening.Internals;
 
 namespace Fastening;
 
-/// <summary>What a designation says: family and size, and as much of pitch and series as is written.</summary>
+/// <summary>The content of a designation: profile and size, and as much of pitch and series as is written.</summary>
 /// <remarks>
 /// Whether the thread exists is for the catalogue to say; a trapezoidal or Acme thread is computed from its numbers.
 /// A tolerance class (6g, 2A) and LH are read and left out: dimensions here are basic, and a left hand changes only the sense of rotation.
@@ -35,7 +35,7 @@ internal readonly struct ThreadDesignation
 
     public string? Series { get; }
 
-    /// <summary>Lead of a trapezoidal thread in millionths of a millimetre; 0 for the other families, which are written without it.</summary>
+    /// <summary>Lead of a trapezoidal thread in millionths of a millimetre; 0 for the other profiles, which are written without it.</summary>
     public long Lead { get; }
 
     /// <summary>Number of starts; 0 when the lead is no multiple of the pitch.</summary>
@@ -144,7 +144,7 @@ internal readonly struct ThreadDesignation
         return true;
     }
 
-    /// <summary>UNC, UNF, UNEF, UN or ACME; the R of a rounded root (UNRC) says what the computation assumes anyway.</summary>
+    /// <summary>UNC, UNF, UNEF, UN or ACME; the R of a rounded root (UNRC) states what is assumed for every thread.</summary>
     private static string? ReadSeries(ref TextCursor cursor)
     {
         if (cursor.TryWord(Acme)) return Acme;

@@ -1,6 +1,6 @@
 namespace Fastening;
 
-/// <summary>The family of profiles a thread belongs to.</summary>
+/// <summary>The standard profile of a thread.</summary>
 public enum ThreadProfile
 {
     /// <summary>ISO 68-1 metric profile, 60°.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Fastening.Internals;
 
 namespace Fastening;
@@ -128,7 +127,7 @@ internal static class ThreadRefusal
 
     private static string ShowPitch(CatalogueThread thread) => Show(thread.Pitch) + (thread.Series == ThreadDesignation.Coarse ? " (coarse)" : "");
 
-    private static string Show(long millionths) => (millionths / (double)TextCursor.Million).ToString("0.######", CultureInfo.InvariantCulture);
+    private static string Show(long millionths) => Print.Number(millionths / (double)TextCursor.Million);
 
     private static string Enumerate(IEnumerable<string> items, string conjunction)
     {

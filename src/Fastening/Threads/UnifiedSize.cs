@@ -1,4 +1,3 @@
-using System.Globalization;
 using Fastening.Internals;
 
 namespace Fastening;
@@ -62,15 +61,12 @@ internal static class UnifiedSize
     public static string Name(double inches)
     {
         double parts = inches * GreatestDenominator, nearest = Math.Round(parts);
-        if (Math.Abs(parts - nearest) > Tolerance.Widening * parts) return inches.ToString("0.######", CultureInfo.InvariantCulture);
+        if (Math.Abs(parts - nearest) > Tolerance.Widening * parts) return Print.Number(inches);
 
         long whole = (long)nearest / GreatestDenominator, numerator = (long)nearest % GreatestDenominator, denominator = GreatestDenominator;
-        if (numerator == 0) return Text(whole);
+        if (numerator == 0) return Print.Number(whole);
         for (; numerator % 2 == 0; denominator /= 2) numerator /= 2;
-        string fraction = Text(numerator) + "/" + Text(denominator);
-        return whole == 0 ? fraction : Text(whole) + " " + fraction;
-
-        static string Text(long number) => number.ToString(CultureInfo.InvariantCulture);
+        return whole == 0 ? Print.Text($"{numerator}/{denominator}") : Print.Text($"{whole} {numerator}/{denominator}");
     }
 
     private static bool TryNo(ref TextCursor cursor)

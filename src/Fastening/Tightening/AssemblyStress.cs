@@ -36,7 +36,7 @@ public sealed class AssemblyStress
     /// <summary>The stress at a preload.</summary>
     /// <param name="model">Thread, friction, convention and prevailing torque.</param>
     /// <param name="preload">The preload.</param>
-    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The three stresses.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
@@ -56,7 +56,7 @@ public sealed class AssemblyStress
     /// stress has no maximum between them.
     /// </param>
     /// <param name="torque">Torque at the fastener. What of the prevailing torque it does not reach twists nothing.</param>
-    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The stresses at the corner with the highest equivalent stress.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="range"/> is null.</exception>
@@ -88,7 +88,7 @@ public sealed class AssemblyStress
     /// <param name="range">The ranges of friction and of prevailing torque.</param>
     /// <param name="strength">Strength of the bolt.</param>
     /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %; 90 % is usual and never assumed.</param>
-    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The torque.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -105,7 +105,7 @@ public sealed class AssemblyStress
     /// <param name="range">The ranges of friction and of prevailing torque.</param>
     /// <param name="strength">Strength of the bolt.</param>
     /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %.</param>
-    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -128,7 +128,7 @@ public sealed class AssemblyStress
     /// <summary>The work behind <see cref="At"/>; its last step is the equivalent stress, bit for bit.</summary>
     /// <param name="model">Thread, friction, convention and prevailing torque.</param>
     /// <param name="preload">The preload.</param>
-    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
@@ -152,7 +152,7 @@ public sealed class AssemblyStress
     /// <param name="model">Thread, convention, friction and prevailing torque; where a torque is chosen, the lowest of both.</param>
     /// <param name="strength">Strength of the bolt.</param>
     /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %; 90 % is usual and never assumed.</param>
-    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The permitted preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -171,7 +171,7 @@ public sealed class AssemblyStress
     /// <param name="model">Thread, convention, friction and prevailing torque; where a torque is chosen, the lowest of both.</param>
     /// <param name="strength">Strength of the bolt.</param>
     /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %.</param>
-    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -189,8 +189,8 @@ public sealed class AssemblyStress
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"tension {Tension.Megapascals:0.#} MPa, torsion {Torsion.Megapascals:0.#} MPa, equivalent {VonMises.Megapascals:0.#} MPa");
+    public override string ToString() => Print.Text(
+        $"tension {Tension:0.#}, torsion {Torsion:0.#}, equivalent {VonMises:0.#}");
 
     private static FrictionTorqueModel Corner(TorquePreloadRange range, int index) =>
         range.StressCorner(highThread: (index & 1) != 0, highPrevailing: (index & 2) != 0);
@@ -234,7 +234,7 @@ public sealed class AssemblyStress
         if (prevailingStress >= limit)
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"the prevailing torque, {prevailing:G6} N·m, alone uses up the permitted stress of {limit / 1e6:G6} MPa."),
+                Print.Text($"the prevailing torque, {prevailing:G6} N·m, alone uses up the permitted stress of {Si.Pressure(limit):G6}."),
                 nameof(model));
         }
 

@@ -25,7 +25,7 @@ public static class FrictionTest
     /// <param name="clampForce">Clamp force at the moment of the reading, 1 mN or more.</param>
     /// <param name="totalTorque">Tightening torque at that moment.</param>
     /// <param name="threadTorque">Its part in the thread at that moment.</param>
-    /// <returns>Both coefficients as they come out, negative ones included.</returns>
+    /// <returns>Both coefficients, not limited: a faulty reading can make one negative.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> or <paramref name="bearing"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its domain.</exception>
     public static MeasuredFriction CoefficientsFrom(
@@ -39,7 +39,7 @@ public static class FrictionTest
     /// <param name="totalTorque">Tightening torque at that moment.</param>
     /// <param name="threadTorque">Its part in the thread at that moment.</param>
     /// <param name="convention">The convention in which the coefficients will be used.</param>
-    /// <returns>Both coefficients as they come out, negative ones included.</returns>
+    /// <returns>Both coefficients, not limited: a faulty reading can make one negative.</returns>
     /// <exception cref="ArgumentNullException">A part is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its domain.</exception>
     /// <exception cref="ArgumentException">The convention does not hold for the thread.</exception>
@@ -59,7 +59,7 @@ public static class FrictionTest
     /// <param name="bearing">The surface under the turned head or nut.</param>
     /// <param name="clampForce">Clamp force at the moment of the reading, 1 mN or more.</param>
     /// <param name="totalTorque">Tightening torque at that moment.</param>
-    /// <returns>The coefficient as it comes out, negative when the torque is below the pitch torque. It says nothing about thread and bearing apart.</returns>
+    /// <returns>The coefficient, not limited: negative when the torque is below the pitch torque. It cannot be divided between thread and bearing.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> or <paramref name="bearing"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its domain.</exception>
     /// <example><code>double friction = FrictionTest.UniformCoefficientFrom(
@@ -74,7 +74,7 @@ public static class FrictionTest
     /// <param name="clampForce">Clamp force at the moment of the reading, 1 mN or more.</param>
     /// <param name="totalTorque">Tightening torque at that moment.</param>
     /// <param name="convention">The convention in which the coefficient will be used.</param>
-    /// <returns>The coefficient as it comes out, negative when the torque is below the pitch torque.</returns>
+    /// <returns>The coefficient, not limited: negative when the torque is below the pitch torque.</returns>
     /// <exception cref="ArgumentNullException">A part is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its domain.</exception>
     /// <exception cref="ArgumentException">The convention does not hold for the thread.</exception>

@@ -60,7 +60,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
 
     /// <summary>
     /// Whether the load drives the whole screw back, thread and bearing together, when nothing holds it: the loosening torque, prevailing
-    /// torque apart, is negative. A screw whose thread is not self-locking can still be held by its collar.
+    /// torque not counted, is negative. A screw whose thread is not self-locking can still be held by its collar.
     /// </summary>
     public bool IsOverhauling => _looseningArm < 0;
 
@@ -192,7 +192,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
 
     /// <inheritdoc />
     public override string ToString() =>
-        $"{Thread}, {Bearing}, {Friction}, {Convention.Name}{(Prevailing > 0 ? FormattableString.Invariant($", prevailing {Prevailing:0.###} N·m") : "")}";
+        $"{Thread}, {Bearing}, {Friction}, {Convention.Name}{(Prevailing > 0 ? Print.Text($", prevailing {Prevailing:0.###} N·m") : "")}";
 
     internal static FrictionTorqueModel Create(
         ScrewThread thread, BearingSurface stated, FrictionCoefficients friction, TorqueConvention convention, double prevailing)
@@ -211,7 +211,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
         if (convention.Form == TorqueForm.Exact && InclinedPlane.Of(null, thread, convention).Jams(friction.Thread))
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"thread friction is {friction.Thread:G6}; on {thread} no torque turns the thread at c·µ·tan φ = 1 and above, and from 0.99 on it is as good as jammed."),
+                Print.Text($"thread friction is {friction.Thread:G6}; on {thread} no torque turns the thread at c·µ·tan φ = 1 and above, and from 0.99 on it is as good as jammed."),
                 nameof(friction));
         }
     }

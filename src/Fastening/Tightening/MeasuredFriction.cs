@@ -4,7 +4,7 @@ using Fastening.Internals;
 
 namespace Fastening;
 
-/// <summary>The coefficients of friction that a test gave, as they came out: a reading can make one negative, and nothing is clamped.</summary>
+/// <summary>The coefficients of friction from a friction test, not limited: a faulty reading can make one negative.</summary>
 /// <remarks>
 /// A thread coefficient below zero means a thread torque below the pitch torque; a bearing coefficient below zero, a thread torque above the
 /// total. Both point to the force or torque cell, or to readings of different moments, not to a slippery bolt.
@@ -32,13 +32,13 @@ public sealed class MeasuredFriction
         Doubts = DoubtsOf(Thread, Bearing);
     }
 
-    /// <summary>Coefficient of friction in the thread, µ_th, as it came out.</summary>
+    /// <summary>Coefficient of friction in the thread, µ_th, not limited.</summary>
     public double Thread { get; }
 
-    /// <summary>Coefficient of friction at the bearing surface, µ_b, as it came out.</summary>
+    /// <summary>Coefficient of friction at the bearing surface, µ_b, not limited.</summary>
     public double Bearing { get; }
 
-    /// <summary>What the readings say that no friction can say; empty where both coefficients lie between 0 and 2.</summary>
+    /// <summary>Why the coefficients are not possible; empty where both lie between 0 and 2.</summary>
     public IReadOnlyList<MeasuredFrictionDoubt> Doubts { get; }
 
     /// <summary>Whether both lie where coefficients of friction can lie, 0 to 2: nothing is doubted.</summary>
@@ -73,7 +73,7 @@ public sealed class MeasuredFriction
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"µ_th {Thread:0.####}, µ_b {Bearing:0.####}");
+    public override string ToString() => Print.Text($"µ_th {Thread:0.####}, µ_b {Bearing:0.####}");
 
     private static ReadOnlyCollection<MeasuredFrictionDoubt> DoubtsOf(double thread, double bearing)
     {

@@ -6,7 +6,7 @@ namespace Fastening;
 
 /// <summary>Torque and preload from a nut factor alone: M = K d F + M_p.</summary>
 /// <remarks>
-/// What K alone cannot know it does not offer: the split of the torque into pitch, thread and bearing, the loosening torque, and whether
+/// What cannot be calculated from K alone is not offered: the split of the torque into pitch, thread and bearing, the loosening torque, and whether
 /// the thread holds. Equation torque.nut-factor-arm (Shigley 9th ed., eq. (8-27)).
 /// </remarks>
 /// <example><code>NutFactorModel model = TorquePreloadModel.FromNutFactor(0.18, Length.FromMillimeters(16));</code></example>
@@ -49,7 +49,7 @@ public sealed class NutFactorModel : TorquePreloadModel
         Range(lowNutFactor, highNutFactor).PreloadRangeAt(torque);
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"K {_nutFactor:0.####}, d {Diameter * 1e3:0.###} mm{PlausibilityRemark.Mention(Remarks)}");
+    public override string ToString() => Print.Text($"K {_nutFactor:0.####}, d {Si.Length(Diameter):0.###}{PlausibilityRemark.Mention(Remarks)}");
 
     internal override double DeriveArm(Derivation work) => TorqueEquations.NutFactorArmEquation.Step(work, _nutFactor, Diameter);
 

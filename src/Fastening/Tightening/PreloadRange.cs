@@ -46,5 +46,5 @@ public sealed class PreloadRange
     internal double MaximumSi => _maximum;
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Minimum.Kilonewtons:0.###} … {Maximum.Kilonewtons:0.###} kN");
+    public override string ToString() => Print.Range(Minimum, Maximum, "0.###");
 }

@@ -74,5 +74,5 @@ public sealed class PreloadScatter
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"±{_percent:0.##} %, α_A {TighteningFactor:0.###}");
+    public override string ToString() => Print.Text($"±{_percent:0.##} %, α_A {TighteningFactor:0.###}");
 }

@@ -51,11 +51,11 @@ public sealed class PublishedPreload
     /// </remarks>
     public Force? Tabulated { get; }
 
-    /// <summary>75 % of the proof load: recommended where the joint is taken apart and the bolts are used again.</summary>
+    /// <summary>75 % of the proof load: recommended where the joint is dismantled and the bolts are used again.</summary>
     /// <remarks>Shigley 9th ed. (2011) eq. (8-31); equation <c>preload.reusable-joint</c>.</remarks>
     /// <param name="strength">Strength of the bolt, with a stress under proof load.</param>
     /// <param name="thread">The thread.</param>
-    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <param name="basis">Stress area; exact by default.</param>
     /// <returns>The rule's preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The strength has no stress under proof load or was looked up for another size, or the thread has no tabulated area.</exception>
@@ -68,7 +68,7 @@ public sealed class PublishedPreload
     /// <remarks>Shigley 9th ed. (2011) eq. (8-31); equation <c>preload.permanent-joint</c>.</remarks>
     /// <param name="strength">Strength of the bolt, with a stress under proof load.</param>
     /// <param name="thread">The thread.</param>
-    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <param name="basis">Stress area; exact by default.</param>
     /// <returns>The rule's preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The strength has no stress under proof load or was looked up for another size, or the thread has no tabulated area.</exception>
@@ -81,7 +81,7 @@ public sealed class PublishedPreload
     /// <remarks>EN 1090-2:2008+A1:2011 §8.5.1 and Table 19; equation <c>preload.structural-europe</c>.</remarks>
     /// <param name="propertyClass">8.8 or 10.9.</param>
     /// <param name="thread">A thread of that class, in a size that the table has.</param>
-    /// <param name="basis">Exact unless the tabulated stress area is asked for; Table 19 is computed with the tabulated one.</param>
+    /// <param name="basis">Stress area; exact by default; Table 19 is computed with the tabulated one.</param>
     /// <returns>The rule's preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9 or does not cover the thread, or the standard has no bolt of that size.</exception>
@@ -103,7 +103,7 @@ public sealed class PublishedPreload
     /// <remarks>DIN EN 1993-1-8/NA:2010, for 10.9 with Table NA.A.2; equation <c>preload.structural-germany</c>. Not to be confused with F_p,C.</remarks>
     /// <param name="propertyClass">8.8 or 10.9.</param>
     /// <param name="thread">A thread of that class, in a size that the table has.</param>
-    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <param name="basis">Stress area; exact by default.</param>
     /// <returns>The rule's preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The class is neither 8.8 nor 10.9 or does not cover the thread, or the standard has no bolt of that size.</exception>
@@ -125,7 +125,7 @@ public sealed class PublishedPreload
     /// <remarks>AISC 360-05 Table J3.1 and J3.1M; F3125 as in AISC 360-16; equation <c>preload.structural-america</c>.</remarks>
     /// <param name="grade">A325, A490 or their F3125 grades, inch or metric.</param>
     /// <param name="thread">A thread of that grade, in a size that the table has.</param>
-    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <param name="basis">Stress area; exact by default.</param>
     /// <returns>The rule's preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The grade is no structural bolt or does not cover the thread, or the table has no bolt of that size.</exception>
@@ -147,7 +147,7 @@ public sealed class PublishedPreload
     /// <remarks>RCSC 2014 §7, from memory; equation <c>preload.pre-installation-verification</c>. Its table multiplies the rounded pretension and rounds again.</remarks>
     /// <param name="grade">A325, A490 or their F3125 grades, inch or metric.</param>
     /// <param name="thread">A thread of that grade, in a size that the table has.</param>
-    /// <param name="basis">Exact unless the tabulated stress area is asked for.</param>
+    /// <param name="basis">Stress area; exact by default.</param>
     /// <returns>The rule's preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The grade is no structural bolt or does not cover the thread, or the table has no bolt of that size.</exception>
@@ -174,7 +174,7 @@ public sealed class PublishedPreload
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Name}: {Preload.Kilonewtons:0.###} kN");
+    public override string ToString() => Print.Text($"{Name}: {Preload:0.###}");
 
     internal double Compute(Derivation? work) => _compute(work);
 

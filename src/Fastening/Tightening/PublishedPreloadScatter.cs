@@ -86,7 +86,7 @@ public sealed class PublishedPreloadScatter
     }
 
     private string Printed(PreloadScatter scatter) =>
-        FormattableString.Invariant($"{(IsTighteningFactor ? scatter.TighteningFactor : scatter.PlusMinus.Percent):0.##}");
+        Print.Text($"{(IsTighteningFactor ? scatter.TighteningFactor : scatter.PlusMinus.Percent):0.##}");
 
     private PreloadScatter Scatter(double value) => IsTighteningFactor ? PreloadScatter.FromTighteningFactor(value) : PreloadScatter.FromPlusMinus(Ratio.FromPercent(value));
 }

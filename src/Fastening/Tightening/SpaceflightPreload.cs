@@ -8,7 +8,7 @@ namespace Fastening;
 /// <remarks>
 /// Both start from the nominal preload of the model, T/(K d) for a nut factor, and agree on the highest, (1 + Γ) of it. They read the 5 % of
 /// relaxation differently: TM-106943 divides by 1.05 (0.714 at Γ = 25 %), NASA-STD-5020 takes it off the lowest preload (0.7125). Thermal
-/// change, creep and embedding under load are apart.
+/// change, creep and embedding under load are not included.
 /// </remarks>
 /// <example><code>PreloadRange range = SpaceflightPreload.ByTm106943(
 ///     TorquePreloadModel.FromNutFactor(0.2, Length.FromInches(0.25)), Torque.FromPoundForceInches(90), preloadVariation: Ratio.FromPercent(25));</code></example>

@@ -40,6 +40,6 @@ public sealed class TorqueBreakdown
     public Ratio PitchShare => Si.Ratio(_total > 0 ? _pitch / _total : 0);
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Print.Text(
         $"pitch {PitchTorque.NewtonMeters:0.##} + thread {ThreadFrictionTorque.NewtonMeters:0.##} + bearing {BearingFrictionTorque.NewtonMeters:0.##} + prevailing {PrevailingTorque.NewtonMeters:0.##} = {_total:0.##} N·m");
 }

@@ -9,7 +9,7 @@ namespace Fastening;
 /// At a torque the preload is most where friction and prevailing torque are both lowest, least where both are highest. The shank is stressed
 /// most at the lowest bearing friction; of thread friction and prevailing torque it can be either end (<see cref="AssemblyStress.HighestAt"/>).
 /// A nut that was to lock and does not is the lowest prevailing torque: where it can happen, state zero. Nothing outside the two ranges is
-/// in the corners: neither the accuracy of the tool nor settling, bending or a neighbour's tightening.
+/// in the corners: neither the accuracy of the tool nor embedding, bending or the tightening of adjacent bolts.
 /// </remarks>
 /// <example><code>TorquePreloadRange nut = TorquePreloadRange.OfFriction(model, friction)
 ///     .WithPrevailing(low: Torque.Zero, high: Torque.FromNewtonMeters(30));
@@ -44,7 +44,7 @@ public sealed class TorquePreloadRange
     /// <summary>Highest prevailing torque.</summary>
     public Torque HighestPrevailingTorque => Si.Torque(_prevailing.High);
 
-    /// <summary>What is unusual in the range of friction, or of nut factors; the range is used all the same.</summary>
+    /// <summary>What is unusual in the range of friction, or of nut factors; the range is used as stated.</summary>
     /// <example><code>TorquePreloadRange.OfNutFactor(0.012, 0.2, Length.FromMillimeters(16)).Remarks.Count   // 1</code></example>
     public IReadOnlyList<PlausibilityRemark> Remarks => _friction?.Remarks ?? NutFactorRemarks(_nutFactor.Low, _nutFactor.High);
 
@@ -130,9 +130,9 @@ public sealed class TorquePreloadRange
     /// <inheritdoc />
     public override string ToString()
     {
-        string prevailing = _prevailing.High > 0 ? FormattableString.Invariant($", prevailing {_prevailing.Low:0.###}…{_prevailing.High:0.###} N·m") : "";
+        string prevailing = _prevailing.High > 0 ? Print.Text($", prevailing {_prevailing.Low:0.###}…{_prevailing.High:0.###} N·m") : "";
         return _model is null
-            ? FormattableString.Invariant($"K {_nutFactor.Low:0.####}…{_nutFactor.High:0.####}, d {_nutFactor.Diameter * 1e3:0.###} mm") + prevailing + PlausibilityRemark.Mention(Remarks)
+            ? Print.Text($"K {_nutFactor.Low:0.####}…{_nutFactor.High:0.####}, d {Si.Length(_nutFactor.Diameter):0.###}") + prevailing + PlausibilityRemark.Mention(Remarks)
             : $"{_model.Thread}, {_model.Bearing}, {_friction}, {_model.Convention.Name}{prevailing}";
     }
 

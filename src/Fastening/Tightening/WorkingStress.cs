@@ -34,7 +34,7 @@ public sealed class WorkingStress
     /// <param name="assemblyPreload">The preload at which tightening ended, which sets the torsion.</param>
     /// <param name="boltForce">The force in the bolt in service.</param>
     /// <param name="residualTorsion">Share k_τ of the torsion that stays: 0 %, or 5 % to 100 %; there is no default.</param>
-    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The three stresses.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
@@ -56,7 +56,7 @@ public sealed class WorkingStress
     /// <param name="assemblyPreload">The preload at which tightening ended, which sets the torsion.</param>
     /// <param name="boltForce">The force in the bolt in service.</param>
     /// <param name="residualTorsion">Share k_τ of the torsion that stays: 0 %, or 5 % to 100 %.</param>
-    /// <param name="torsion">Plastic (VDI 2230 since 2001) unless elastic is asked for.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
     /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
@@ -75,8 +75,8 @@ public sealed class WorkingStress
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"tension {Tension.Megapascals:0.#} MPa, torsion left {Torsion.Megapascals:0.#} MPa, equivalent {VonMises.Megapascals:0.#} MPa");
+    public override string ToString() => Print.Text(
+        $"tension {Tension:0.#}, torsion left {Torsion:0.#}, equivalent {VonMises:0.#}");
 
     /// <summary>Thread torque per unit preload, with the work written down.</summary>
     internal static double ThreadArm(Derivation? work, FrictionTorqueModel model) => work is null

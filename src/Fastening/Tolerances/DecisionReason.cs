@@ -5,7 +5,7 @@ internal static class DecisionReason
 {
     public static string For(DecisionZone zone, in WindowLimits window, in GuardBands bands, double reading, string unit, string rule)
     {
-        string Show(double value) => Interval.Format(value, unit);
+        string Show(double value) => Print.Number(value, unit);
         string limits = !window.HasUpper ? $"at least {Show(window.Lower)}"
             : !window.HasLower ? $"at most {Show(window.Upper)}"
             : $"{Show(window.Lower)} to {Show(window.Upper)}";

@@ -43,7 +43,7 @@ public readonly struct MeasurementUncertainty<TQuantity>
     {
         0 => "no uncertainty stated",
         1 => $"u = {Show(_standard)}",
-        _ => $"U = {Show(_standard * _coverageFactor)} (k = {Interval.Format(_coverageFactor, "")})",
+        _ => $"U = {Show(_standard * _coverageFactor)} (k = {Print.Number(_coverageFactor)})",
     };
 
     internal static double Check(TQuantity value, string name)
@@ -79,6 +79,6 @@ public readonly struct MeasurementUncertainty<TQuantity>
         new($"{name} states nothing: create it with MeasurementUncertainty.Standard or MeasurementUncertainty.Expanded.", name);
 
     private static string Show(double value) => typeof(TQuantity) == typeof(Ratio)
-        ? Interval.Format(value * 100, "%")
-        : Interval.Format(value, Si.BaseUnit<TQuantity>());
+        ? Print.Number(value * 100, "%")
+        : Print.Number(value, Si.BaseUnit<TQuantity>());
 }

@@ -46,7 +46,7 @@ public sealed class Prior<TQuantity>
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"normal, mean {Interval.Format(MeanSi, Si.BaseUnit<TQuantity>())}, standard deviation {Interval.Format(DeviationSi, Si.BaseUnit<TQuantity>())}");
+    public override string ToString() => FormattableString.Invariant($"normal, mean {Print.Number(MeanSi, Si.BaseUnit<TQuantity>())}, standard deviation {Print.Number(DeviationSi, Si.BaseUnit<TQuantity>())}");
 
     internal static double CheckDeviation(TQuantity value, string name)
     {

@@ -80,7 +80,7 @@ internal static class GuaranteeReason
     private static string Within(GuaranteedSetting found, TorqueWrench wrench)
     {
         WindowLimits required = found.Required.Limits;
-        string Shown(Torque torque, double value) => Interval.Format(value, Torque.GetAbbreviation(UnitOf(torque, wrench), CultureInfo.InvariantCulture));
+        string Shown(Torque torque, double value) => Print.Number(value, Torque.GetAbbreviation(UnitOf(torque, wrench), CultureInfo.InvariantCulture));
         double Limit(double torque) => Rounded(Si.Torque(torque), wrench, Math.Round);
         return Words(
             found.Delivered!.Limits,
@@ -91,7 +91,7 @@ internal static class GuaranteeReason
     private static string Show(Torque torque, TorqueWrench wrench) => Safe(torque, wrench, Math.Round);
 
     /// <summary>In the unit in which the wrench was stated: a person compares with its display.</summary>
-    private static string Safe(Torque torque, TorqueWrench wrench, Func<double, double> round) => Interval.Format(
+    private static string Safe(Torque torque, TorqueWrench wrench, Func<double, double> round) => Print.Number(
         Rounded(torque, wrench, round), Torque.GetAbbreviation(UnitOf(torque, wrench), CultureInfo.InvariantCulture));
 
     private static double Rounded(Torque torque, TorqueWrench wrench, Func<double, double> round) => Safe(torque.As(UnitOf(torque, wrench)), round);

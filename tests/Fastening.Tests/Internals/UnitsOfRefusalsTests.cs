@@ -35,9 +35,9 @@ public class UnitsOfRefusalsTests
         { "x is -1 Pa (-1E-06 MPa); it must be at least 0.001 MPa", () => Domains.Stress.Check(Pressure.FromPascals(-1), "x") },
         { "x is -0.5 r (-180°); it must be at least 0°", () => Domains.Rotation.Check(Angle.FromRevolutions(-0.5), "x") },
         { "x is -1 m (-60 s); it must be at least 0.0001 s", () => Domains.Duration.Check(Duration.FromMinutes(-1), "x") },
-        { "x is -10 rpm (-60 °/s); it must be at least", () => Domains.RotationRate.Check(RotationalSpeed.FromRevolutionsPerMinute(-10), "x") },
+        { "x is -10 rpm (-60°/s); it must be at least", () => Domains.RotationRate.Check(RotationalSpeed.FromRevolutionsPerMinute(-10), "x") },
         { "x is -25 %; it must be at least 0 % and at most 100 %", () => Domains.Share.Check(Ratio.FromDecimalFractions(-0.25), "x") },
-        { "x is 9°F⁻¹ (16.2 1/K); it must be at least -0.001 1/K", () => Domains.ThermalExpansion.Check(CoefficientOfThermalExpansion.FromPerDegreeFahrenheit(9), "x") },
+        { "x is 9 °F⁻¹ (16.2 1/K); it must be at least -0.001 1/K", () => Domains.ThermalExpansion.Check(CoefficientOfThermalExpansion.FromPerDegreeFahrenheit(9), "x") },
         { "x is -900 ∆°F (-500 K); it must be at least -300 K", () => Domains.TemperatureChange.Check(TemperatureDelta.FromDegreesFahrenheit(-900), "x") },
     };
 

@@ -1,0 +1,68 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Text;
+using UnitsNet;
+
+namespace Fastening.Internals;
+
+/// <summary>
+/// The one printer: numbers alike in every culture, quantities in their shop unit. <c>Print.Text($"tension {Tension:0.#}")</c>
+/// gives <c>tension 812.3 MPa</c>. A format is that of the number; the unit follows it.
+/// </summary>
+[InterpolatedStringHandler]
+internal readonly ref struct Print
+{
+    private const string Plain = "0.######", Scientific = "G6";
+
+    private readonly StringBuilder _text;
+
+    public Print(int literalLength, int formattedCount) => _text = new StringBuilder(literalLength + 8 * formattedCount);
+
+    public static string Text(Print text) => text._text.ToString();
+
+    /// <summary>A number and its unit: up to six decimals; six significant digits where it is very small or very large.</summary>
+    public static string Number(double value, string unit = "")
+    {
+        string format = Math.Abs(value) is >= 1e-4 and < 1e12 ? Plain : Scientific;
+        return Number(value, unit, format);
+    }
+
+    /// <summary>A number in a stated format, and its unit.</summary>
+    public static string Number(double value, string unit, string format) => value.ToString(format, CultureInfo.InvariantCulture) + Suffix(unit);
+
+    /// <summary>A quantity in the unit in which it was given. Without the commas that UnitsNet prints between thousands: in many countries 1,062 means a little more than one.</summary>
+    public static string AsGiven(IQuantity value) =>
+        Number((double)value.Value, value.ToString("a", CultureInfo.InvariantCulture), Scientific);
+
+    /// <summary>Two quantities and their unit once: <c>12 … 16 kN</c>.</summary>
+    public static string Range<T>(T low, T high, string format, string between = " … ")
+        where T : struct, IQuantity
+    {
+        var scale = ShopScale.Of<T>();
+        return Number(scale.Number(low), "", format) + between + Number(scale.Number(high), scale.Unit, format);
+    }
+
+    /// <summary>A unit as it follows a number: the degree stands close, other units stand off.</summary>
+    public static string Suffix(string unit) => unit is "" or "°" or "°/s" or "°/min" ? unit : " " + unit;
+
+    public void AppendLiteral(string literal) => _text.Append(literal);
+
+    public void AppendFormatted(string? value) => _text.Append(value);
+
+    public void AppendFormatted<T>(T value, string? format = null)
+    {
+        if (value is IQuantity quantity && ShopScale.Of(quantity) is ShopScale scale)
+        {
+            double number = scale.Number(quantity);
+            _text.Append(format is null ? Number(number, scale.Unit) : Number(number, scale.Unit, format));
+        }
+        else if (value is IFormattable formattable)
+        {
+            _text.Append(formattable.ToString(format, CultureInfo.InvariantCulture));
+        }
+        else
+        {
+            _text.Append(value);
+        }
+    }
+}
