@@ -103,7 +103,7 @@ public sealed class Criterion
     /// <exception cref="ArgumentException">No pull can reach it.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="least"/> is outside its domain.</exception>
     /// <example><code>Criterion tight = Criterion.TorqueAtLeast(Torque.FromNewtonMeters(95));</code></example>
-    public static Criterion TorqueAtLeast(Torque least) => Torque(ToleranceWindow.AtLeast(Si.Torque(Guard.Check(least, Domains.Torque))));
+    public static Criterion TorqueAtLeast(Torque least) => Torque(ToleranceWindow.AtLeast(Si.Torque(Domains.Torque.Check(least))));
 
     /// <summary>The torque must not exceed a limit. By itself it does not make a step: an untouched fastener meets it.</summary>
     /// <param name="most">The highest torque.</param>
@@ -111,7 +111,7 @@ public sealed class Criterion
     /// <exception cref="ArgumentException">No pull can meet it.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is outside its domain.</exception>
     /// <example><code>Criterion limited = Criterion.TorqueAtMost(Torque.FromNewtonMeters(165));</code></example>
-    public static Criterion TorqueAtMost(Torque most) => Torque(ToleranceWindow.AtMost(Si.Torque(Guard.Check(most, Domains.Torque))));
+    public static Criterion TorqueAtMost(Torque most) => Torque(ToleranceWindow.AtMost(Si.Torque(Domains.Torque.Check(most))));
 
     /// <summary>
     /// The rotation of the step, all pulls since the fastener was loosened added up. It makes the step one by rotation: a turn that nobody measured asks for
@@ -143,7 +143,7 @@ public sealed class Criterion
     /// <returns>The criterion.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="most"/> is outside its domain.</exception>
     /// <example><code>Criterion still = Criterion.MoveAtMost(Angle.FromDegrees(2));</code></example>
-    public static Criterion MoveAtMost(Angle most) => Move(ToleranceWindow.AtMost(Si.Angle(Guard.Check(most, Domains.PositiveRotation))));
+    public static Criterion MoveAtMost(Angle most) => Move(ToleranceWindow.AtMost(Si.Angle(Domains.PositiveRotation.Check(most))));
 
     /// <summary>The fastener must not be turned faster than a limit. Pulls then need their rotation and the time it took.</summary>
     /// <param name="limit">The limit.</param>

@@ -127,7 +127,7 @@ public sealed partial class JobEntry
     /// <exception cref="InvalidOperationException">The entry is not a pull.</exception>
     /// <example><code>entry = entry.WithTorque(Torque.FromNewtonMeters(121));</code></example>
     public JobEntry WithTorque(Torque atFastener) =>
-        new(AsPull()) { InNewtonMeters = Guard.Check(atFastener, Domains.Torque), Torque = atFastener, TorqueAtTool = null };
+        new(AsPull()) { InNewtonMeters = Domains.Torque.Check(atFastener), Torque = atFastener, TorqueAtTool = null };
 
     /// <summary>Adds the torque to a pull where an adapter stood between tool and fastener; both are kept.</summary>
     /// <param name="atFastener">The torque at the fastener, from <see cref="TorqueWrench.FastenerTorqueAt"/>.</param>
@@ -139,7 +139,7 @@ public sealed partial class JobEntry
     /// entry = entry.WithTorque(wrench.FastenerTorqueAt(shown), shown);</code></example>
     public JobEntry WithTorque(Torque atFastener, Torque shown)
     {
-        Guard.Check(shown, Domains.Torque);
+        Domains.Torque.Check(shown);
         return new(WithTorque(atFastener)) { TorqueAtTool = shown };
     }
 
@@ -149,7 +149,7 @@ public sealed partial class JobEntry
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The entry is not a pull.</exception>
     /// <example><code>entry = entry.WithRotation(Angle.FromDegrees(64));</code></example>
-    public JobEntry WithRotation(Angle rotation) => new(AsPull()) { InDegrees = Guard.Check(rotation, Domains.Rotation), Rotation = rotation };
+    public JobEntry WithRotation(Angle rotation) => new(AsPull()) { InDegrees = Domains.Rotation.Check(rotation), Rotation = rotation };
 
     /// <summary>Adds the time that the rotation took to a pull.</summary>
     /// <param name="duration">The time.</param>
@@ -157,7 +157,7 @@ public sealed partial class JobEntry
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="duration"/> is outside its domain.</exception>
     /// <exception cref="InvalidOperationException">The entry is not a pull.</exception>
     /// <example><code>entry = entry.WithDuration(Duration.FromSeconds(3.2));</code></example>
-    public JobEntry WithDuration(Duration duration) => new(AsPull()) { InSeconds = Guard.Check(duration, Domains.Duration), Duration = duration };
+    public JobEntry WithDuration(Duration duration) => new(AsPull()) { InSeconds = Domains.Duration.Check(duration), Duration = duration };
 
     /// <summary>States whether the parts are in firm contact, by eye or by hand.</summary>
     /// <param name="isFirm">Whether they are.</param>

@@ -55,7 +55,7 @@ public sealed class TighteningProgram
         MostLoosenings = program.MostLoosenings;
         Effects = program.Effects;
         TorqueLimit = torqueLimit;
-        Plans = torqueLimit == program.TorqueLimit ? program.Plans : FastenerPlan.AllOf(_index, torqueLimit is Torque limit ? Si.Of(limit) : null);
+        Plans = FastenerPlan.AllOf(_index, torqueLimit is Torque limit ? Si.Of(limit) : null);
     }
 
     /// <summary>The fasteners.</summary>
@@ -94,7 +94,7 @@ public sealed class TighteningProgram
     /// <example><code>program = program.WithTorqueLimit(Torque.FromNewtonMeters(150));</code></example>
     public TighteningProgram WithTorqueLimit(Torque limit)
     {
-        double newtonMeters = Guard.Check(limit, Domains.PositiveTorque);
+        double newtonMeters = Domains.PositiveTorque.Check(limit);
         double least = Steps.Max(step => step.LeastTorque);
         if (Tolerance.FallsShort(newtonMeters, least)) Guard.RefuseAgainst(nameof(limit), limit, Print.Text($"at least what the steps ask for, {Si.Torque(least)}"));
         return new(this, limit);

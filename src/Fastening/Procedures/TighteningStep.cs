@@ -44,7 +44,7 @@ public sealed class TighteningStep
         if (!Array.Exists(criteria, criterion => !criterion.IsWatched && (criterion.Least > 0 || criterion.Measure == CriterionMeasure.Contact)))
         {
             throw new ArgumentException(
-                $"Step {Quoted.Text(name)} asks for nothing that an untouched fastener does not have: give it a torque, a turn or a move with a lower limit greater than 0, or firm contact.",
+                $"Step {Quoted.Text(name)} asks for nothing that a fastener which was never tightened does not have: give it a torque, a turn or a move with a lower limit greater than 0, or firm contact.",
                 nameof(criteria));
         }
 
@@ -149,7 +149,7 @@ public sealed class TighteningStep
     /// <example><code>var turn = new TighteningStep("turn", Criterion.Turn(rotationWindow)).After(Torque.FromNewtonMeters(55));</code></example>
     public TighteningStep After(Torque threshold)
     {
-        Guard.Check(threshold, Domains.Torque);
+        Domains.Torque.Check(threshold);
         return IsByTurn
             ? new(Name, _criteria, threshold, Fasteners)
             : throw new InvalidOperationException($"Step {Quoted.Text(Name)} has no turn that could count from a threshold: give it Criterion.Turn.");
@@ -173,9 +173,9 @@ public sealed class TighteningStep
     /// <example><code>StepJudgement judgement = turn.Judge(Torque.FromNewtonMeters(118), Angle.FromDegrees(84), Duration.FromSeconds(4));</code></example>
     public StepJudgement Judge(Torque? torque, Angle? rotation, Duration? duration, bool? contact = null)
     {
-        double newtonMeters = torque is Torque t ? Guard.Check(t, Domains.Torque, nameof(torque)) : double.NaN;
-        double degrees = rotation is Angle a ? Guard.Check(a, Domains.Rotation, nameof(rotation)) : double.NaN;
-        double seconds = duration is Duration d ? Guard.Check(d, Domains.Duration, nameof(duration)) : double.NaN;
+        double newtonMeters = torque is Torque t ? Domains.Torque.Check(t, nameof(torque)) : double.NaN;
+        double degrees = rotation is Angle a ? Domains.Rotation.Check(a, nameof(rotation)) : double.NaN;
+        double seconds = duration is Duration d ? Domains.Duration.Check(d, nameof(duration)) : double.NaN;
         var figures = new PullFigures(newtonMeters, degrees, seconds, contact is bool firm ? firm ? 1 : 0 : double.NaN) { Turn = degrees };
         return new StepJudgement(this, Judge(figures), figures);
     }
@@ -183,6 +183,9 @@ public sealed class TighteningStep
     /// <inheritdoc />
     public override string ToString() =>
         $"{Name}, {string.Join(", ", Criteria)}{(Threshold is Torque threshold ? Print.Text($" past {threshold}") : "")}";
+
+    /// <summary>Whether a rate is one that the step permits; one that is not known is none.</summary>
+    internal bool IsSlow(double rate) => Required(CriterionMeasure.Rate) is not Criterion limit || limit.Judge(rate).IsEmpty;
 
     /// <summary>Every reason that a pull gives by itself.</summary>
     internal ReasonSet Judge(in PullFigures figures)
