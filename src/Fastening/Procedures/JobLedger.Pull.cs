@@ -23,6 +23,8 @@ internal sealed partial class JobLedger
             return new(entry, reasons | ReasonSet.Of(JobReason.UnknownStep));
         }
 
+        TighteningStep asked = _program.Steps[step];
+        ref StepCell cell = ref row.Cells[step];
         double turned = 0;
         if (plan.IsTurned)
         {
@@ -31,10 +33,7 @@ internal sealed partial class JobLedger
             turned = fact == TurnFact.Counts ? moved : 0;
         }
 
-        TighteningStep asked = _program.Steps[step];
-        ref StepCell cell = ref row.Cells[step];
-        bool isStill = moved == 0 || Tolerance.FallsShort(pull.Torque, asked.ThresholdTorque);
-        pull = pull with { Turn = isStill ? cell.Turn : cell.Turn + moved };
+        pull = pull with { Turn = IsStill(row, asked, plan, pull, moved) ? cell.Turn : cell.Turn + moved };
         reasons |= asked.Judge(pull);
         if (counts)
         {
@@ -70,7 +69,7 @@ internal sealed partial class JobLedger
         bool isReady = counts && step >= plan.FirstTurn && AreEarlierDone(fastener, step);
         if (asked.IsByTurn)
         {
-            if (moved == 0 || Tolerance.FallsShort(pull.Torque, asked.ThresholdTorque)) return TurnFact.None;
+            if (IsStill(row, asked, plan, pull, moved)) return TurnFact.None;
             bool isBlind = double.IsNaN(moved) || double.IsNaN(pull.Torque) && asked.ThresholdTorque > 0;
             bool isFast = asked.AsksRate && !asked.IsSlow(pull.Rate);
             return isReady && !isBlind && !isFast ? TurnFact.Counts : TurnFact.Unknown;
@@ -81,6 +80,11 @@ internal sealed partial class JobLedger
         bool isByEye = counts && !asked.AsksTorque && row.Turn == 0 && double.IsNaN(pull.Torque) && double.IsNaN(pull.Move) && !double.IsNaN(pull.Contact);
         return isByEye || IsHarmless(row, plan, pull, moved) ? TurnFact.None : TurnFact.Unknown;
     }
+
+    /// <summary>A pull of a step by turn that turned nothing past the threshold. A second click at snug, where no angle is measured, is one.</summary>
+    private static bool IsStill(FastenerLedger row, TighteningStep asked, FastenerPlan plan, in PullFigures pull, double moved) =>
+        moved == 0 || Tolerance.FallsShort(pull.Torque, asked.ThresholdTorque)
+        || double.IsNaN(moved) && row.Turn == 0 && plan.IsTurned && Tolerance.IsAtMost(pull.Torque, plan.SnugTorque);
 
     /// <summary>A pull that moved nothing, or only made the joint snug before any turn.</summary>
     private static bool IsHarmless(FastenerLedger row, FastenerPlan plan, in PullFigures pull, double moved) =>
@@ -101,7 +105,7 @@ internal sealed partial class JobLedger
         cell.Pulls++;
         if (counts && asked.AsksTorque)
         {
-            if (Tolerance.FallsShort(entry.InNewtonMeters, asked.LeastTorque)) cell.StoppedShort = true;
+            if (Tolerance.FallsShort(entry.InNewtonMeters, asked.LeastTorque)) cell.StoppedShort |= !IsOfAnEarlierStep(fastener, step, entry.InNewtonMeters);
             else if (entry.IsReadInMotion && !reasons.Meets(OfTorque)) cell.StoppedShort = false;
         }
 
@@ -111,5 +115,13 @@ internal sealed partial class JobLedger
         cell.Reasons = reasons;
         SetStatus(fastener, step, reasons.Meets(_effects.Rejecting) ? FastenerStatus.Rejected : FastenerStatus.Done);
         return reasons;
+    }
+
+    /// <summary>A second click of the step before is no try of this one.</summary>
+    private bool IsOfAnEarlierStep(int fastener, int step, double torque)
+    {
+        FastenerPlan plan = _program.Plans[fastener];
+        int place = Array.IndexOf(plan.Own, step);
+        return place > 0 && !double.IsInfinity(plan.Upper[place - 1]) && Tolerance.IsAtMost(torque, plan.Upper[place - 1]);
     }
 }

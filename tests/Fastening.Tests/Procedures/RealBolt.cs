@@ -34,6 +34,24 @@ internal sealed class RealBolt
         return moved;
     }
 
+    /// <summary>A pull whose rotation was measured, whatever physics would say: past snug it counts.</summary>
+    public void Measure(int number, double torque, double degrees)
+    {
+        double moved = torque > MostSnug ? degrees : 0;
+        WasTurnedLoose |= moved > 0 && !IsSnug;
+        IsSnug |= torque >= 50;
+        Turned += moved;
+        Peak = Math.Max(Peak, torque);
+        _hardPulls.Add((number, torque));
+    }
+
+    /// <summary>Tightened by hand until the parts touch.</summary>
+    public void Touch()
+    {
+        IsSnug = true;
+        Peak = Math.Max(Peak, 60);
+    }
+
     public void Loosen() => (Peak, Turned, IsSnug, WasTurnedLoose) = (0, 0, false, false);
 
     public void Replace()
