@@ -10,18 +10,18 @@ internal sealed class BearingFace
     private const string GiveTheRing = "give the ring with BearingSurface.Annulus";
 
     private static readonly SizeTable
-        IsoHeads = new("iso-4014-hexagon-heads.csv", ThreadProfile.IsoMetric),
-        IsoNuts = new("iso-4032-hexagon-nuts.csv", ThreadProfile.IsoMetric),
-        IsoSocketHeads = new("iso-4762-socket-heads.csv", ThreadProfile.IsoMetric),
-        IsoHoles = new("iso-273-clearance-holes.csv", ThreadProfile.IsoMetric),
-        InchHeads = new("asme-b18-2-1-hex-cap-screws.csv", ThreadProfile.Unified),
-        InchHoles = new("asme-b18-2-8-clearance-holes.csv", ThreadProfile.Unified);
+        IsoHeads = new("iso-4014-hexagon-heads.csv", ThreadStandard.IsoMetric),
+        IsoNuts = new("iso-4032-hexagon-nuts.csv", ThreadStandard.IsoMetric),
+        IsoSocketHeads = new("iso-4762-socket-heads.csv", ThreadStandard.IsoMetric),
+        IsoHoles = new("iso-273-clearance-holes.csv", ThreadStandard.IsoMetric),
+        InchHeads = new("asme-b18-2-1-hex-cap-screws.csv", ThreadStandard.Unified),
+        InchHoles = new("asme-b18-2-8-clearance-holes.csv", ThreadStandard.Unified);
 
     /// <summary>In the order of <see cref="PlainWasher"/>.</summary>
     private static readonly (string Standard, SizeTable Table)[] Washers =
     [
         .. new[] { "ISO 7089", "ISO 7090", "ISO 7092" }
-            .Select(standard => (standard, new SizeTable("iso-plain-washers.csv", ThreadProfile.IsoMetric, standard))),
+            .Select(standard => (standard, new SizeTable("iso-plain-washers.csv", ThreadStandard.IsoMetric, standard))),
     ];
 
     private readonly ScrewThread _thread;
@@ -37,7 +37,7 @@ internal sealed class BearingFace
     /// <summary>Outer diameter of the face.</summary>
     public double Outer { get; }
 
-    public static BearingFace HexagonHead(ScrewThread thread) => thread.Profile == ThreadProfile.Unified
+    public static BearingFace HexagonHead(ScrewThread thread) => InchHeads.IsFor(thread)
         ? new(thread, LeastWasherFace * Required(InchHeads, thread, "across_flats_max_in", "ASME B18.2.1 has no hexagon head"), 0)
         : new(thread, Required(IsoHeads, thread, "washer_face_min_mm", "ISO 4014 has no hexagon head"), 0);
 
@@ -52,7 +52,7 @@ internal sealed class BearingFace
     /// <summary>The ring on a plate with a hole of a series.</summary>
     public (double Outer, double Inner) OnHole(HoleSeries series)
     {
-        bool inch = _thread.Profile == ThreadProfile.Unified;
+        bool inch = InchHoles.IsFor(_thread);
         string column = series switch
         {
             HoleSeries.Fine => inch ? "close_hole_in" : "fine_hole_mm",

@@ -1,4 +1,5 @@
 using System.Globalization;
+using UnitsNet;
 
 namespace Fastening.Internals;
 
@@ -14,11 +15,20 @@ internal sealed class DataRow(string file, int line, string[] columns, string[] 
         }
     }
 
+    public bool Has(string column) => Array.IndexOf(columns, column) >= 0;
+
     public double Number(string column) => Parse(column, this[column]);
 
     /// <summary>The numbers of a cell, separated by spaces; none in an empty cell.</summary>
     public IEnumerable<double> Numbers(string column) =>
         this[column].Split([' '], StringSplitOptions.RemoveEmptyEntries).Select(text => Parse(column, text));
+
+    /// <summary>A length in metres; the name of its column ends in <c>_in</c> or <c>_mm</c>.</summary>
+    public double Meters(string column)
+    {
+        double number = Number(column);
+        return Si.Of(column.EndsWith("_in", StringComparison.Ordinal) ? Length.FromInches(number) : Length.FromMillimeters(number));
+    }
 
     private double Parse(string column, string text) =>
         double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number)

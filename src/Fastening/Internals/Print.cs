@@ -20,19 +20,27 @@ internal readonly ref struct Print
 
     public static string Text(Print text) => text._text.ToString();
 
-    /// <summary>A number and its unit: up to six decimals; six significant digits where it is very small or very large.</summary>
-    public static string Number(double value, string unit = "")
+    /// <summary>A number and its unit: up to six decimals; six significant digits where it is very small or very large; or in a stated format.</summary>
+    public static string Number(double value, string unit = "", string? format = null)
     {
-        string format = Math.Abs(value) is >= 1e-4 and < 1e12 ? Plain : Scientific;
-        return Number(value, unit, format);
+        format ??= Math.Abs(value) is >= 1e-4 and < 1e12 ? Plain : Scientific;
+        return value.ToString(format, CultureInfo.InvariantCulture) + Suffix(unit);
     }
-
-    /// <summary>A number in a stated format, and its unit.</summary>
-    public static string Number(double value, string unit, string format) => value.ToString(format, CultureInfo.InvariantCulture) + Suffix(unit);
 
     /// <summary>A quantity in the unit in which it was given. Without the commas that UnitsNet prints between thousands: in many countries 1,062 means a little more than one.</summary>
     public static string AsGiven(IQuantity value) =>
-        Number((double)value.Value, value.ToString("a", CultureInfo.InvariantCulture), Scientific);
+        Number((double)value.Value, UnitOf(value), Scientific);
+
+    /// <summary>The unit in which a quantity was given, for example <c>lbf·ft</c>.</summary>
+    public static string UnitOf(IQuantity value) => value.ToString("a", CultureInfo.InvariantCulture);
+
+    /// <summary>A value in the unit of <see cref="Si"/>, in the shop unit of its quantity.</summary>
+    public static string Quantity<T>(double si, string? format = null)
+        where T : struct, IQuantity
+    {
+        var scale = ShopScale.Of<T>();
+        return Number(si * scale.PerSi, scale.Unit, format);
+    }
 
     /// <summary>Two quantities and their unit once: <c>12 … 16 kN</c>.</summary>
     public static string Range<T>(T low, T high, string format, string between = " … ")
@@ -53,8 +61,7 @@ internal readonly ref struct Print
     {
         if (value is IQuantity quantity && ShopScale.Of(quantity) is ShopScale scale)
         {
-            double number = scale.Number(quantity);
-            _text.Append(format is null ? Number(number, scale.Unit) : Number(number, scale.Unit, format));
+            _text.Append(Number(scale.Number(quantity), scale.Unit, format));
         }
         else if (value is IFormattable formattable)
         {

@@ -46,6 +46,9 @@ internal sealed class ShopScale
     /// <summary>The scale of a quantity met at run time; null when no text of the library states such a quantity.</summary>
     public static ShopScale? Of(IQuantity value) => All.TryGetValue(value.GetType(), out ShopScale? scale) ? scale : null;
 
+    /// <summary>Bounds in words, in shop units.</summary>
+    public string Describe(in Interval si) => si.Describe(PerSi, Unit);
+
     /// <summary>A quantity of this kind in shop units.</summary>
     public double Number(IQuantity value) => _si(value) * PerSi;
 

@@ -120,13 +120,6 @@ internal static class Si
         : typeof(T) == typeof(Length) ? "m"
         : throw Unsupported(typeof(T));
 
-    /// <summary>The base unit as it follows a number: degrees touch it, other units stand off.</summary>
-    public static string BaseUnitSuffix<T>() where T : struct, IQuantity
-    {
-        string unit = BaseUnit<T>();
-        return unit[0] == '°' ? unit : " " + unit;
-    }
-
     /// <summary>A share in percent, a temperature in °C, a stiffness per degree, as a refusal shows them; every other quantity, and one too large to convert, as given.</summary>
     public static IQuantity InStatedUnit(IQuantity value) => value switch
     {

@@ -32,6 +32,18 @@ internal ref struct TextCursor(ReadOnlySpan<char> text)
     /// <summary>The hyphen of the keyboard, or one of those that word processors put in its place.</summary>
     public bool TryHyphen() => Try('-') || Try('\u2010') || Try('\u2011') || Try('\u2013');
 
+    /// <summary>The sign between two dimensions.</summary>
+    public bool TryTimes() => Try('x') || Try('X') || Try('×');
+
+    /// <summary>Spaces, a hyphen, or a hyphen among spaces.</summary>
+    public bool TrySeparator()
+    {
+        bool spaces = TrySpaces();
+        bool hyphen = TryHyphen();
+        TrySpaces();
+        return spaces || hyphen;
+    }
+
     /// <summary>A word in either case.</summary>
     public bool TryWord(string word)
     {

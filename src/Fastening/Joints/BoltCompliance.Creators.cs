@@ -11,7 +11,7 @@ public sealed partial class BoltCompliance
 
     private double HeadFactor => _head == BoltHead.Hexagon ? HexagonHeadFactor : SocketHeadFactor;
 
-    /// <summary>A bolt with nut after VDI 2230, with a shank of the nominal diameter. <see cref="TappedInto"/> takes the nut away.</summary>
+    /// <summary>A bolt with nut after VDI 2230, with a shank of the nominal diameter. <see cref="TappedInto"/> replaces the nut by a tapped part.</summary>
     /// <param name="thread">Thread.</param>
     /// <param name="length">Length of the bolt under its head, at least the grip and half a diameter. A nut needs more: its height.</param>
     /// <param name="threadedLength">Threaded length, at most <paramref name="length"/>; equal to it for a bolt threaded to the head.</param>
@@ -29,7 +29,7 @@ public sealed partial class BoltCompliance
         Guard.NotNull(thread);
         (double shank, double free) = Divide(length, threadedLength, grip);
         double beyond = Si.Of(length) - Si.Of(grip), engaged = EngagedThreadFactor * thread.Diameter;
-        if (beyond < engaged * (1 - Tolerance.Widening))
+        if (Tolerance.FallsShort(beyond, engaged))
         {
             Length longest = (length - Si.Length(engaged)).ToUnit(grip.Unit);
             Guard.RefuseAgainst(nameof(grip), grip, $"at most {Guard.ShowToCompare(longest)}: the bolt, {Guard.ShowToCompare(length)}, must reach half a diameter past it, the thread that is counted there");
@@ -39,7 +39,7 @@ public sealed partial class BoltCompliance
         return new BoltCompliance(BoltComplianceMethod.Vdi2230, thread, Guard.NotNull(material), sections, Known(head), beyondGrip: beyond);
     }
 
-    /// <summary>A bolt with nut after VDI 2230, of sections: waists, extension sleeves. <see cref="TappedInto"/> takes the nut away.</summary>
+    /// <summary>A bolt with nut after VDI 2230, of sections: waists, extension sleeves. <see cref="TappedInto"/> replaces the nut by a tapped part.</summary>
     /// <param name="thread">Thread.</param>
     /// <param name="sections">
     /// What lies between head and first engaged thread, free thread included (<see cref="BoltSection.OfRootArea"/>); head, engaged thread and
@@ -143,5 +143,5 @@ public sealed partial class BoltCompliance
 
     private static BoltHead Known(BoltHead head) => head is BoltHead.Hexagon or BoltHead.HexagonSocket
         ? head
-        : throw new ArgumentOutOfRangeException(nameof(head), FormattableString.Invariant($"head is {(int)head}; it must be Hexagon or HexagonSocket."));
+        : throw new ArgumentOutOfRangeException(nameof(head), Print.Text($"head is {(int)head}; it must be Hexagon or HexagonSocket."));
 }

@@ -70,7 +70,7 @@ public sealed partial class BoltCompliance
 
     /// <summary>
     /// Twist Σ l_i/(G_i J_i) of the sections between head and first engaged thread, radians per newton-metre of torque in the thread; head
-    /// and engaged thread are taken as rigid. Null for a stated stiffness, which does not tell.
+    /// and engaged thread are taken as rigid. Null for a stated stiffness, where it is not known.
     /// </summary>
     public double? TwistRadiansPerNewtonMeter { get; }
 
@@ -132,8 +132,8 @@ public sealed partial class BoltCompliance
 
     /// <inheritdoc />
     public override string ToString() => $"{Thread}, "
-        + (Method == BoltComplianceMethod.Stated ? "" : FormattableString.Invariant($"grip {GripMeters * 1e3:0.###} mm, "))
-        + FormattableString.Invariant($"{1e-6 / MetersPerNewton:G4} kN/mm ({MethodName})");
+        + (Method == BoltComplianceMethod.Stated ? "" : Print.Text($"grip {Si.Length(GripMeters):0.###}, "))
+        + Print.Text($"{Si.Stiffness(1 / MetersPerNewton):G4} ({MethodName})");
 
     private string MethodName => Method switch
     {

@@ -1,6 +1,6 @@
 namespace Fastening;
 
-/// <summary>The head of a bolt, as far as it gives way like a piece of the shank (VDI 2230-1:2015 §5.1.1, from memory).</summary>
+/// <summary>The head of a bolt, as an elastic section of the shank (VDI 2230-1:2015 §5.1.1, from memory).</summary>
 public enum BoltHead
 {
     /// <summary>Hexagon head: 0.5 d.</summary>

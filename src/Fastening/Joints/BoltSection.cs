@@ -86,7 +86,7 @@ public sealed class BoltSection
     public BoltSection WithMaterial(ElasticMaterial material) => new(_length, _diameter, _area, Guard.NotNull(material));
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{_length * 1e3:0.###} mm of {_area * 1e6:0.###} mm²")
+    public override string ToString() => Print.Text($"{Si.Length(_length):0.###} of {Si.Area(_area):0.###}")
         + (Material is null ? "" : ", " + Material.Name);
 
     internal static BoltSection Round(double length, double diameter) => new(length, diameter, BoltComplianceEquations.SectionArea(diameter), null);

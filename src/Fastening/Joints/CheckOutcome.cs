@@ -6,9 +6,9 @@ public enum CheckOutcome
     /// <summary>Something that the check needs was not stated; nothing is known.</summary>
     NotAssessed,
 
-    /// <summary>More is asked than is there.</summary>
+    /// <summary>More is required than is available.</summary>
     Fails,
 
-    /// <summary>What is there reaches what is asked, without any margin beyond it.</summary>
+    /// <summary>The available value reaches the required one; no margin is added.</summary>
     Holds,
 }

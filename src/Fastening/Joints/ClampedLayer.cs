@@ -44,7 +44,7 @@ public sealed class ClampedLayer
     internal double Modulus { get; }
 
     /// <summary>The same layer with an outside diameter of its own: a washer, a spacer.</summary>
-    /// <remarks>The cone of pressure is nowhere wider than the layer it passes through, and opens anew behind a narrow one.</remarks>
+    /// <remarks>The cone of pressure is nowhere wider than the layer it passes through, and opens again behind a narrow one.</remarks>
     /// <param name="outerDiameter">Outside diameter of this layer, greater than the hole of the stack.</param>
     /// <returns>A new layer.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="outerDiameter"/> is outside its domain.</exception>
@@ -52,6 +52,6 @@ public sealed class ClampedLayer
     public ClampedLayer WithOuterDiameter(Length outerDiameter) => new(this, Domains.Length.Check(outerDiameter));
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{SiThickness * 1e3:0.###} mm {Material.Name}")
-        + (SiOuterDiameter is double outside ? FormattableString.Invariant($" of {outside * 1e3:0.###} mm") : "");
+    public override string ToString() => Print.Text($"{Si.Length(SiThickness):0.###} {Material.Name}")
+        + (SiOuterDiameter is double outside ? Print.Text($" of {Si.Length(outside):0.###}") : "");
 }

@@ -11,8 +11,8 @@ public sealed partial class ClampedStack
     /// <remarks>
     /// One modulus: the closed form of §5.1.2.1. Several: the same cone, with the angle of the whole grip, is cut at the faces of the layers,
     /// in the middle of the grip and where it meets the outside, and the pieces are added. Outside diameter at most the bearing diameter: a sleeve.
-    /// A layer with its own outside diameter narrows the cone, which opens anew behind it. The outside diameter also gives the angle, unless
-    /// <see cref="WithInterfaceDiameter"/> states another; beyond bearing diameter and grip together <see cref="RangeNotes"/> says that the parts come out too stiff.
+    /// A layer with its own outside diameter narrows the cone, which opens again behind it. The outside diameter also gives the angle, unless
+    /// <see cref="WithInterfaceDiameter"/> states another; beyond bearing diameter and grip together <see cref="RangeNotes"/> reports that the parts are too stiff.
     /// </remarks>
     /// <param name="layers">The layers, from the head on; of a tapped joint without the tapped part.</param>
     /// <param name="bearingDiameter">Outer diameter d_W of the bearing face of head or nut, greater than the hole.</param>
@@ -146,7 +146,7 @@ public sealed partial class ClampedStack
 
         if (fit.Modulus is double fitted && Math.Abs(modulus / fitted - 1) > 0.15)
         {
-            throw new ArgumentException(FormattableString.Invariant(
+            throw new ArgumentException(Print.Text(
                 $"{copy[0].Material.Name} has {modulus / 1e9:G4} GPa, the fit for {fit.Name} {fitted / 1e9:G4} GPa; take WilemanFit.General or ClampedStack.Frusta."), nameof(fit));
         }
 
@@ -171,7 +171,7 @@ public sealed partial class ClampedStack
         {
             if (layer.SiOuterDiameter < 1.001 * hole)
             {
-                throw new ArgumentException(FormattableString.Invariant($"The layer {layer} must be at least 1.001 of the hole, {hole * 1e3:0.###} mm, wide."), nameof(layers));
+                throw new ArgumentException(Print.Text($"The layer {layer} must be at least 1.001 of the hole, {Si.Length(hole):0.###}, wide."), nameof(layers));
             }
         }
 
@@ -202,7 +202,7 @@ public sealed partial class ClampedStack
         if (outerDiameter is Length outside) RefuseWithin(nameof(outerDiameter), outside, hole);
         if (form is not (JointForm.ThroughBolt or JointForm.TappedThread))
         {
-            throw new ArgumentOutOfRangeException(nameof(form), FormattableString.Invariant($"form is {(int)form}; it must be ThroughBolt or TappedThread."));
+            throw new ArgumentOutOfRangeException(nameof(form), Print.Text($"form is {(int)form}; it must be ThroughBolt or TappedThread."));
         }
 
         return new ConeShape(bearing, inner, outer, halfAngle, form);

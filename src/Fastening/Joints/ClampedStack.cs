@@ -71,9 +71,9 @@ public sealed partial class ClampedStack
     /// <summary>Σ l_i α_i, metres per kelvin; null when the expansion of a layer is unknown.</summary>
     internal double? ExpansionPerKelvin { get; }
 
-    /// <summary>The same parts with the diameter that gives the angle of the cone stated apart: D'_A of VDI 2230, near the interface.</summary>
+    /// <summary>The same parts with the diameter that gives the angle of the cone stated separately: D'_A of VDI 2230, near the interface.</summary>
     /// <remarks>
-    /// <c>outerDiameter</c> goes on limiting the cone. Bearing diameter and grip together is a cap that finite elements of wide parts bear out
+    /// <c>outerDiameter</c> goes on limiting the cone. Bearing diameter and grip together is a cap that finite elements of wide parts confirm
     /// (a check of this project, not a value of the guideline).
     /// </remarks>
     /// <param name="interfaceDiameter">The diameter, at least the bearing diameter.</param>
@@ -109,8 +109,8 @@ public sealed partial class ClampedStack
 
     /// <inheritdoc />
     public override string ToString() =>
-        (Method == ClampedStackMethod.Stated ? "clamped parts, " : FormattableString.Invariant($"{GripMeters * 1e3:0.###} mm clamped, "))
-        + FormattableString.Invariant($"{1e-6 / MetersPerNewton:G4} kN/mm ({MethodName})");
+        (Method == ClampedStackMethod.Stated ? "clamped parts, " : Print.Text($"{Si.Length(GripMeters):0.###} clamped, "))
+        + Print.Text($"{Si.Stiffness(1 / MetersPerNewton):G4} ({MethodName})");
 
     private string MethodName => Method switch
     {

@@ -1,4 +1,5 @@
 using Fastening.Equations;
+using Fastening.Internals;
 
 namespace Fastening;
 
@@ -38,7 +39,7 @@ internal sealed class ConeShape(double bearing, double hole, double? outer, doub
         if (slenderness is < 0.5 or > 10) notes.Add(new RangeNote(RangeNoteKind.GripPerBearing, slenderness));
         if (width > 10) notes.Add(new RangeNote(RangeNoteKind.OutsidePerBearing, width));
         double beyond = widest / (bearing + grip);
-        if (beyond > 1 + 1e-9) notes.Add(new RangeNote(RangeNoteKind.OutsideBeyondGrip, beyond));
+        if (Tolerance.Exceeds(beyond, 1)) notes.Add(new RangeNote(RangeNoteKind.OutsideBeyondGrip, beyond));
     }
 
     private double AngleOf(Derivation? work, double grip)
@@ -84,7 +85,7 @@ internal sealed class ConeShape(double bearing, double hole, double? outer, doub
         return delta;
     }
 
-    /// <summary>Where the cone stands as it enters each layer; a layer that is narrower makes it begin anew.</summary>
+    /// <summary>Where the cone stands as it enters each layer; a layer that is narrower makes it begin again.</summary>
     private ConeStart[] StartsOf(ClampedLayer[] layers, double growth, ConeStart cone)
     {
         var starts = new ConeStart[layers.Length];

@@ -20,5 +20,5 @@ public sealed class DiagramPoint
     public Force Force { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Deformation.Micrometers:0.###} µm, {Force.Kilonewtons:0.###} kN");
+    public override string ToString() => Print.Text($"{Deformation.Micrometers:0.###} µm, {Force:0.###}");
 }

@@ -74,7 +74,7 @@ public sealed class Embedding
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"embedding {Total.Micrometers:0.###} µm")
+    public override string ToString() => Print.Text($"embedding {Total.Micrometers:0.###} µm")
         + (Source is string source ? $", {source}" : "");
 
     /// <summary>The total again, with the work written down.</summary>

@@ -6,16 +6,16 @@ namespace Fastening;
 public sealed partial class Joint
 {
     /// <summary>Checks the joint for a duty.</summary>
-    /// <param name="duty">What service asks.</param>
+    /// <param name="duty">The service conditions.</param>
     /// <param name="assembly">
     /// Lowest and highest assembly preload: from a torque and a range of friction, from a scatter about the preload aimed at, or below the permitted one.
     /// </param>
-    /// <param name="capacity">What bolt, thread and parts bear.</param>
+    /// <param name="capacity">Permitted loads of bolt, thread and clamped parts.</param>
     /// <returns>Every check.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
-    /// A thermal expansion is unknown; bolt, layers and temperatures do not match; the capacity speaks of another thread than that of the bolt, of a
-    /// face under a nut where the bolt sits in a tapped part, or of no nut where there is one; or the hot bolt is stronger than at room temperature; or
+    /// A thermal expansion is unknown; bolt, layers and temperatures do not match; the capacity is for another thread than that of the bolt, for a
+    /// face under a nut where the bolt sits in a tapped part, or for no nut where there is one; or the hot bolt is stronger than at room temperature; or
     /// the engaged length is more than the bolt reaches past the grip.
     /// </exception>
     /// <example><code>JointAssessment assessment = joint.Assess(duty, PreloadScatter.FromTighteningFactor(1.6).RangeBelow(permitted), capacity);</code></example>
@@ -37,7 +37,7 @@ public sealed partial class Joint
     {
         if (Form == JointForm.TappedThread && capacity.Nut is not null)
         {
-            throw new ArgumentException("The bolt sits in a tapped part, the capacity speaks of a face under a nut; leave out WithNutBearing.", nameof(capacity));
+            throw new ArgumentException("The bolt sits in a tapped part, the capacity has a face under a nut; leave out WithNutBearing.", nameof(capacity));
         }
 
         if (Form == JointForm.ThroughBolt && capacity.IsWithoutNut)
@@ -64,9 +64,9 @@ public sealed partial class Joint
     {
         if (capacity is null || Bolt.BeyondGripMeters is not double beyond) return;
         double reach = beyond + (Bolt.Method == BoltComplianceMethod.Textbook ? Bolt.Thread.Diameter / 2 : 0), engaged = capacity.Engagement.LengthSi;
-        if (engaged <= reach * (1 + Tolerance.Widening)) return;
+        if (Tolerance.IsAtMost(engaged, reach)) return;
         throw new ArgumentException(
-            FormattableString.Invariant($"The engaged length is {engaged * 1e3:G6} mm, the bolt reaches {reach * 1e3:G6} mm into nut or tapped part: it is too short."),
+            Print.Text($"The engaged length is {Si.Length(engaged):G6}, the bolt reaches {Si.Length(reach):G6} into nut or tapped part: it is too short."),
             nameof(capacity));
     }
 

@@ -85,7 +85,7 @@ public sealed partial class Joint
     /// <param name="preload">Preload F_i.</param>
     /// <param name="axialLoad">Axial load P on this bolt, above zero.</param>
     /// <param name="strength">Strength of the bolt, with a stress under proof load.</param>
-    /// <param name="basis">Stress area of the proof load, exact unless the tabulated one is asked for: that of the preload, or the two do not compare.</param>
+    /// <param name="basis">Stress area of the proof load, exact by default: that of the preload, or the two do not compare.</param>
     /// <returns>n_p, n_L and n_0.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="strength"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A force is outside its domain, or <paramref name="basis"/> is no basis.</exception>

@@ -63,8 +63,8 @@ public sealed partial class Joint
     /// The least assembly preload that a duty requires (equation <c>joint.least-assembly-preload</c>, VDI 2230 R5): clamp force required by tightness
     /// and against slip, share of the axial load, embedding and thermal loss. A thermal gain is not counted on.
     /// </summary>
-    /// <remarks>At the end of the load introduction that asks for most. Where no clamp is required, it is the preload that just keeps the joint closed.</remarks>
-    /// <param name="duty">What service asks.</param>
+    /// <remarks>At the end of the load introduction that needs most. Where no clamp is required, it is the preload that just keeps the joint closed.</remarks>
+    /// <param name="duty">The service conditions.</param>
     /// <returns>The preload.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="duty"/> is null.</exception>
     /// <exception cref="ArgumentException">A thermal expansion is unknown, or bolt, layers and temperatures do not match.</exception>
@@ -77,7 +77,7 @@ public sealed partial class Joint
     }
 
     /// <summary>The greatest assembly preload when the least is to be reached with a scatter (equation <c>joint.greatest-assembly-preload</c>, VDI 2230 R6).</summary>
-    /// <param name="duty">What service asks.</param>
+    /// <param name="duty">The service conditions.</param>
     /// <param name="scatter">Scatter of the tightening, α_A.</param>
     /// <returns>α_A times the least assembly preload; to be compared with the permitted one.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -87,7 +87,7 @@ public sealed partial class Joint
         Guard.NotNull(scatter).TighteningFactor, Si.Of(LeastAssemblyPreloadFor(duty))));
 
     /// <summary>The work behind <see cref="LeastAssemblyPreloadFor"/>.</summary>
-    /// <param name="duty">What service asks.</param>
+    /// <param name="duty">The service conditions.</param>
     /// <returns>The steps; the last is the preload.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="duty"/> is null.</exception>
     /// <exception cref="ArgumentException">A thermal expansion is unknown, or bolt, layers and temperatures do not match.</exception>
@@ -100,7 +100,7 @@ public sealed partial class Joint
     }
 
     /// <summary>The work behind <see cref="GreatestAssemblyPreloadFor"/>.</summary>
-    /// <param name="duty">What service asks.</param>
+    /// <param name="duty">The service conditions.</param>
     /// <param name="scatter">Scatter of the tightening, α_A.</param>
     /// <returns>The steps; the last is the preload.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -136,7 +136,7 @@ public sealed partial class Joint
     internal JointWarming WarmingOf(Derivation? work, in JointSprings springs, JointTemperatures temperatures) =>
         JointWarming.Of(work, springs, this, temperatures);
 
-    /// <summary>The end of the load introduction that asks for the most preload: the parts are relieved most by a pulling load at low n.</summary>
+    /// <summary>The end of the load introduction that needs the most preload: the parts are relieved most by a pulling load at low n.</summary>
     private static double MostAskingFactor(JointDuty duty) => duty.AxialHigh >= 0 ? duty.Introduction.Low : duty.Introduction.High;
 
     private double DeriveLeast(Derivation work, JointDuty duty)

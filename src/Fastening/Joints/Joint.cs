@@ -33,7 +33,7 @@ public sealed partial class Joint
     }
 
     /// <summary>A joint of two stated stiffnesses, from a test or from finite elements.</summary>
-    /// <remarks>It has neither sections nor layers: growth by temperature, twist of the bolt and what asks for a steel grip are not told from it.</remarks>
+    /// <remarks>It has neither sections nor layers: growth by temperature, twist of the bolt and what requires a steel grip are not known from it.</remarks>
     /// <param name="thread">Thread of the bolt.</param>
     /// <param name="bolt">Stiffness of the bolt, head and nut included as far as they were measured.</param>
     /// <param name="parts">Stiffness of the clamped parts.</param>
@@ -111,10 +111,10 @@ public sealed partial class Joint
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Bolt}; {Parts}; Φ_K {LoadFactor:G3}");
+    public override string ToString() => Print.Text($"{Bolt}; {Parts}; Φ_K {LoadFactor:G3}");
 
     /// <summary>
-    /// Nut or tapped part, as far as bolt or cone tells: a bolt of VDI 2230 and its cone always, frusta from the head alone too. Frusta from both
+    /// Nut or tapped part, as far as bolt or cone state it: a bolt of VDI 2230 and its cone always, frusta from the head alone too. Frusta from both
     /// ends do not: textbooks take them for a tapped joint as well, over the effective grip.
     /// </summary>
     internal JointForm? Form =>
@@ -157,8 +157,8 @@ public sealed partial class Joint
         bool gripMustAgree = bolt.Method is BoltComplianceMethod.Vdi2230 or BoltComplianceMethod.Textbook;
         if (gripMustAgree && Math.Abs(bolt.GripMeters - parts.GripMeters) > 1e-6 * parts.GripMeters)
         {
-            throw new ArgumentException(FormattableString.Invariant(
-                $"The bolt has a grip of {bolt.GripMeters * 1e3:G6} mm, the parts are {parts.GripMeters * 1e3:G6} mm thick; they must agree."), nameof(parts));
+            throw new ArgumentException(Print.Text(
+                $"The bolt has a grip of {Si.Length(bolt.GripMeters):G6}, the parts are {Si.Length(parts.GripMeters):G6} thick; they must agree."), nameof(parts));
         }
     }
 
@@ -168,7 +168,7 @@ public sealed partial class Joint
         double ratio = bolt.MetersPerNewton / parts.MetersPerNewton;
         if (ratio is >= 1e-9 and <= 1e9) return;
         throw new ArgumentException(
-            FormattableString.Invariant($"The bolt has {1e-6 / bolt.MetersPerNewton:G4} kN/mm, the parts have {1e-6 / parts.MetersPerNewton:G4} kN/mm: too far apart for two springs that share a load."),
+            Print.Text($"The bolt has {Si.Stiffness(1 / bolt.MetersPerNewton):G4}, the parts have {Si.Stiffness(1 / parts.MetersPerNewton):G4}: too far apart for two springs that share a load."),
             nameof(parts));
     }
 

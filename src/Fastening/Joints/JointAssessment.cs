@@ -18,13 +18,9 @@ public sealed class JointAssessment
 
     internal JointAssessment(JointChecks checks, bool hasNut)
     {
-        _checks = new JointCheck[JointCheckWording.Count - (hasNut ? 0 : 1)];
-        int next = 0;
-        for (int i = 0; i < JointCheckWording.Count; i++)
-        {
-            if (hasNut || (JointCheckKind)i != JointCheckKind.NutPressure) _checks[next++] = checks.Make((JointCheckKind)i);
-        }
-
+        JointCheckRow[] rows = hasNut ? JointCheckRow.All : JointCheckRow.WithoutNut;
+        _checks = new JointCheck[rows.Length];
+        for (int i = 0; i < rows.Length; i++) _checks[i] = checks.Make(rows[i]);
         Checks = Array.AsReadOnly(_checks);
     }
 
@@ -73,7 +69,7 @@ public sealed class JointAssessment
     /// <example><code>assessment.Of(JointCheckKind.Slip).Safety</code></example>
     public JointCheck Of(JointCheckKind kind)
     {
-        if (kind is < JointCheckKind.RequiredPreload or > JointCheckKind.ThreadStripping)
+        if (kind < 0 || (int)kind >= JointCheckRow.All.Length)
         {
             Guard.RefuseAgainst(nameof(kind), (int)kind, "a value of JointCheckKind");
         }

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>What bolt, thread and parts bear: the other side of the checks. Whatever is not given leaves its check open, and the check says so.</summary>
+/// <summary>Permitted loads of bolt, thread and clamped parts: the available side of the checks. A check without its limit is reported as not assessed.</summary>
 /// <remarks>
 /// Strengths are those at room temperature and are used up to 100 °C. Above, a check of strength is not assessed unless the strength is stated for the
 /// temperature: of the bolt with <see cref="WithHotBolt"/>, of all else with <see cref="WithStrengthsUpTo"/>.
@@ -126,7 +126,7 @@ public sealed class JointCapacity
 
     /// <summary>The same with the face under the head.</summary>
     /// <param name="surface">The face; a ring, not an effective diameter alone.</param>
-    /// <param name="permitted">Pressure that the softer of both materials bears, p_G.</param>
+    /// <param name="permitted">Permitted pressure of the softer of both materials, p_G.</param>
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="surface"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 kPa to 100 GPa.</exception>
@@ -136,7 +136,7 @@ public sealed class JointCapacity
 
     /// <summary>The same with the face under the nut; <see cref="Joint.Assess"/> refuses it where the bolt sits in a tapped part.</summary>
     /// <param name="surface">The face; a ring, not an effective diameter alone.</param>
-    /// <param name="permitted">Pressure that the softer of both materials bears, p_G.</param>
+    /// <param name="permitted">Permitted pressure of the softer of both materials, p_G.</param>
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="surface"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 kPa to 100 GPa.</exception>
@@ -146,8 +146,8 @@ public sealed class JointCapacity
 
     /// <summary>The same without a nut: the bolt sits in a tapped part, and the pressure under a nut is no check of this joint.</summary>
     /// <remarks>
-    /// Needed only where neither bolt nor clamped parts tell: a textbook bolt with the fit by Wileman or with frusta from both ends. A bolt that
-    /// was <see cref="BoltCompliance.TappedInto"/> a part and a cone of <see cref="JointForm.TappedThread"/> say it themselves; where they say that
+    /// Needed only where neither bolt nor clamped parts decide it: a textbook bolt with the fit by Wileman or with frusta from both ends. A bolt that
+    /// was <see cref="BoltCompliance.TappedInto"/> a part and a cone of <see cref="JointForm.TappedThread"/> state it themselves; where they state that
     /// there is a nut, <see cref="Joint.Assess"/> refuses this.
     /// </remarks>
     /// <returns>A new capacity.</returns>
@@ -165,6 +165,6 @@ public sealed class JointCapacity
     internal sealed record BoltInService(
         FrictionTorqueModel Model, BoltStrength Strength, double ResidualTorsion, StressedSection Section, TorsionDistribution Torsion, Length? Waist);
 
-    /// <summary>A bearing face and the pressure that it bears.</summary>
+    /// <summary>A bearing face and its permitted pressure.</summary>
     internal sealed record Face(BearingSurface Surface, double Permitted);
 }

@@ -12,34 +12,35 @@ namespace Fastening;
 public sealed class JointCheck
 {
     private readonly JointChecks _checks;
+    private readonly JointCheckRow _row;
     private readonly double _demand, _capacity;
 
-    internal JointCheck(JointChecks checks, JointCheckKind kind, JointCheckLack lack)
+    internal JointCheck(JointChecks checks, JointCheckRow row, JointCheckLack lack)
     {
         _checks = checks;
-        Kind = kind;
+        _row = row;
         Lack = lack;
     }
 
-    internal JointCheck(JointChecks checks, JointCheckKind kind, double demand, double capacity, double? factor)
+    internal JointCheck(JointChecks checks, JointCheckRow row, double demand, double capacity, double? factor)
     {
         _checks = checks;
+        _row = row;
         _demand = demand;
         _capacity = capacity;
-        Kind = kind;
         LoadIntroductionFactor = factor;
-        Safety = SafetyOf(null, kind, demand, capacity);
-        Outcome = capacity >= demand * (1 - Tolerance.Widening) ? CheckOutcome.Holds : CheckOutcome.Fails;
+        Safety = SafetyOf(null, demand, capacity);
+        Outcome = Tolerance.IsAtLeast(capacity, demand) ? CheckOutcome.Holds : CheckOutcome.Fails;
     }
 
     /// <summary>Which check.</summary>
-    public JointCheckKind Kind { get; }
+    public JointCheckKind Kind => _row.Kind;
 
     /// <summary>Its name: <c>residual clamp</c>.</summary>
-    public string Name => JointCheckWording.NameOf(Kind);
+    public string Name => _row.Name;
 
     /// <summary>What must hold, and the step of VDI 2230-1:2015 where there is one; the numbers of the steps, R2 to R12, are from memory, not checked in the text.</summary>
-    public string Criterion => JointCheckWording.CriterionOf(Kind);
+    public string Criterion => _row.Criterion;
 
     /// <summary>What it came to.</summary>
     public CheckOutcome Outcome { get; }
@@ -60,10 +61,10 @@ public sealed class JointCheck
     public JointCheckLack? Lack { get; }
 
     /// <summary>The same in words; null when the check was made.</summary>
-    public string? OpenBecause => Lack is JointCheckLack lack ? _checks.Describe(lack, Kind) : null;
+    public string? OpenBecause => Lack is JointCheckLack lack ? _checks.Describe(lack, _row) : null;
 
     /// <summary>The strength of the hot bolt with which the check was made; null when it was made with one at room temperature, or with none.</summary>
-    public HotStrength? HotStrength => Lack is null && Kind == JointCheckKind.WorkingStress ? _checks.HotBolt : null;
+    public HotStrength? HotStrength => Lack is null && _row.IsOfBoltStrength ? _checks.HotBolt : null;
 
     /// <summary>Whether the check was made and holds with a safety that is asked for.</summary>
     /// <param name="safety">The safety, 1 or more.</param>
@@ -73,7 +74,7 @@ public sealed class JointCheck
     public bool HoldsWith(double safety)
     {
         double asked = Domains.Safety.Check(safety);
-        return Outcome == CheckOutcome.Holds && (Safety is null || Safety >= asked * (1 - Tolerance.Widening));
+        return Outcome == CheckOutcome.Holds && (Safety is null || Tolerance.IsAtLeast(Safety.Value, asked));
     }
 
     /// <summary>The work behind <see cref="Safety"/>; its last step is that ratio, bit for bit.</summary>
@@ -83,8 +84,8 @@ public sealed class JointCheck
     {
         if (Safety is null) return null;
         var work = new Derivation($"Check of {Name}");
-        (double demand, double capacity) = _checks.Of(work, Kind, LoadIntroductionFactor ?? 0);
-        SafetyOf(work, Kind, demand, capacity);
+        (double demand, double capacity) = _checks.Compare(_row, work, LoadIntroductionFactor ?? 0);
+        SafetyOf(work, demand, capacity);
         return work.KeepWhatCounts();
     }
 
@@ -93,31 +94,30 @@ public sealed class JointCheck
     {
         if (Lack is not null) return $"{Name}: not assessed, {OpenBecause}";
         string outcome = Outcome == CheckOutcome.Holds ? "holds" : "FAILS";
-        return $"{Name}: {outcome}, {(Kind == JointCheckKind.BoltStaysTight ? ShowTension() : $"{Show(_demand)} asked, {Show(_capacity)} there")}"
-            + (Safety is double safety ? FormattableString.Invariant($", safety {safety:0.00}") : "")
-            + (LoadIntroductionFactor is double n ? FormattableString.Invariant($" at n {n:0.###}") : "")
-            + (Kind == JointCheckKind.ThreadStripping && _checks.IsByShearAreasAlone ? "; by the shear areas alone, without bending threads and widening nut" : "")
-            + (HotStrength is HotStrength hot ? FormattableString.Invariant($"; yield strength at {hot.Celsius:0.#} °C, relaxation not included") : "");
+        return $"{Name}: {outcome}, {_row.Reading(this)}"
+            + (Safety is double safety ? Print.Text($", safety {safety:0.00}") : "")
+            + (LoadIntroductionFactor is double n ? Print.Text($" at n {n:0.###}") : "")
+            + _row.Note(_checks);
     }
 
-    private static double? SafetyOf(Derivation? work, JointCheckKind kind, double demand, double capacity)
+    internal string AskedAndThere => $"{Show(_demand)} asked, {Show(_capacity)} there";
+
+    /// <summary>Nobody asks for tension in the bolt; a pressing load takes some of it.</summary>
+    internal string TensionLeft =>
+        !(_demand > 0) ? $"{Show(_capacity)} left"
+        : Outcome == CheckOutcome.Fails ? $"{Show(_demand)} taken of {Show(_capacity)}"
+        : $"{Show(Math.Max(_capacity - _demand, 0))} left of {Show(_capacity)}";
+
+    private double? SafetyOf(Derivation? work, double demand, double capacity)
     {
         if (!(demand > 0)) return null;
-        double safety = JointCheckWording.IsStress(kind)
+        double safety = _row.IsStress
             ? WorkingStressEquations.StressSafetyEquation.Step(work, capacity, demand)
             : WorkingStressEquations.ForceSafetyEquation.Step(work, capacity, demand);
         return double.IsInfinity(safety) ? null : safety;
     }
 
-    private IQuantity Quantity(double value) => JointCheckWording.IsStress(Kind) ? Si.Pressure(value) : Si.Force(value);
+    private IQuantity Quantity(double value) => _row.IsStress ? Si.Pressure(value) : Si.Force(value);
 
-    /// <summary>Nobody asks for tension in the bolt; a pressing load takes some of it.</summary>
-    private string ShowTension() =>
-        !(_demand > 0) ? $"{Show(_capacity)} left"
-        : Outcome == CheckOutcome.Fails ? $"{Show(_demand)} taken of {Show(_capacity)}"
-        : $"{Show(Math.Max(_capacity - _demand, 0))} left of {Show(_capacity)}";
-
-    private string Show(double value) => JointCheckWording.IsStress(Kind)
-        ? FormattableString.Invariant($"{value / 1e6:0.#} MPa")
-        : FormattableString.Invariant($"{value / 1e3:0.##} kN");
+    private string Show(double value) => _row.IsStress ? Print.Text($"{Si.Pressure(value):0.#}") : Print.Text($"{Si.Force(value):0.##}");
 }

@@ -3,101 +3,129 @@ using Fastening.Internals;
 
 namespace Fastening;
 
-/// <summary>How each check is computed: demand and capacity at a load introduction factor, with or without the work written down.</summary>
+/// <summary>What the checks of a joint compare, with or without the work written down; <see cref="JointCheckRow"/> says which check compares what.</summary>
 internal sealed class JointChecks
 {
     private readonly Joint _joint;
-    private readonly JointDuty _duty;
-    private readonly JointCapacity _capacity;
-    private readonly double _low, _high;
     private readonly JointWarming? _warming;
+    private readonly Point _low, _high;
 
     public JointChecks(Joint joint, JointDuty duty, PreloadRange assembly, JointCapacity capacity)
     {
         _joint = joint;
-        _duty = duty;
-        _capacity = capacity;
-        _low = assembly.MinimumSi;
-        _high = assembly.MaximumSi;
+        Duty = duty;
+        Capacity = capacity;
+        Low = assembly.MinimumSi;
+        High = assembly.MaximumSi;
         _warming = joint.WarmingOf(duty);
+        _low = At(null, duty.Introduction.Low);
+        _high = At(null, duty.Introduction.High);
     }
 
-    /// <summary>The check at the end of the load introduction that is the worst for it.</summary>
-    public JointCheck Make(JointCheckKind kind)
-    {
-        if (LackOf(kind) is JointCheckLack lack) return new JointCheck(this, kind, lack);
-        LoadIntroduction introduction = _duty.Introduction;
-        (double Demand, double Capacity) low = Of(null, kind, introduction.Low);
-        bool dependsOnIntroduction = kind != JointCheckKind.PermittedPreload && (kind != JointCheckKind.BoltStaysTight || _duty.AxialLow < 0);
-        if (!dependsOnIntroduction) return new JointCheck(this, kind, low.Demand, low.Capacity, null);
-        if (introduction.IsKnown) return new JointCheck(this, kind, low.Demand, low.Capacity, introduction.Low);
-        (double Demand, double Capacity) high = Of(null, kind, introduction.High);
-        return IsWorse(high, low)
-            ? new JointCheck(this, kind, high.Demand, high.Capacity, introduction.High)
-            : new JointCheck(this, kind, low.Demand, low.Capacity, introduction.Low);
-    }
+    public JointDuty Duty { get; }
 
-    public (double Demand, double Capacity) Of(Derivation? work, JointCheckKind kind, double factor)
-    {
-        JointSprings springs = _joint.SpringsOf(work);
-        return kind switch
-        {
-            JointCheckKind.RequiredPreload => (Joint.LeastAssemblyPreloadOf(work, springs, _duty, Warming(work, springs), factor), _low),
-            JointCheckKind.PermittedPreload => (_high, _capacity.PermittedPreloadSi!.Value),
-            JointCheckKind.Separation => (Math.Max(_duty.AxialHigh, 0), SeparationLoad(work, springs, factor)),
-            JointCheckKind.ResidualClamp => (_duty.RequiredClampSi!.Value, ClampLeft(work, springs, factor)),
-            JointCheckKind.Slip => (_duty.ClampAgainstSlip(work), ClampLeft(work, springs, factor)),
-            JointCheckKind.BoltStaysTight => (Relief(work, springs, factor), LowestPreload(work, springs)),
-            JointCheckKind.WorkingStress => Stress(work, springs, factor),
-            JointCheckKind.AlternatingStress => (Amplitude(work, springs, factor), _capacity.PermittedAmplitudeSi!.Value),
-            JointCheckKind.HeadPressure => Bearing(work, springs, factor, _capacity.Head!),
-            JointCheckKind.NutPressure => Bearing(work, springs, factor, _capacity.Nut!),
-            _ => (GreatestBoltForce(work, springs, factor), _capacity.Engagement!.FailureForceOf(work)),
-        };
-    }
+    public JointCapacity Capacity { get; }
+
+    /// <summary>Lowest assembly preload.</summary>
+    public double Low { get; }
+
+    /// <summary>Highest assembly preload.</summary>
+    public double High { get; }
 
     /// <summary>The strength of the hot bolt, where the bolt gets warmer than a room and one is stated.</summary>
-    public HotStrength? HotBolt => _duty.Temperatures?.HottestBolt > JointTemperatures.WarmestRoom ? _capacity.HotBolt : null;
+    public HotStrength? HotBolt => Duty.Temperatures?.HottestBolt > JointTemperatures.WarmestRoom ? Capacity.HotBolt : null;
 
-    /// <summary>Whether the engaged thread is neither that of a nut nor that of a tapped hole.</summary>
-    public bool IsByShearAreasAlone => _capacity.Engagement is { ThreadLength: null };
+    public JointCheckLack? LackOfBoltStrength =>
+        Capacity.Bolt is null ? JointCheckLack.BoltStrength
+        : IsAbove(Duty.Temperatures?.HottestBolt, Math.Max(JointCapacity.HottestOfRoomStrength, Capacity.HotBolt?.Celsius ?? 0)) ? JointCheckLack.HotStrengthOfBolt
+        : null;
 
-    public string Describe(JointCheckLack lack, JointCheckKind kind)
-    {
-        bool bolt = lack == JointCheckLack.HotStrengthOfBolt;
-        double? reached = bolt ? _duty.Temperatures?.HottestBolt : _duty.Temperatures?.Hottest;
-        double stated = bolt ? _capacity.HotBolt?.Celsius ?? double.NaN : _capacity.StrengthsUpToSi;
-        return JointCheckWording.DescribeLack(
-            lack, kind, reached ?? 0, double.IsNaN(stated) ? "room temperature" : FormattableString.Invariant($"{stated:0.#} °C"));
-    }
+    public JointCheckLack? LackOfAmplitude =>
+        Capacity.PermittedAmplitudeSi is null ? JointCheckLack.PermittedAmplitude
+        : IsSlack ? JointCheckLack.TensionInBolt
+        : null;
 
-    private JointCheckLack? LackOf(JointCheckKind kind) => kind switch
-    {
-        JointCheckKind.PermittedPreload when _capacity.PermittedPreloadSi is null => JointCheckLack.PermittedPreload,
-        JointCheckKind.ResidualClamp when _duty.RequiredClampSi is null => JointCheckLack.RequiredClamp,
-        JointCheckKind.Slip when !_duty.AsksForFriction => JointCheckLack.SlipLoad,
-        JointCheckKind.WorkingStress when _capacity.Bolt is null => JointCheckLack.BoltStrength,
-        JointCheckKind.WorkingStress when IsBoltTooHot => JointCheckLack.HotStrengthOfBolt,
-        JointCheckKind.AlternatingStress when _capacity.PermittedAmplitudeSi is null => JointCheckLack.PermittedAmplitude,
-        JointCheckKind.AlternatingStress when IsSlack => JointCheckLack.TensionInBolt,
-        JointCheckKind.HeadPressure when LackOf(_capacity.Head) is JointCheckLack lack => lack,
-        JointCheckKind.NutPressure when LackOf(_capacity.Nut) is JointCheckLack lack => lack,
-        JointCheckKind.ThreadStripping when _capacity.Engagement is null => JointCheckLack.EngagedThread,
-        JointCheckKind.AlternatingStress or JointCheckKind.HeadPressure or JointCheckKind.NutPressure or JointCheckKind.ThreadStripping
-            when IsAbove(_duty.Temperatures?.Hottest, _capacity.StrengthsUpToSi) => JointCheckLack.StrengthAtTemperature,
-        _ => null,
-    };
+    /// <summary>Permitted pressure, amplitude and engaged thread are stated for less than the joint gets warm.</summary>
+    public JointCheckLack? LackOfStrengthWhenHot =>
+        IsAbove(Duty.Temperatures?.Hottest, Capacity.StrengthsUpToSi) ? JointCheckLack.StrengthAtTemperature : null;
 
-    private static JointCheckLack? LackOf(JointCapacity.Face? face) =>
+    private bool IsSlack => Relief(_high) > LowestPreload(_high);
+
+    public static JointCheckLack? LackOf(JointCapacity.Face? face) =>
         face is null ? JointCheckLack.BearingSurface
         : face.Surface.OuterDiameter is null ? JointCheckLack.BearingRing
         : null;
 
-    /// <summary>Warmer than its strength is stated for, at room temperature or hot.</summary>
-    private bool IsBoltTooHot => IsAbove(
-        _duty.Temperatures?.HottestBolt, Math.Max(JointCapacity.HottestOfRoomStrength, _capacity.HotBolt?.Celsius ?? 0));
+    /// <summary>The check at the end of the load introduction that is the worst for it.</summary>
+    public JointCheck Make(JointCheckRow row)
+    {
+        if (row.Lack(this) is JointCheckLack lack) return new JointCheck(this, row, lack);
+        LoadIntroduction introduction = Duty.Introduction;
+        (double Demand, double Capacity) low = row.Compare(this, _low);
+        if (!row.DependsOnIntroduction(this)) return new JointCheck(this, row, low.Demand, low.Capacity, null);
+        if (introduction.IsKnown) return new JointCheck(this, row, low.Demand, low.Capacity, introduction.Low);
+        (double Demand, double Capacity) high = row.Compare(this, _high);
+        return IsWorse(high, low)
+            ? new JointCheck(this, row, high.Demand, high.Capacity, introduction.High)
+            : new JointCheck(this, row, low.Demand, low.Capacity, introduction.Low);
+    }
 
-    private static bool IsAbove(double? celsius, double limit) => celsius > limit + 1e-9;
+    public (double Demand, double Capacity) Compare(JointCheckRow row, Derivation work, double factor) => row.Compare(this, At(work, factor));
+
+    /// <summary>Why a check was not made, with the temperatures where they decide.</summary>
+    public string Describe(JointCheckLack lack, JointCheckRow row)
+    {
+        bool bolt = lack == JointCheckLack.HotStrengthOfBolt;
+        double? reached = bolt ? Duty.Temperatures?.HottestBolt : Duty.Temperatures?.Hottest;
+        double stated = bolt ? Capacity.HotBolt?.Celsius ?? double.NaN : Capacity.StrengthsUpToSi;
+        return JointCheckLackWords.Of(
+            lack, row.Place, reached ?? 0, double.IsNaN(stated) ? "room temperature" : Print.Text($"{stated:0.#} °C"));
+    }
+
+    /// <summary>The lowest preload in service: embedded, and cold or warm, whichever is less.</summary>
+    public double LowestPreload(in Point at)
+    {
+        double embedding = Joint.EmbeddingLossOf(at.Work, at.Springs, Duty.Embedding);
+        double cold = PreloadLossEquations.PreloadLeftEquation.Step(at.Work, Low, embedding, 0);
+        if (Warming(at) is not JointWarming warming) return cold;
+        double loss = Joint.ThermalLossOf(at.Work, cold, at.Springs, warming);
+        return loss > 0 ? PreloadLossEquations.PreloadLeftEquation.Step(at.Work, Low, embedding, loss) : cold;
+    }
+
+    public double LeastAssemblyPreload(in Point at) => Joint.LeastAssemblyPreloadOf(at.Work, at.Springs, Duty, Warming(at), at.Factor);
+
+    public double SeparationLoad(in Point at) => LoadShareEquations.SeparationLoadEquation.Step(at.Work, LowestPreload(at), Share(at));
+
+    public double ClampLeft(in Point at) => LoadShareEquations.ClampForceEquation.Step(at.Work, LowestPreload(at), Share(at), Duty.AxialHigh);
+
+    public double Relief(in Point at) => LoadShareEquations.BoltReliefEquation.Step(at.Work, Share(at), Duty.AxialLow);
+
+    public double GreatestBoltForce(in Point at) => WorkingStressEquations.GreatestBoltForceEquation.Step(at.Work, High, BoltForce(at));
+
+    public (double Demand, double Capacity) Stress(in Point at)
+    {
+        JointCapacity.BoltInService bolt = Capacity.Bolt!;
+        double force = BoltForce(at);
+        StressedSection section = at.Work is null ? bolt.Section : StressedSection.Of(at.Work, bolt.Model.Thread, bolt.Torsion, bolt.Waist);
+        double arm = WorkingStress.ThreadArm(at.Work, bolt.Model);
+        return (WorkingStress.Compute(at.Work, section, bolt.Model, arm, High, force, bolt.ResidualTorsion).Equivalent,
+            HotBolt?.YieldOf(at.Work) ?? bolt.Strength.Yield);
+    }
+
+    public double Amplitude(in Point at)
+    {
+        double preload = LowestPreload(at), share = Share(at);
+        double upper = LoadShareEquations.BoltForceEquation.Step(at.Work, preload, share, Duty.AxialHigh);
+        double lower = LoadShareEquations.BoltForceEquation.Step(at.Work, preload, share, Duty.AxialLow);
+        return WorkingStressEquations.StressAmplitudeEquation.Step(at.Work, upper, lower, _joint.Bolt.Thread.Derive(at.Work).StressArea);
+    }
+
+    public (double Demand, double Capacity) Bearing(in Point at, JointCapacity.Face face)
+    {
+        double force = GreatestBoltForce(at);
+        double area = WorkingStressEquations.BearingAreaEquation.Step(at.Work, Si.Of(face.Surface.OuterDiameter!.Value), Si.Of(face.Surface.InnerDiameter!.Value));
+        return (WorkingStressEquations.BearingPressureEquation.Step(at.Work, force, area), face.Permitted);
+    }
 
     /// <summary>Less safety; of two without any, more demand or less capacity.</summary>
     private static bool IsWorse((double Demand, double Capacity) one, (double Demand, double Capacity) other)
@@ -107,75 +135,25 @@ internal sealed class JointChecks
         return one.Demand > other.Demand || one.Demand == other.Demand && one.Capacity < other.Capacity;
     }
 
-    private bool IsSlack
-    {
-        get
-        {
-            JointSprings springs = _joint.SpringsOf(null);
-            return Relief(null, springs, _duty.Introduction.High) > LowestPreload(null, springs);
-        }
-    }
+    private static bool IsAbove(double? celsius, double limit) => celsius > limit + 1e-9;
 
-    private JointWarming? Warming(Derivation? work, in JointSprings springs) =>
-        work is null || _duty.Temperatures is not JointTemperatures rises ? _warming : _joint.WarmingOf(work, springs, rises);
-
-    private static double Share(Derivation? work, in JointSprings springs, double factor) =>
-        LoadShareEquations.WorkingLoadFactorEquation.Step(work, factor, springs.LoadFactor);
-
-    /// <summary>The lowest preload in service: embedded, and cold or warm, whichever is less.</summary>
-    private double LowestPreload(Derivation? work, in JointSprings springs)
-    {
-        double embedding = Joint.EmbeddingLossOf(work, springs, _duty.Embedding);
-        double cold = PreloadLossEquations.PreloadLeftEquation.Step(work, _low, embedding, 0);
-        if (Warming(work, springs) is not JointWarming warming) return cold;
-        double loss = Joint.ThermalLossOf(work, cold, springs, warming);
-        return loss > 0 ? PreloadLossEquations.PreloadLeftEquation.Step(work, _low, embedding, loss) : cold;
-    }
+    private static double Share(in Point at) => LoadShareEquations.WorkingLoadFactorEquation.Step(at.Work, at.Factor, at.Springs.LoadFactor);
 
     /// <summary>The highest preload in service: not embedded, and cold or warm, whichever is more.</summary>
-    private double HighestPreload(Derivation? work, in JointSprings springs)
+    private double HighestPreload(in Point at)
     {
-        if (Warming(work, springs) is not JointWarming warming) return _high;
-        double loss = Joint.ThermalLossOf(work, _high, springs, warming);
-        return loss < 0 ? PreloadLossEquations.PreloadLeftEquation.Step(work, _high, 0, loss) : _high;
+        if (Warming(at) is not JointWarming warming) return High;
+        double loss = Joint.ThermalLossOf(at.Work, High, at.Springs, warming);
+        return loss < 0 ? PreloadLossEquations.PreloadLeftEquation.Step(at.Work, High, 0, loss) : High;
     }
 
-    private double SeparationLoad(Derivation? work, in JointSprings springs, double factor) =>
-        LoadShareEquations.SeparationLoadEquation.Step(work, LowestPreload(work, springs), Share(work, springs, factor));
+    private double BoltForce(in Point at) => LoadShareEquations.BoltForceEquation.Step(at.Work, HighestPreload(at), Share(at), Duty.AxialHigh);
 
-    private double ClampLeft(Derivation? work, in JointSprings springs, double factor) =>
-        LoadShareEquations.ClampForceEquation.Step(work, LowestPreload(work, springs), Share(work, springs, factor), _duty.AxialHigh);
+    private Point At(Derivation? work, double factor) => new(work, _joint.SpringsOf(work), factor);
 
-    private double Relief(Derivation? work, in JointSprings springs, double factor) =>
-        LoadShareEquations.BoltReliefEquation.Step(work, Share(work, springs, factor), _duty.AxialLow);
+    private JointWarming? Warming(in Point at) =>
+        at.Work is null || Duty.Temperatures is not JointTemperatures rises ? _warming : _joint.WarmingOf(at.Work, at.Springs, rises);
 
-    private double GreatestBoltForce(Derivation? work, in JointSprings springs, double factor) => WorkingStressEquations.GreatestBoltForceEquation.Step(
-        work,
-        _high,
-        LoadShareEquations.BoltForceEquation.Step(work, HighestPreload(work, springs), Share(work, springs, factor), _duty.AxialHigh));
-
-    private (double Demand, double Capacity) Stress(Derivation? work, in JointSprings springs, double factor)
-    {
-        JointCapacity.BoltInService bolt = _capacity.Bolt!;
-        double force = LoadShareEquations.BoltForceEquation.Step(work, HighestPreload(work, springs), Share(work, springs, factor), _duty.AxialHigh);
-        StressedSection section = work is null ? bolt.Section : StressedSection.Of(work, bolt.Model.Thread, bolt.Torsion, bolt.Waist);
-        double arm = WorkingStress.ThreadArm(work, bolt.Model);
-        return (WorkingStress.Compute(work, section, bolt.Model, arm, _high, force, bolt.ResidualTorsion).Equivalent,
-            HotBolt?.YieldOf(work) ?? bolt.Strength.Yield);
-    }
-
-    private double Amplitude(Derivation? work, in JointSprings springs, double factor)
-    {
-        double preload = LowestPreload(work, springs), share = Share(work, springs, factor);
-        double upper = LoadShareEquations.BoltForceEquation.Step(work, preload, share, _duty.AxialHigh);
-        double lower = LoadShareEquations.BoltForceEquation.Step(work, preload, share, _duty.AxialLow);
-        return WorkingStressEquations.StressAmplitudeEquation.Step(work, upper, lower, _joint.Bolt.Thread.Derive(work).StressArea);
-    }
-
-    private (double Demand, double Capacity) Bearing(Derivation? work, in JointSprings springs, double factor, JointCapacity.Face face)
-    {
-        double force = GreatestBoltForce(work, springs, factor);
-        double area = WorkingStressEquations.BearingAreaEquation.Step(work, Si.Of(face.Surface.OuterDiameter!.Value), Si.Of(face.Surface.InnerDiameter!.Value));
-        return (WorkingStressEquations.BearingPressureEquation.Step(work, force, area), face.Permitted);
-    }
+    /// <summary>Where a check looks: the springs, a load introduction factor, and the list that the work is written to.</summary>
+    public readonly record struct Point(Derivation? Work, JointSprings Springs, double Factor);
 }

@@ -55,7 +55,7 @@ public sealed class JointDiagram
     /// <summary>The bolt at separation; its force is the separation load.</summary>
     public DiagramPoint Separation { get; }
 
-    /// <summary>How far the parts stand apart under the load; zero while they are closed.</summary>
+    /// <summary>The gap between the parts under the load; zero while they are closed.</summary>
     public Length Gap { get; }
 
     /// <inheritdoc />

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>What service asks of a joint: loads, tightness, temperatures, and where the load enters.</summary>
+/// <summary>The service conditions of a joint: loads, tightness, temperatures, and where the load enters.</summary>
 /// <remarks>
 /// Concentric load only. The range of the axial load covers every moment of service; include zero when the machine rests. Unless temperatures
 /// are given, the joint stays at the temperature of assembly; what is not given is named by the check that lacks it, never assumed.
@@ -137,13 +137,13 @@ public sealed class JointDuty
         new(this, _transverse, _twist, RequiredClampSi, Guard.NotNull(temperatures));
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"axial load {AxialLow / 1000:0.###} … {AxialHigh / 1000:0.###} kN, {Introduction}, {Embedding}")
-        + (TransverseLoad is Force load ? FormattableString.Invariant($", transverse load {load.Kilonewtons:0.###} kN") : "")
-        + (InterfaceTorque is Torque torque ? FormattableString.Invariant($", torque {torque.NewtonMeters:0.###} N·m") : "")
-        + (RequiredClamp is Force clamp ? FormattableString.Invariant($", required clamp {clamp.Kilonewtons:0.###} kN") : "")
+    public override string ToString() => Print.Text($"axial load {Print.Range(Si.Force(AxialLow), Si.Force(AxialHigh), "0.###")}, {Introduction}, {Embedding}")
+        + (TransverseLoad is Force load ? Print.Text($", transverse load {load:0.###}") : "")
+        + (InterfaceTorque is Torque torque ? Print.Text($", torque {torque:0.###}") : "")
+        + (RequiredClamp is Force clamp ? Print.Text($", required clamp {clamp:0.###}") : "")
         + (Temperatures is null ? "" : $", {Temperatures}");
 
-    /// <summary>Clamp force required against slip; zero when no load asks for friction.</summary>
+    /// <summary>Clamp force required against slip; zero when no load is carried by friction.</summary>
     internal double ClampAgainstSlip(Derivation? work)
     {
         double transverse = _transverse is Transverse load

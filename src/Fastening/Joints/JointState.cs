@@ -37,7 +37,7 @@ public sealed class JointState
     public bool IsSeparated { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"bolt {BoltForce.Kilonewtons:0.###} kN")
-        + (IsSeparated ? ", separated" : FormattableString.Invariant($", clamp {ClampForce.Kilonewtons:0.###} kN"))
+    public override string ToString() => Print.Text($"bolt {BoltForce:0.###}")
+        + (IsSeparated ? ", separated" : Print.Text($", clamp {ClampForce:0.###}"))
         + $" ({Introduction})";
 }

@@ -99,9 +99,9 @@ public sealed class JointTemperatures
         new(BoltSi, _layers, BoltModulusRatio, PartsModulusRatio, Domains.AssemblyTemperature.Check(assembly));
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"bolt {BoltSi:+0.#;-0.#;0} K, parts {string.Join(", ", Array.ConvertAll(_layers, rise => FormattableString.Invariant($"{rise:+0.#;-0.#;0}")))} K")
-        + (AssemblySi is double celsius ? FormattableString.Invariant($" from {celsius:0.#} °C") : "");
+    public override string ToString() => Print.Text(
+        $"bolt {BoltSi:+0.#;-0.#;0} K, parts {string.Join(", ", Array.ConvertAll(_layers, rise => Print.Text($"{rise:+0.#;-0.#;0}")))} K")
+        + (AssemblySi is double celsius ? Print.Text($" from {celsius:0.#} °C") : "");
 
     internal double LayerSi(int index) => _layers.Length == 1 ? _layers[0] : _layers[index];
 }

@@ -85,14 +85,14 @@ internal readonly record struct JointWarming(double Resilience, double BoltGrowt
         if (temperatures.LayerCount != 1 && temperatures.LayerCount != layers)
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"There are {temperatures.LayerCount} temperatures for {layers} layers; give one, or one for each."), nameof(temperatures));
+                Print.Text($"There are {temperatures.LayerCount} temperatures for {layers} layers; give one, or one for each."), nameof(temperatures));
         }
 
         double bolt = joint.Bolt.GripMeters, parts = joint.Parts.GripMeters;
         if (HasOtherMaterials(joint.Bolt) && Math.Abs(bolt - parts) > 1e-6 * parts)
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"The bolt's sections of several materials are {bolt * 1e3:G6} mm long, the parts {parts * 1e3:G6} mm; they must agree."),
+                Print.Text($"The bolt's sections of several materials are {Si.Length(bolt):G6} long, the parts {Si.Length(parts):G6}; they must agree."),
                 nameof(temperatures));
         }
     }

@@ -5,7 +5,7 @@ namespace Fastening;
 /// <summary>Where the axial load enters the clamped parts: the factor n, known, or known between two values.</summary>
 /// <remarks>
 /// n is the share of the parts' compliance that lies between the points where the load enters (VDI 2230-1:2015 §5.2.2, from memory): 1 under head and nut,
-/// 0 at the interface. It is seldom known, and no single value is on the safe side: a high n loads the bolt, a low n opens the joint. So nothing
+/// 0 at the interface. It is rarely known, and no single value is on the safe side: a high n loads the bolt, a low n opens the joint. So nothing
 /// is assumed. With a range each answer takes the end that is the worst for it, which is exact: every check is monotonic or convex in n.
 /// </remarks>
 /// <example><code>LoadIntroduction.Of(0.4)
@@ -58,6 +58,6 @@ public sealed class LoadIntroduction
 
     /// <inheritdoc />
     public override string ToString() => IsKnown
-        ? FormattableString.Invariant($"n {Low:0.###}")
-        : FormattableString.Invariant($"n {Low:0.###}…{High:0.###}, the worst for each check");
+        ? Print.Text($"n {Low:0.###}")
+        : Print.Text($"n {Low:0.###}…{High:0.###}, the worst for each check");
 }

@@ -1,3 +1,5 @@
+using Fastening.Internals;
+
 namespace Fastening;
 
 /// <summary>One proportion that lies outside the range of a method; the result stands where it is defined.</summary>
@@ -19,12 +21,12 @@ public sealed class RangeNote
     /// <inheritdoc />
     public override string ToString() => Kind switch
     {
-        RangeNoteKind.GripPerBearing => FormattableString.Invariant(
+        RangeNoteKind.GripPerBearing => Print.Text(
             $"The grip per bearing diameter, β_L, is {Value:G3}; the angle of the deformation cone is known for 0.5 to 10 (from memory)."),
-        RangeNoteKind.OutsidePerBearing => FormattableString.Invariant(
+        RangeNoteKind.OutsidePerBearing => Print.Text(
             $"The outside per bearing diameter, y, is {Value:G3}; the angle of the deformation cone is known for up to 10 (from memory)."),
-        RangeNoteKind.OutsideBeyondGrip => FormattableString.Invariant(
-            $"The outside diameter is {Value:G3} times bearing diameter and grip together: the cone comes out too wide and the parts too stiff, by up to about a quarter (finite elements of this project); state the diameter of the angle with WithInterfaceDiameter."),
-        _ => FormattableString.Invariant($"d/l is {Value:G3}; the fit by Wileman was made for 0.1 to 2."),
+        RangeNoteKind.OutsideBeyondGrip => Print.Text(
+            $"The outside diameter is {Value:G3} times bearing diameter and grip together: the cone is too wide and the parts too stiff, by up to about a quarter (finite elements of this project); state the diameter of the angle with WithInterfaceDiameter."),
+        _ => Print.Text($"d/l is {Value:G3}; the fit by Wileman was made for 0.1 to 2."),
     };
 }

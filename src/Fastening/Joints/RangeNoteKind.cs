@@ -10,8 +10,8 @@ public enum RangeNoteKind
     OutsidePerBearing = 1,
 
     /// <summary>
-    /// Outside diameter that gives the angle, per bearing diameter and grip together: above 1 the cone of VDI 2230 comes out too wide and the parts
-    /// too stiff. <see cref="ClampedStack.WithInterfaceDiameter"/> states the diameter of the angle apart.
+    /// Outside diameter that gives the angle, per bearing diameter and grip together: above 1 the cone of VDI 2230 is too wide and the parts
+    /// too stiff. <see cref="ClampedStack.WithInterfaceDiameter"/> states the diameter of the angle separately.
     /// </summary>
     OutsideBeyondGrip = 2,
 

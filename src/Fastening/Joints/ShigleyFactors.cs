@@ -1,4 +1,5 @@
 using Fastening.Equations;
+using Fastening.Internals;
 
 namespace Fastening;
 
@@ -50,7 +51,7 @@ public sealed class ShigleyFactors
     public Derivation DeriveSeparation() => Work("Factor against separation", work => SeparationOf(work));
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"n_p {Yielding:0.###}, n_L {Overload:0.###}, n_0 {Separation:0.###}");
+    public override string ToString() => Print.Text($"n_p {Yielding:0.###}, n_L {Overload:0.###}, n_0 {Separation:0.###}");
 
     private static Derivation Work(string title, Action<Derivation> steps)
     {

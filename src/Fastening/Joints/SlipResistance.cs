@@ -7,7 +7,7 @@ namespace Fastening;
 /// <summary>Design resistance of a preloaded structural bolt against slip, by EN 1993-1-8.</summary>
 /// <remarks>
 /// Equations <c>slip.pretension-left</c> and <c>slip.resistance</c>: EN 1993-1-8:2005 §3.9, eqs. (3.6), (3.7) and (3.8), from memory. Nothing is
-/// assumed: slip factor, hole factor and partial factor are the user's, with the national annex. The form of machine design, which asks for a
+/// assumed: slip factor, hole factor and partial factor are the user's, with the national annex. The form of machine design, which requires a
 /// clamp force instead, is in <see cref="JointDuty"/>.
 /// </remarks>
 /// <example><code>// M20, 10.9: F_p,C 171.5 kN, class A faces (µ 0.5), one plane: 68.6 kN
@@ -71,8 +71,8 @@ public sealed class SlipResistance
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"slip resistance {Resistance.Kilonewtons:0.###} kN (EN 1993-1-8)")
-        + (HasTabulatedSlipFactor ? "" : FormattableString.Invariant($"; slip factor {_slipFactor:0.####} is of no class, it rests on a test"));
+    public override string ToString() => Print.Text($"slip resistance {Resistance:0.###} (EN 1993-1-8)")
+        + (HasTabulatedSlipFactor ? "" : Print.Text($"; slip factor {_slipFactor:0.####} is of no class, it rests on a test"));
 
     private double Compute(Derivation? work)
     {

@@ -59,5 +59,5 @@ public sealed class WilemanFit
     internal double? Modulus { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Name}: A {Coefficient}, B {Exponent}");
+    public override string ToString() => Print.Text($"{Name}: A {Coefficient}, B {Exponent}");
 }

@@ -77,7 +77,7 @@ public sealed class BoltGrade
         Func<double, Pressure> stress = metric ? x => Pressure.FromMegapascals(x) : x => Pressure.FromKilopoundsForcePerSquareInch(x);
         Func<double, Length> length = metric ? x => Length.FromMillimeters(x) : x => Length.FromInches(x);
         return new StrengthBand(
-            metric ? ThreadProfile.IsoMetric : ThreadProfile.Unified,
+            metric ? ThreadStandard.IsoMetric : ThreadStandard.Unified,
             Si.Of(length(row.Number("least_diameter"))),
             Si.Of(length(row.Number("greatest_diameter"))),
             row["sizes"],

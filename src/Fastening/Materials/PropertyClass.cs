@@ -101,7 +101,7 @@ public sealed class PropertyClass
         .OrderBy(c => c.Designation.Substring(0, 2), StringComparer.Ordinal).ThenBy(c => c.NominalTensileStrength);
 
     private static StrengthBand Band(DataRow row, string source, Pressure? proof) => new(
-        ThreadProfile.IsoMetric,
+        ThreadStandard.IsoMetric,
         Si.Of(Length.FromMillimeters(row.Number("least_diameter_mm"))),
         Si.Of(Length.FromMillimeters(row.Number("greatest_diameter_mm"))),
         $"from M{row["least_diameter_mm"]} to M{row["greatest_diameter_mm"]}",

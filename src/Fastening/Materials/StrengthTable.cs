@@ -21,7 +21,7 @@ internal sealed class StrengthTable
     {
         Guard.NotNull(thread);
         return Array.Find(_bands, band => Covers(band, thread))?.Strength.LookedUpFor(thread, _name, _hot) ?? throw new ArgumentException(
-            $"{_name} covers {string.Join(" and ", _bands.Select(b => b.Profile).Distinct().Select(Describe))}, not {thread}; give a BoltStrength of your own.",
+            $"{_name} covers {string.Join(" and ", _bands.Select(b => b.Threads).Distinct().Select(Describe))}, not {thread}; give a BoltStrength of your own.",
             nameof(thread));
     }
 
@@ -31,8 +31,7 @@ internal sealed class StrengthTable
         : $"{source}; {row["confidence"]}";
 
     private static bool Covers(StrengthBand band, ScrewThread thread) =>
-        thread.Profile == band.Profile && Tolerance.IsAtLeast(thread.Diameter, band.Least) && Tolerance.IsAtMost(thread.Diameter, band.Greatest);
+        thread.Standard == band.Threads && Tolerance.IsAtLeast(thread.Diameter, band.Least) && Tolerance.IsAtMost(thread.Diameter, band.Greatest);
 
-    private string Describe(ThreadProfile profile) =>
-        $"{(profile == ThreadProfile.IsoMetric ? "ISO metric" : "unified")} threads {Array.FindLast(_bands, band => band.Profile == profile)!.Sizes}";
+    private string Describe(ThreadStandard threads) => $"{threads.Name} threads {Array.FindLast(_bands, band => band.Threads == threads)!.Sizes}";
 }

@@ -39,7 +39,7 @@ public sealed class CalibrationInterval
     /// <summary>Whether a tool is due.</summary>
     /// <param name="firstUse">First use after the last calibration; before the year 9900.</param>
     /// <param name="cycles">Cycles since then, 0 or more.</param>
-    /// <param name="at">The moment that is asked about; no clock is read.</param>
+    /// <param name="at">The moment of the question; no clock is read.</param>
     /// <returns>Due or not, by what, and what is left. A tool is due from the day its interval ends and when the last cycle is used.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or <paramref name="at"/> is before <paramref name="firstUse"/>.</exception>
     /// <example><code>new CalibrationInterval(6, 2_000).StatusAt(firstUse, 1_999, today).IsDue     // false within the six months</code></example>
@@ -48,12 +48,12 @@ public sealed class CalibrationInterval
         CyclesDoneDomain.Check((double)cycles, name: nameof(cycles));
         if (firstUse.Year >= 9900)
         {
-            throw new ArgumentOutOfRangeException(nameof(firstUse), FormattableString.Invariant($"firstUse is {firstUse:yyyy-MM-dd}; it must be before the year 9900."));
+            throw new ArgumentOutOfRangeException(nameof(firstUse), Print.Text($"firstUse is {firstUse:yyyy-MM-dd}; it must be before the year 9900."));
         }
 
         if (at < firstUse)
         {
-            throw new ArgumentOutOfRangeException(nameof(at), FormattableString.Invariant(
+            throw new ArgumentOutOfRangeException(nameof(at), Print.Text(
                 $"at is {at:yyyy-MM-dd HH:mm zzz}; it must not be before firstUse, {firstUse:yyyy-MM-dd HH:mm zzz}."));
         }
 
@@ -66,5 +66,5 @@ public sealed class CalibrationInterval
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Months} months or {Cycles} cycles, whichever is first");
+    public override string ToString() => Print.Text($"{Months} months or {Cycles} cycles, whichever is first");
 }

@@ -9,7 +9,7 @@ internal static class CalibrationPlan
     private const double ShareOfMaximum = 0.01, ShareOfTorque = 0.05;
 
     public static bool IsSameTorque(TorqueTool tool, double one, double other) =>
-        Math.Abs(one - other) <= Math.Min(ShareOfMaximum * tool.SiMaximum, ShareOfTorque * Math.Max(one, other)) * (1 + Tolerance.Widening);
+        Tolerance.IsAtMost(Math.Abs(one - other), Math.Min(ShareOfMaximum * tool.SiMaximum, ShareOfTorque * Math.Max(one, other)));
 
     /// <summary>The points of the class on the tool; what lies below its lowest value is taken there, once.</summary>
     public static IEnumerable<double> TorquesFor(TorqueTool tool) => tool.Class.IsSetToOneValue

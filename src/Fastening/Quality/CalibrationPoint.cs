@@ -87,6 +87,6 @@ public sealed class CalibrationPoint
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"{SiTorque:0.###} N·m: deviation {Mean * 100:+0.00;−0.00;0.00} % ({LeastDeviation * 100:+0.00;−0.00;0.00} % to {GreatestDeviation * 100:+0.00;−0.00;0.00} %) of {_references.Length} readings");
+    public override string ToString() => Print.Text(
+        $"{SiTorque:0.###} N·m: deviation {Si.Ratio(Mean):+0.00;−0.00;0.00} ({Si.Ratio(LeastDeviation):+0.00;−0.00;0.00} to {Si.Ratio(GreatestDeviation):+0.00;−0.00;0.00}) of {_references.Length} readings");
 }

@@ -13,10 +13,10 @@ public sealed class CalibrationReason
     private readonly string _text;
     private readonly double? _at;
 
-    internal CalibrationReason(CalibrationReasonKind kind, FormattableString text, double? at = null)
+    internal CalibrationReason(CalibrationReasonKind kind, Print text, double? at = null)
     {
         Kind = kind;
-        _text = FormattableString.Invariant(text);
+        _text = Print.Text(text);
         _at = at;
     }
 

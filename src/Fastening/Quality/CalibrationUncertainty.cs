@@ -7,7 +7,7 @@ namespace Fastening;
 /// <summary>What makes a calibration uncertain, after ISO 6789-2:2017: reference device, resolution, and the ranges found when the conditions were varied.</summary>
 /// <remarks>
 /// Provisional: the components and W' were recalled and not read. Repeatability comes from the readings of the point. A component that is not
-/// stated counts as 0, so state all that apply; of a tool with a scale the verdict asks for the resolution. A range is the width of group means: the
+/// stated counts as 0, so state all that apply; of a tool with a scale the verdict needs the resolution. A range is the width of group means: the
 /// conditions are varied in one way, a series is taken under each, and the greatest mean less the least mean is the range, not that of single readings.
 /// Each kind counts once: stated again, it replaces what was stated before. Equations <c>calibration.reference-component</c>,
 /// <c>calibration.range-component</c>, <c>calibration.repeatability-component</c>, <c>calibration.combine</c>, <c>calibration.expand</c>.
@@ -135,14 +135,14 @@ public sealed class CalibrationUncertainty
     /// <example><code>Console.WriteLine(uncertainty.DeriveIntervalAt(point));</code></example>
     public Derivation DeriveIntervalAt(CalibrationPoint point)
     {
-        var work = new Derivation(FormattableString.Invariant($"uncertainty of the calibration at {Guard.NotNull(point).SiTorque:0.###} N·m"));
+        var work = new Derivation(Print.Text($"uncertainty of the calibration at {Guard.NotNull(point).SiTorque:0.###} N·m"));
         IntervalOf(work, point);
         return work.KeepWhatCounts();
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"reference device {Reference * 100:0.###} %, {(Resolution is double resolution ? FormattableString.Invariant($"resolution {resolution:0.####} N·m") : "no resolution stated")}, {Ranges.Length} of 4 ranges from varied conditions");
+    public override string ToString() => Print.Text(
+        $"reference device {Si.Ratio(Reference):0.###}, {(Resolution is double resolution ? Print.Text($"resolution {resolution:0.####} N·m") : "no resolution stated")}, {Ranges.Length} of 4 ranges from varied conditions");
 
     internal double ExpandedOf(Derivation? work, CalibrationPoint point)
     {
@@ -154,7 +154,7 @@ public sealed class CalibrationUncertainty
         return CalibrationEquations.ExpandEquation.Step(work, combined);
     }
 
-    /// <summary>What a decision counts: W, and the deviation of the reference device that nobody corrected.</summary>
+    /// <summary>What a decision counts: W, and the uncorrected deviation of the reference device.</summary>
     internal double DecidingAt(CalibrationPoint point) => ExpandedOf(null, point) + Math.Abs(Systematic);
 
     /// <summary>The same of the reference device alone.</summary>

@@ -52,7 +52,7 @@ public sealed class CalibrationVerdict
         _ => $"undecidable: {Figures}: {string.Join("; ", Reasons)}",
     };
 
-    private string Figures => FormattableString.Invariant($"worst deviation {Worst * 100:+0.00;−0.00;0.00} %, permitted ±{Permitted * 100:0.##} %, {Rule.Name}");
+    private string Figures => Print.Text($"worst deviation {Si.Ratio(Worst):+0.00;−0.00;0.00}, permitted ±{Si.Ratio(Permitted):0.##}, {Rule.Name}");
 
     /// <summary>A deviation of ±L is a reference torque between X_a/(1 + L) and X_a/(1 − L).</summary>
     private static bool JudgePoint(ToolCalibration calibration, CalibrationPoint point, DecisionRule rule, List<CalibrationReason> reasons)
@@ -71,14 +71,14 @@ public sealed class CalibrationVerdict
         int count = point.SiReferences.Length;
         if (outside > 0)
         {
-            reasons.Add(new(CalibrationReasonKind.ReadingOutside, $"{outside} of {count} readings at {point.SiTorque:0.###} N·m deviate by more than {limit * 100:0.##} % ({rule.Name})", point.SiTorque));
+            reasons.Add(new(CalibrationReasonKind.ReadingOutside, $"{outside} of {count} readings at {point.SiTorque:0.###} N·m deviate by more than {Si.Ratio(limit):0.##} ({rule.Name})", point.SiTorque));
         }
 
         if (unsure > 0)
         {
             reasons.Add(new(
                 CalibrationReasonKind.ReadingNearLimit,
-                $"{unsure} of {count} readings at {point.SiTorque:0.###} N·m are too near the limit of {limit * 100:0.##} % to tell (uncertainty {expanded * 100:0.##} %, {rule.Name})",
+                $"{unsure} of {count} readings at {point.SiTorque:0.###} N·m are too near the limit of {Si.Ratio(limit):0.##} to decide (uncertainty {Si.Ratio(expanded):0.##}, {rule.Name})",
                 point.SiTorque));
         }
 

@@ -57,7 +57,7 @@ public sealed class CapabilityIndex
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Value:0.###}");
+    public override string ToString() => Print.Text($"{Value:0.###}");
 
     /// <summary>The index that the true one exceeds with a probability.</summary>
     private double At(double probability) => BoundMethod switch

@@ -1,3 +1,5 @@
+using Fastening.Internals;
+
 namespace Fastening;
 
 /// <summary>An interval that holds the true index with a stated confidence, the rest shared equally between its two sides.</summary>
@@ -21,5 +23,5 @@ public sealed class CapabilityInterval
     public double Confidence { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Lower:0.###} … {Upper:0.###} ({Confidence * 100:0.##} %)");
+    public override string ToString() => Print.Text($"{Lower:0.###} … {Upper:0.###} ({Si.Ratio(Confidence):0.##})");
 }

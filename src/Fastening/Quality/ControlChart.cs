@@ -7,7 +7,7 @@ namespace Fastening;
 /// <summary>Constants of control charts for subgroups of any size, computed and not looked up.</summary>
 /// <remarks>
 /// c4 in closed form; d2 and d3, mean and standard deviation of the range of a normal sample, by quadrature (Tippett 1925); the rest follows,
-/// equations chart.*. The constants d2 and d3 are called <see cref="RangeMean"/> and <see cref="RangeDeviation"/>, to be told from D3 and D4.
+/// equations chart.*. The constants d2 and d3 are called <see cref="RangeMean"/> and <see cref="RangeDeviation"/>, not to be confused with D3 and D4.
 /// </remarks>
 /// <example><code>ControlChart chart = ControlChart.ForSubgroupsOf(5);
 /// double a2 = chart.A2;     // 0.577</code></example>
@@ -70,7 +70,7 @@ public sealed class ControlChart
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Print.Text(
         $"subgroups of {SubgroupSize}: c4 {C4:0.0000}, d2 {RangeMean:0.000}, d3 {RangeDeviation:0.000}, A2 {A2:0.000}, A3 {A3:0.000}, B3 {B3:0.000}, B4 {B4:0.000}, D3 {D3:0.000}, D4 {D4:0.000}");
 
     /// <summary>c4 for any degrees of freedom: √(2/ν) Γ((ν + 1)/2)/Γ(ν/2).</summary>

@@ -1,3 +1,5 @@
+using Fastening.Internals;
+
 namespace Fastening;
 
 /// <summary>Whether a tool is due for calibration, and by what.</summary>
@@ -27,9 +29,9 @@ public sealed class DueStatus
     /// <inheritdoc />
     public override string ToString() => Reason switch
     {
-        DueReason.Interval => FormattableString.Invariant($"due: the interval ended on {DueBy:yyyy-MM-dd}"),
+        DueReason.Interval => Print.Text($"due: the interval ended on {DueBy:yyyy-MM-dd}"),
         DueReason.Cycles => "due: the cycles are used up",
-        DueReason.IntervalAndCycles => FormattableString.Invariant($"due: the interval ended on {DueBy:yyyy-MM-dd} and the cycles are used up"),
-        _ => FormattableString.Invariant($"not due: by {DueBy:yyyy-MM-dd} or after {CyclesLeft} more cycles, whichever is first"),
+        DueReason.IntervalAndCycles => Print.Text($"due: the interval ended on {DueBy:yyyy-MM-dd} and the cycles are used up"),
+        _ => Print.Text($"not due: by {DueBy:yyyy-MM-dd} or after {CyclesLeft} more cycles, whichever is first"),
     };
 }

@@ -21,7 +21,7 @@ public sealed class GaugeReading<TQuantity>
         Part = Guard.NotNull(part);
         Appraiser = Guard.NotNull(appraiser);
         ReadingSi = Si.Of(reading);
-        if (!Domains.Sample.Contains(ReadingSi)) Guard.RefuseAgainst(nameof(reading), reading, Domains.Sample.Describe(1, Si.BaseUnit<TQuantity>()));
+        if (!Domains.Sample.Contains(ReadingSi)) Guard.RefuseAgainst(nameof(reading), reading, ShopScale.Of<TQuantity>().Describe(Domains.Sample));
     }
 
     /// <summary>The part or joint.</summary>
@@ -36,5 +36,5 @@ public sealed class GaugeReading<TQuantity>
     internal double ReadingSi { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Part}, {Appraiser}: {ReadingSi:0.######}{Si.BaseUnitSuffix<TQuantity>()}");
+    public override string ToString() => Print.Text($"{Part}, {Appraiser}: {Reading}");
 }

@@ -76,10 +76,9 @@ public static class GaugeStudy
         where TQuantity : struct, IQuantity
     {
         if (Domains.StandardDeviation.Contains(repeatability)) return repeatability;
-        string unit = Si.BaseUnit<TQuantity>();
         throw new ArgumentOutOfRangeException(
             name,
-            $"{name} is a study with a repeatability of {Print.Number(repeatability, unit)}; it must be {Domains.StandardDeviation.Describe(1, unit)}."
+            $"{name} is a study with a repeatability of {Print.Quantity<TQuantity>(repeatability)}; it must be {ShopScale.Of<TQuantity>().Describe(Domains.StandardDeviation)}."
                 + (repeatability == 0 ? " No trial differs from another of the same part by the same appraiser: the gauge shows steps too coarse for a study." : ""));
     }
 

@@ -88,6 +88,6 @@ public sealed class GaugeStudy<TQuantity>
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"gauge {GaugeShare.Percent:0.#} % of the study (repeatability {RepeatabilityShare.Percent:0.#} %, reproducibility {ReproducibilityShare.Percent:0.#} %), {DistinctCategories} categories");
+    public override string ToString() => Print.Text(
+        $"gauge {GaugeShare:0.#} of the study (repeatability {RepeatabilityShare:0.#}, reproducibility {ReproducibilityShare:0.#}), {DistinctCategories} categories");
 }

@@ -83,7 +83,7 @@ internal sealed class GaugeTable
     {
         double most = Domains.SubgroupSize.High;
         if (count >= 2 && count <= most) return;
-        throw new ArgumentException($"{name} has {counted}; a study has at least 2 parts, 2 appraisers and 2 trials of each part by each appraiser, and at most {most} of each.", name);
+        throw new ArgumentException(Print.Text($"{name} has {counted}; a study has at least 2 parts, 2 appraisers and 2 trials of each part by each appraiser, and at most {most} of each."), name);
     }
 
     private static void RefuseUnequal(List<(string Appraiser, string Part, int Trials)> odd, int trials, string name)

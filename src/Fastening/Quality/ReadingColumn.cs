@@ -34,17 +34,25 @@ internal static class ReadingColumn
     {
         if (!Domains.StandardDeviation.Contains(deviation))
         {
-            string unit = Si.BaseUnit<TQuantity>();
             throw new ArgumentOutOfRangeException(
                 name,
-                $"{name} is a sample with a standard deviation of {Print.Number(deviation, unit)}; it must be "
-                    + $"{Domains.StandardDeviation.Describe(1, unit)}.");
+                $"{name} is a sample with a standard deviation of {Print.Quantity<TQuantity>(deviation)}; it must be "
+                    + $"{ShopScale.Of<TQuantity>().Describe(Domains.StandardDeviation)}.");
         }
 
         return deviation;
     }
 
     private static double Check<TQuantity>(double reading, string name, int index)
-        where TQuantity : struct, IQuantity =>
-        Domains.Sample.Contains(reading) ? reading : Domains.Sample.Check(reading, Si.BaseUnit<TQuantity>(), $"{name}[{index}]");
+        where TQuantity : struct, IQuantity
+    {
+        if (!Domains.Sample.Contains(reading))
+        {
+            name = $"{name}[{index}]";
+            throw new ArgumentOutOfRangeException(
+                name, $"{name} is {Print.Quantity<TQuantity>(reading)}; it must be {ShopScale.Of<TQuantity>().Describe(Domains.Sample)}.");
+        }
+
+        return reading;
+    }
 }

@@ -59,7 +59,7 @@ public sealed class RejudgedReading
 
     /// <inheritdoc />
     public override string ToString() => _mean is double mean
-        ? FormattableString.Invariant($"{Reading.Fastener}, {Reading.At:yyyy-MM-dd HH:mm zzz}: indicated {Reading.SiIndicated:0.##} N·m, delivered {mean:0.##} N·m ({_lowest:0.##} to {_highest:0.##}), {Before}, now {After}{Because}")
+        ? Print.Text($"{Reading.Fastener}, {Reading.At:yyyy-MM-dd HH:mm zzz}: indicated {Reading.SiIndicated:0.##} N·m, delivered {mean:0.##} N·m ({_lowest:0.##} to {_highest:0.##}), {Before}, now {After}{Because}")
         : $"{Reading}, {Before}, now {After}{Because}";
 
     private string Because => Doubt switch
@@ -78,7 +78,7 @@ public sealed class RejudgedReading
         return atLowest == Conformity.Within && !clears ? RecallDoubt.CalibrationIncomplete : null;
     }
 
-    /// <summary>An uncertainty wider than any window is as good as the widest one: nothing can be told.</summary>
+    /// <summary>An uncertainty wider than any window is as good as the widest one: nothing can be decided.</summary>
     private Conformity Judge(double delivered, double expanded, DecisionRule rule) =>
         Reading.Window.Classify(Si.Torque(delivered), MeasurementUncertainty.Expanded(Si.Torque(Math.Min(expanded * delivered, Domains.Sample.High)), 2), rule);
 

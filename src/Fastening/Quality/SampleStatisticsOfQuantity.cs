@@ -30,9 +30,6 @@ public sealed class SampleStatistics<TQuantity>
     internal double DeviationSi { get; }
 
     /// <inheritdoc />
-    public override string ToString()
-    {
-        string unit = Si.BaseUnitSuffix<TQuantity>();
-        return FormattableString.Invariant($"{MeanSi:0.######}{unit}, standard deviation {DeviationSi:G6}{unit}, {Count} readings");
-    }
+    public override string ToString() =>
+        Print.Text($"{Si.Make<TQuantity>(MeanSi)}, standard deviation {Si.Make<TQuantity>(DeviationSi):G6}, {Count} readings");
 }

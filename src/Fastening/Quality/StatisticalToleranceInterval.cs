@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Fastening;
 
 /// <summary>Creates statistical tolerance intervals: the mean and some standard deviations, so that a share of the population lies inside with a confidence.</summary>
-/// <remarks>ISO 16269-6:2014 (from memory), normal readings, mean and standard deviation unknown. Exact factors unless an approximation is asked for by name.</remarks>
+/// <remarks>ISO 16269-6:2014 (from memory), normal readings, mean and standard deviation unknown. Exact factors by default; an approximation has its own name.</remarks>
 /// <example><code>StatisticalToleranceInterval&lt;Force&gt; interval =
 ///     StatisticalToleranceInterval.TwoSided(SampleStatistics.Of(preloads), populationShare: Ratio.FromPercent(90), confidence: 0.95);</code></example>
 public static class StatisticalToleranceInterval

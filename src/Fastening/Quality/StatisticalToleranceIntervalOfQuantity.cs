@@ -42,13 +42,12 @@ public sealed class StatisticalToleranceInterval<TQuantity>
     /// <inheritdoc />
     public override string ToString()
     {
-        string unit = Si.BaseUnitSuffix<TQuantity>();
-        string limits = (_factorBelow, _factorAbove) switch
+        string limits = (Lower, Upper) switch
         {
-            (double below, double above) => FormattableString.Invariant($"{Sample.MeanSi - below * Sample.DeviationSi:G6} … {Sample.MeanSi + above * Sample.DeviationSi:G6}{unit}"),
-            (double below, null) => FormattableString.Invariant($"above {Sample.MeanSi - below * Sample.DeviationSi:G6}{unit}"),
-            _ => FormattableString.Invariant($"below {Sample.MeanSi + Factor * Sample.DeviationSi:G6}{unit}"),
+            (TQuantity low, TQuantity high) => Print.Range(low, high, "G6"),
+            (TQuantity low, null) => Print.Text($"above {low:G6}"),
+            _ => Print.Text($"below {Upper:G6}"),
         };
-        return FormattableString.Invariant($"{limits} holds {_share * 100:0.##} % with {Confidence * 100:0.##} % confidence");
+        return Print.Text($"{limits} holds {Si.Ratio(_share):0.##} with {Si.Ratio(Confidence):0.##} confidence");
     }
 }

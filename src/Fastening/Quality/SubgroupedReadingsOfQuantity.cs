@@ -42,7 +42,7 @@ public sealed class SubgroupedReadings<TQuantity>
 
     /// <inheritdoc />
     public override string ToString() =>
-        FormattableString.Invariant($"{Overall}, {SubgroupCount} subgroups{(SubgroupSize is int size ? FormattableString.Invariant($" of {size}") : "")}");
+        Print.Text($"{Overall}, {SubgroupCount} subgroups{(SubgroupSize is int size ? Print.Text($" of {size}") : "")}");
 
     internal WithinScatter Within(WithinDeviation method)
     {

@@ -76,10 +76,10 @@ public sealed class ToolCalibration
 
     /// <summary>What this calibration says about work done with the tool since its last good calibration.</summary>
     /// <remarks>
-    /// The deviation found is applied to all of it, because nobody knows when the tool changed. Between two points the deviation is
+    /// The deviation found is applied to all of it, because the time of the change is unknown. Between two points the deviation is
     /// interpolated, and so are its extremes; of the uncertainties at two points the larger one counts. Outside the points nothing is known, and
     /// such a reading is undecidable. A calibration that leaves it undecidable whether the tool complies (<see cref="Judge"/>) does not clear work either: then no
-    /// reading comes out as within, and <see cref="ToolRecall.Lacking"/> says why.
+    /// reading is within, and <see cref="ToolRecall.Lacking"/> says why.
     /// </remarks>
     /// <param name="lastGood">When the tool was last known to be good.</param>
     /// <param name="readings">The readings of this tool, in any order; those at or before <paramref name="lastGood"/> and after this calibration are left out.</param>
@@ -100,7 +100,7 @@ public sealed class ToolCalibration
 
         if (lastGood >= Performed)
         {
-            throw new ArgumentOutOfRangeException(nameof(lastGood), FormattableString.Invariant(
+            throw new ArgumentOutOfRangeException(nameof(lastGood), Print.Text(
                 $"lastGood is {lastGood:yyyy-MM-dd HH:mm zzz}; it must be before this calibration, {Performed:yyyy-MM-dd HH:mm zzz}."));
         }
 
@@ -108,7 +108,7 @@ public sealed class ToolCalibration
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Print.Text(
         $"{Tool.Name}, {(State == CalibrationState.AsFound ? "as found" : "as left")} on {Performed:yyyy-MM-dd}: {string.Join("; ", Points)}");
 
     /// <summary>What keeps the calibration from being complete.</summary>
@@ -121,11 +121,11 @@ public sealed class ToolCalibration
         }
 
         double permitted = Tool.Permitted * ShareOfReference;
-        if (Uncertainty.DecidingReference > permitted * (1 + Tolerance.Widening))
+        if (Tolerance.Exceeds(Uncertainty.DecidingReference, permitted))
         {
             yield return new(
                 CalibrationReasonKind.ReferenceTooUncertain,
-                $"the reference device has an uncertainty of {Uncertainty.DecidingReference * 100:0.##} %; for this tool at most {permitted * 100:0.##} % (ISO 6789-2:2017 §4.3)");
+                $"the reference device has an uncertainty of {Si.Ratio(Uncertainty.DecidingReference):0.##}; for this tool at most {Si.Ratio(permitted):0.##} (ISO 6789-2:2017 §4.3)");
         }
     }
 

@@ -39,5 +39,5 @@ public sealed class ToolReading
     internal double SiIndicated { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Fastener}, {At:yyyy-MM-dd HH:mm zzz}: {SiIndicated:0.##} N·m");
+    public override string ToString() => Print.Text($"{Fastener}, {At:yyyy-MM-dd HH:mm zzz}: {SiIndicated:0.##} N·m");
 }

@@ -49,5 +49,5 @@ public sealed class ToolRecall
     public int LeftOut { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{ToRevisit.Count} of {Readings.Count} readings need a second look");
+    public override string ToString() => Print.Text($"{ToRevisit.Count} of {Readings.Count} readings need a second look");
 }

@@ -82,13 +82,13 @@ public sealed class TorqueToolClass
 
     internal double[] Shares { get; }
 
-    /// <summary>What stands behind a sentence that asks for a point or a reading in the name of the class.</summary>
+    /// <summary>The end of a sentence that requires a point or a reading by the rules of the class.</summary>
     internal string Citation { get; }
 
     /// <summary>A class that somebody answers for: a maker's or a plant's own limit, or that of a powered or hydraulic tool.</summary>
     /// <remarks>
-    /// Every number comes from the maker's data sheet, the plant's instruction or the contract; nothing is assumed. What ISO 6789-2:2017 §4.3 asks of the
-    /// reference device, at most a quarter of the permitted deviation, counts for stated classes too. <see cref="Parse"/> does not know them.
+    /// Every number comes from the maker's data sheet, the plant's instruction or the contract; nothing is assumed. The requirement of ISO 6789-2:2017 §4.3 on the
+    /// reference device, at most a quarter of the permitted deviation, counts for stated classes too. <see cref="Parse"/> does not find them.
     /// </remarks>
     /// <param name="designation">What it is called; not the name of a class of ISO 6789-1.</param>
     /// <param name="description">What kind of tool it is, and whose numbers these are.</param>

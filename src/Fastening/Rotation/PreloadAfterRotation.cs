@@ -42,7 +42,7 @@ public sealed class PreloadAfterRotation
     public Force ElasticLimit => Si.Force(_limit);
 
     /// <summary>Whether the preload is within the elastic limit.</summary>
-    public bool IsElastic => _preload <= _limit * (1 + Tolerance.Widening);
+    public bool IsElastic => Tolerance.IsAtMost(_preload, _limit);
 
     /// <summary>The part of the rotation that went into the twist of the bolt; zero unless bolt twist was stated.</summary>
     public Angle BoltTwist { get; }
@@ -52,6 +52,6 @@ public sealed class PreloadAfterRotation
 
     /// <inheritdoc />
     public override string ToString() => IsElastic
-        ? FormattableString.Invariant($"{_preload / 1e3:0.0} kN ({_snug / 1e3:0.0} kN snug, {_gain / 1e3:0.0} kN from {_degrees:0.#}°)")
-        : FormattableString.Invariant($"yields: {_degrees:0.#}° carry the joint past its elastic limit of {_limit / 1e3:0.0} kN; the elastic line would give {_preload / 1e3:0.0} kN, which is not reached");
+        ? Print.Text($"{Si.Force(_preload):0.0} ({Si.Force(_snug):0.0} snug, {Si.Force(_gain):0.0} from {_degrees:0.#}°)")
+        : Print.Text($"yields: {_degrees:0.#}° carry the joint past its elastic limit of {Si.Force(_limit):0.0}; the elastic line would give {Si.Force(_preload):0.0}, which is not reached");
 }

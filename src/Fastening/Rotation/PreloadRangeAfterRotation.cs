@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Fastening;
 
 /// <summary>Lowest and highest preload after a snug torque and a rotation, as the tool leaves the fastener.</summary>
-/// <remarks>Not counted: embedding, relaxation, neighbours tightened later, faces that are not in full contact.</remarks>
+/// <remarks>Not counted: embedding, relaxation, adjacent bolts tightened later, faces that are not in full contact.</remarks>
 /// <example><code>PreloadRangeAfterRotation range = tightening.PreloadRangeAt(Angle.FromDegrees(60), friction);
 /// Console.WriteLine(range);      // 130.89 … 138.496 kN, elastic, stiffness as calculated, before embedding, relaxation and the tightening of neighbours</code></example>
 public sealed class PreloadRangeAfterRotation
@@ -27,7 +27,7 @@ public sealed class PreloadRangeAfterRotation
     /// <summary>From the lowest preload to the highest, and their ratio.</summary>
     /// <remarks>
     /// The highest is that of the elastic line even beyond the elastic limit, which errs to the safe side for the bolt. The lowest is at most the
-    /// elastic limit: beyond it the elastic line promises a clamp force that is not reached.
+    /// elastic limit: beyond it the elastic line gives a clamp force that is not reached.
     /// </remarks>
     public PreloadRange Range { get; }
 
@@ -45,6 +45,6 @@ public sealed class PreloadRangeAfterRotation
         $"{Range}, {(IsElastic ? "elastic" : "the highest is above the elastic limit: the joint yields first")}, {StiffnessText}, before embedding, relaxation and the tightening of neighbours";
 
     private string StiffnessText => StiffnessError is Ratio error
-        ? FormattableString.Invariant($"stiffness of the joint ±{error.Percent:0.###} %")
+        ? Print.Text($"stiffness of the joint ±{error:0.###}")
         : "stiffness as calculated";
 }

@@ -71,7 +71,7 @@ public sealed class PublishedRotation
     /// <summary>Whether the rotation itself was recalled and not read.</summary>
     public bool IsFromMemory => Confidence == Memory;
 
-    /// <summary>Sloped faces under head and nut; only RCSC has rows for them, EN 1090-2 asks for a test.</summary>
+    /// <summary>Sloped faces under head and nut; only RCSC has rows for them, EN 1090-2 requires a test.</summary>
     public SlopedFaces SlopedFaces { get; }
 
     /// <summary>Which length the row goes by, and its limits: <c>bolt length above 4d to 8d</c>.</summary>
@@ -79,8 +79,8 @@ public sealed class PublishedRotation
     {
         get
         {
-            string from = _from == 0 ? "" : FormattableString.Invariant($"{(_fromIncluded ? From : Above)} {_from}d ");
-            return FormattableString.Invariant($"{(IsByBoltLength ? BoltLength : ClampedThickness)} {from}{(_toIncluded ? To : Below)} {_to}d");
+            string from = _from == 0 ? "" : Print.Text($"{(_fromIncluded ? From : Above)} {_from}d ");
+            return Print.Text($"{(IsByBoltLength ? BoltLength : ClampedThickness)} {from}{(_toIncluded ? To : Below)} {_to}d");
         }
     }
 
@@ -125,10 +125,10 @@ public sealed class PublishedRotation
     /// <inheritdoc />
     public override string ToString()
     {
-        string window = Window is null ? "no tolerance stated" : FormattableString.Invariant($"{Window.Limits.Lower:0.#}…{Window.Limits.Upper:0.#}°");
+        string window = Window is null ? "no tolerance stated" : Print.Text($"{Window.Limits.Lower:0.#}…{Window.Limits.Upper:0.#}°");
         string faces = SlopedFaces == SlopedFaces.None ? "" : SlopedFaces == SlopedFaces.One ? ", one face sloped" : ", both faces sloped";
         string start = IsByBoltLength ? "snug" : "the first step";
-        return FormattableString.Invariant($"{Degrees:0.#}° ({window}) past {start}: {Table}, {LengthRule}{faces}; steel grips only");
+        return Print.Text($"{Degrees:0.#}° ({window}) past {start}: {Table}, {LengthRule}{faces}; steel grips only");
     }
 
     private static PublishedRotation Rcsc(string table, Length boltLength, Length diameter, SlopedFaces slopedFaces)
@@ -137,7 +137,7 @@ public sealed class PublishedRotation
         StructuralPreloadTable.CheckDiameter(StructuralPreloadTable.America, diameter, nameof(diameter));
         if (slopedFaces is < SlopedFaces.None or > SlopedFaces.Both) Guard.RefuseAgainst(nameof(slopedFaces), (int)slopedFaces, "None, One or Both");
         return Find(table, slopedFaces, ratio)
-            ?? throw Beyond(nameof(boltLength), boltLength, "12 diameters; for longer bolts RCSC wants the rotation found by test");
+            ?? throw Beyond(nameof(boltLength), boltLength, "12 diameters; for longer bolts RCSC requires the rotation to be found by test");
     }
 
     private static PublishedRotation? Find(string table, SlopedFaces slopedFaces, double ratio) =>
@@ -145,8 +145,8 @@ public sealed class PublishedRotation
 
     /// <summary>A length that is a whole number of diameters in any unit counts as that number.</summary>
     private bool Holds(double ratio) =>
-        ratio >= _from * (1 + (_fromIncluded ? -Tolerance.Widening : Tolerance.Widening))
-        && ratio <= _to * (1 + (_toIncluded ? Tolerance.Widening : -Tolerance.Widening));
+        (_fromIncluded ? Tolerance.IsAtLeast(ratio, _from) : Tolerance.Exceeds(ratio, _from))
+        && (_toIncluded ? Tolerance.IsAtMost(ratio, _to) : Tolerance.FallsShort(ratio, _to));
 
     private static ArgumentOutOfRangeException Beyond(string name, Length length, string requirement) =>
         new(name, $"{name} is {Guard.Show(length)}; it must be at most {requirement}.");

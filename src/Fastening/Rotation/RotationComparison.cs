@@ -56,19 +56,19 @@ public sealed class RotationComparison
     public bool MayPassElasticLimit => CarriesPastElasticLimit || !AtMost.IsElastic;
 
     /// <summary>Whether the required preload is reached even at the least rotation of the tolerance and the highest friction, or the joint yields above it.</summary>
-    public bool ReachesRequired => Si.Of(AtLeast.IsElastic ? AtLeast.Preload : AtLeast.ElasticLimit) >= _required * (1 - Tolerance.Widening);
+    public bool ReachesRequired => Tolerance.IsAtLeast(Si.Of(AtLeast.IsElastic ? AtLeast.Preload : AtLeast.ElasticLimit), _required);
 
     /// <inheritdoc />
     public override string ToString()
     {
         string does = CarriesPastElasticLimit
-            ? FormattableString.Invariant($"carries the joint past its elastic limit of {AtPublished.ElasticLimit.Kilonewtons:0.0} kN (the elastic line would give {AtPublished.Preload.Kilonewtons:0.0} kN)")
-            : FormattableString.Invariant($"gives {AtPublished.Preload.Kilonewtons:0.0} kN, within the elastic limit of {AtPublished.ElasticLimit.Kilonewtons:0.0} kN");
+            ? Print.Text($"carries the joint past its elastic limit of {AtPublished.ElasticLimit:0.0} (the elastic line would give {AtPublished.Preload:0.0})")
+            : Print.Text($"gives {AtPublished.Preload:0.0}, within the elastic limit of {AtPublished.ElasticLimit:0.0}");
         string may = MayPassElasticLimit && !CarriesPastElasticLimit ? ", which the greatest turn at the lowest friction passes" : "";
         string needs = RotationNeeded is Angle needed
-            ? FormattableString.Invariant($"this joint needs {needed.Degrees:0.#}° for {_required / 1e3:0.0} kN")
-            : FormattableString.Invariant($"{_required / 1e3:0.0} kN lie beyond the elastic limit of this joint");
+            ? Print.Text($"this joint needs {needed:0.#} for {Si.Force(_required):0.0}")
+            : Print.Text($"{Si.Force(_required):0.0} lie beyond the elastic limit of this joint");
         string grip = HasSteelGrip ? "" : "; it is published for steel grips, and this one is not";
-        return FormattableString.Invariant($"the published {Published.Degrees:0.#}° ({Published.Table}) {does}{may}; {needs}{grip}");
+        return Print.Text($"the published {Published.Degrees:0.#}° ({Published.Table}) {does}{may}; {needs}{grip}");
     }
 }

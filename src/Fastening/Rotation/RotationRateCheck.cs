@@ -60,7 +60,7 @@ public sealed class RotationRateCheck
     public bool Conforms => FirstExceedance is null;
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Print.Text(
         $"{(_isOfMany ? "up to " : "")}{_rate:0.##}°/s over {_window:0.####} s{(IsFalling ? ", angle falling" : "")}, limit {_limit:0.##}°/s: {(Conforms ? "slow enough" : "too fast")}");
 
     /// <summary>The verdict on one mean over all of a stroke or record.</summary>

@@ -50,7 +50,7 @@ public sealed class RotationRateLimit
         double degrees = Domains.Rotation.Check(travel);
         double seconds = Domains.Duration.Check(duration);
         double rate = RotationEquations.Rate(degrees, seconds);
-        bool isAbove = rate > _degreesPerSecond * (1 + Tolerance.Widening);
+        bool isAbove = Tolerance.Exceeds(rate, _degreesPerSecond);
         return RotationRateCheck.OfOneValue(rate, _degreesPerSecond, seconds, isFalling: false, isAbove, seconds);
     }
 
@@ -125,17 +125,17 @@ public sealed class RotationRateLimit
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"at most {_degreesPerSecond:0.###}°/s");
+    public override string ToString() => Print.Text($"at most {_degreesPerSecond:0.###}°/s");
 
     internal double RateInDegrees => _degreesPerSecond;
 
-    /// <summary>The shortest time the clock can tell, when the window or the record is shorter than it.</summary>
+    /// <summary>The shortest time the clock can resolve, when the window or the record is shorter than it.</summary>
     internal static double? LeastWindow(in RateWalk walk, double window)
     {
         double least = LeastClockSteps * walk.ClockStep;
         return Math.Min(window, walk.Length) < least ? least : null;
     }
 
-    internal static string NeedOf(double leastWindow) => FormattableString.Invariant(
+    internal static string NeedOf(double leastWindow) => Print.Text(
         $"at least {leastWindow:G3} s, a thousand times what the clock of the record can resolve");
 }

@@ -98,7 +98,7 @@ public sealed class RotationRateMonitor
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Count} samples, at most {_limit:0.###}°/s over {_window:0.####} s");
+    public override string ToString() => Print.Text($"{Count} samples, at most {_limit:0.###}°/s over {_window:0.####} s");
 
     /// <summary>Walks to a new sample and lets go of what lies behind the window, but for the sample just before it.</summary>
     private void Advance(double seconds, double degrees)

@@ -12,7 +12,7 @@ public sealed partial class RotationTightening
     /// <summary>A published rotation held against this joint, at the friction of the model.</summary>
     /// <remarks>
     /// It counts from the snug torque of this tightening. For EN 1090-2 it begins at the first step, 0.75 M_r: give that as the snug torque, or what
-    /// it does is told too low. Friction is not known to a number: where a range of it is known, the overload with a range looks at both ends.
+    /// it does is calculated too low. Friction is not known to a number: where a range of it is known, the overload with a range looks at both ends.
     /// </remarks>
     /// <param name="published">The published rotation; it counts at the fastener, whatever the tool.</param>
     /// <param name="requiredPreload">The preload that the joint is to have.</param>
@@ -26,7 +26,7 @@ public sealed partial class RotationTightening
     /// <summary>A published rotation held against this joint over a range of friction.</summary>
     /// <remarks>
     /// It counts from the snug torque, as without a range. Least preload and the rotation needed are those of the highest friction, greatest preload
-    /// that of the lowest; what the published rotation itself does is told at the friction of the model.
+    /// that of the lowest; what the published rotation itself does is calculated at the friction of the model.
     /// </remarks>
     /// <param name="published">The published rotation; it counts at the fastener, whatever the tool.</param>
     /// <param name="requiredPreload">The preload that the joint is to have.</param>
@@ -35,7 +35,7 @@ public sealed partial class RotationTightening
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="requiredPreload"/> is negative or beyond its domain.</exception>
     /// <exception cref="ArgumentException">At the highest friction no torque turns the thread (exact form), or the lowest reaches the elastic limit by snugging alone.</exception>
-    /// <exception cref="InvalidOperationException">The model knows a nut factor only.</exception>
+    /// <exception cref="InvalidOperationException">The model has a nut factor only.</exception>
     /// <example><code>if (tightening.Compare(published, required, range).MayPassElasticLimit) Console.WriteLine("some bolts yield");</code></example>
     public RotationComparison Compare(PublishedRotation published, Force requiredPreload, FrictionRange friction)
     {
@@ -56,7 +56,7 @@ public sealed partial class RotationTightening
             AtFastenerBy(published.Rotation), greatest.AtFastenerBy(published.Window?.Upper ?? published.Rotation));
     }
 
-    private double? RotationNeededFor(double required) => required > _limit * (1 + Tolerance.Widening) ? null
+    private double? RotationNeededFor(double required) => Tolerance.Exceeds(required, _limit) ? null
         : Math.Max(0, RotationTighteningEquations.RotationForGain(RotationTighteningEquations.GainBeyondSnug(required, _snug), _atFastener));
 
     private PreloadAfterRotation AtFastenerBy(Angle rotation)

@@ -11,7 +11,7 @@ public sealed partial class RotationTightening
     /// <remarks>
     /// Friction scatters the snug preload. The gain scatters through the stiffness of the joint, when <see cref="WithStiffnessError"/> states its
     /// limit of error, and through the twist of bolt and tool, where these were stated. Without a stated limit the range takes the stiffness as
-    /// calculated, and <see cref="PreloadRangeAfterRotation.StiffnessError"/> is null. Embedding and neighbours are not counted.
+    /// calculated, and <see cref="PreloadRangeAfterRotation.StiffnessError"/> is null. Embedding and the tightening of adjacent bolts are not counted.
     /// </remarks>
     /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>
     /// <param name="friction">Lowest friction gives the highest preload, highest friction the lowest.</param>
@@ -19,7 +19,7 @@ public sealed partial class RotationTightening
     /// <exception cref="ArgumentNullException"><paramref name="friction"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
     /// <exception cref="ArgumentException">At the highest friction no torque turns the thread (exact form), or the lowest reaches the elastic limit by snugging alone.</exception>
-    /// <exception cref="InvalidOperationException">The model knows a nut factor only.</exception>
+    /// <exception cref="InvalidOperationException">The model has a nut factor only.</exception>
     /// <example><code>PreloadRangeAfterRotation range = tightening.PreloadRangeAt(Angle.FromDegrees(60), friction);</code></example>
     public PreloadRangeAfterRotation PreloadRangeAt(Angle rotation, FrictionRange friction)
     {
@@ -33,7 +33,7 @@ public sealed partial class RotationTightening
     }
 
     /// <summary>The preloads that a window of rotation gives after a window of snug torque over a range of friction.</summary>
-    /// <remarks>Corners of rotation, snug torque, friction and, when stated, stiffness. Embedding and neighbours are not counted.</remarks>
+    /// <remarks>Corners of rotation, snug torque, friction and, when stated, stiffness. Embedding and the tightening of adjacent bolts are not counted.</remarks>
     /// <param name="rotation">Rotation past snug with its limits, from 0; read at the tool if wind-up was stated.</param>
     /// <param name="snugTorque">Snug torque with its limits, wrench accuracy included; used instead of the snug torque stated before.</param>
     /// <param name="friction">The range of friction.</param>
@@ -41,7 +41,7 @@ public sealed partial class RotationTightening
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A limit is outside its domain.</exception>
     /// <exception cref="ArgumentException">A window has one limit, at the highest friction no torque turns the thread (exact form), or a corner of the snug preload leaves the elastic range.</exception>
-    /// <exception cref="InvalidOperationException">The model knows a nut factor only.</exception>
+    /// <exception cref="InvalidOperationException">The model has a nut factor only.</exception>
     public PreloadRangeAfterRotation PreloadRangeAt(ToleranceWindow<Angle> rotation, ToleranceWindow<Torque> snugTorque, FrictionRange friction)
     {
         WindowLimits snug = Guard.NotNull(snugTorque).BothLimits(nameof(snugTorque)), turn = Guard.NotNull(rotation).BothLimits(nameof(rotation));
@@ -234,7 +234,7 @@ public sealed partial class RotationTightening
         if (snug <= 0 || snug >= _limit)
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"at a corner of it the snug torque of {snugTorque:G6} N·m gives {snug / 1e3:G6} kN; snugging must give preload, and less than the elastic limit of {_limit / 1e3:G6} kN."),
+                Print.Text($"at a corner of it the snug torque of {snugTorque:G6} N·m gives {Si.Force(snug):G6}; snugging must give preload, and less than the elastic limit of {Si.Force(_limit):G6}."),
                 name);
         }
 

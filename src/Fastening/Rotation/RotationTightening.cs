@@ -12,7 +12,7 @@ namespace Fastening;
 /// and bolt against each other; what the held part turns along is subtracted first. Embedding during tightening is not covered.
 /// <para>
 /// With rotation it is the <em>highest</em> thread friction that twists the bolt most at a preload, so take the elastic limit there
-/// (with <see cref="AssemblyStress.PermittedPreload"/>, utilisation 100 % or less), and never above what thread and bearing surface bear.
+/// (with <see cref="AssemblyStress.PermittedPreload"/>, utilisation 100 % or less), and never above the strength of thread and bearing surface.
 /// </para>
 /// </remarks>
 /// <example><code>FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, range.Low);
@@ -86,7 +86,7 @@ public sealed partial class RotationTightening
     /// <summary>Preload at the snug torque, for the friction of the model.</summary>
     public Force SnugPreload => Si.Force(_snug);
 
-    /// <summary>The preload up to which rotation tells preload.</summary>
+    /// <summary>The preload up to which rotation determines preload.</summary>
     public Force ElasticLimit => Si.Force(_limit);
 
     /// <summary>The greatest relative error of δ_S + δ_P that the preload ranges count; null when not stated: the ranges then take the stiffness as calculated.</summary>
@@ -103,7 +103,7 @@ public sealed partial class RotationTightening
 
     /// <summary>The same tightening with the twist of the bolt between head and first engaged thread, whichever end is turned.</summary>
     /// <returns>A new tightening.</returns>
-    /// <exception cref="InvalidOperationException">The model knows a nut factor only: the torque in the thread is not known.</exception>
+    /// <exception cref="InvalidOperationException">The model has a nut factor only: the torque in the thread is not known.</exception>
     /// <example><code>tightening.WithBoltTwist().RotationFor(Force.FromKilonewtons(90))</code></example>
     public RotationTightening WithBoltTwist() =>
         new(Joint, FrictionModel("the twist of the bolt"), SnugTorque, ElasticLimit, boltTwist: true, _tool, _error, _resilienceFactor);
@@ -149,7 +149,7 @@ public sealed partial class RotationTightening
     public RotationTightening WithStiffnessError(Ratio atMost) =>
         new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, _tool, Domains.StiffnessError.CheckNoneOrAtLeast(1, atMost), _resilienceFactor);
 
-    /// <summary>What is there after a rotation past snug.</summary>
+    /// <summary>Preload after a rotation past snug.</summary>
     /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>
     /// <returns>Preload by the elastic line, and whether it is within the elastic limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
@@ -213,8 +213,8 @@ public sealed partial class RotationTightening
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"snug {_snugTorque:0.###} N·m ({_snug / 1e3:0.#} kN), then {1e-3 / _atTool * Si.RadiansPerDegree:0.###} kN/° up to {_limit / 1e3:0.#} kN");
+    public override string ToString() => Print.Text(
+        $"snug {_snugTorque:0.###} N·m ({Si.Force(_snug):0.#}), then {1e-3 / _atTool * Si.RadiansPerDegree:0.###} kN/° up to {Si.Force(_limit):0.#}");
 
     private Angle HardnessAngle(double target, double start) => Si.AngleFromRadians(
         RotationTighteningEquations.RotationOverTorque(target, start, RotationTighteningEquations.ElasticSlope(Model.Arm, _atTool)));
@@ -226,14 +226,14 @@ public sealed partial class RotationTightening
             Guard.RefuseAgainst(nameof(preload), preload, $"at least the preload that the snug torque alone gives, {Kilonewtons(_snug)}; a lower snug torque would be needed");
         }
 
-        if (force > _limit * (1 + Tolerance.Widening))
+        if (Tolerance.Exceeds(force, _limit))
         {
-            Guard.RefuseAgainst(nameof(preload), preload, $"at most the elastic limit, {Kilonewtons(_limit)}: beyond, rotation does not tell preload");
+            Guard.RefuseAgainst(nameof(preload), preload, $"at most the elastic limit, {Kilonewtons(_limit)}: above it, rotation does not determine preload");
         }
     }
 
     private FrictionTorqueModel FrictionModel(string whatFor) => Model as FrictionTorqueModel
-        ?? throw new InvalidOperationException($"A nut factor alone does not tell the torque in the thread, so {whatFor} is not known; give a model from coefficients of friction.");
+        ?? throw new InvalidOperationException($"From a nut factor alone the torque in the thread is not known, so {whatFor} is not known; give a model from coefficients of friction.");
 
     // M18, M20 and M22 have one lead: the diameter must agree too, or the snug preload is that of another bolt.
     private static void RefuseUnlessSameThread(Joint joint, TorquePreloadModel model)
@@ -242,7 +242,7 @@ public sealed partial class RotationTightening
         if (model is NutFactorModel factor && Differs(factor.DiameterSi, bolt.Diameter, 1e-6))
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"the nut factor is for a diameter of {factor.DiameterSi * 1e3:0.####} mm, the joint has a thread of {bolt.Diameter * 1e3:0.####} mm."),
+                Print.Text($"the nut factor is for a diameter of {Si.Length(factor.DiameterSi):0.####}, the joint has a thread of {Si.Length(bolt.Diameter):0.####}."),
                 nameof(model));
         }
 
@@ -250,12 +250,12 @@ public sealed partial class RotationTightening
             && (Differs(friction.Thread.Geometry.Lead, bolt.Geometry.Lead, 1e-9) || Differs(friction.Thread.Diameter, bolt.Diameter, 1e-9)))
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"the model has the thread {friction.Thread} with {friction.Thread.Geometry.Lead * 1e3:0.####} mm lead, the joint {bolt} with {bolt.Geometry.Lead * 1e3:0.####} mm."),
+                Print.Text($"the model has the thread {friction.Thread} with {Si.Length(friction.Thread.Geometry.Lead):0.####} lead, the joint {bolt} with {Si.Length(bolt.Geometry.Lead):0.####}."),
                 nameof(model));
         }
     }
 
     private static bool Differs(double one, double other, double relative) => Math.Abs(one - other) > relative * other;
 
-    private static string Kilonewtons(double newtons) => FormattableString.Invariant($"{newtons / 1e3:G6} kN");
+    private static string Kilonewtons(double newtons) => Print.Text($"{Si.Force(newtons):G6}");
 }

@@ -111,8 +111,8 @@ public sealed class StructuralTightening
 
     /// <inheritdoc />
     public override string ToString() => FurtherRotation is null
-        ? FormattableString.Invariant($"first {FirstTorque.NewtonMeters:0.#} N·m, then {FinalTorque!.Value.NewtonMeters:0.#} N·m")
-        : FormattableString.Invariant($"first {FirstTorque.NewtonMeters:0.#} N·m, then {FurtherRotation.Rotation.Degrees:0.#}° further");
+        ? Print.Text($"first {FirstTorque:0.#}, then {FinalTorque!.Value:0.#}")
+        : Print.Text($"first {FirstTorque:0.#}, then {FurtherRotation.Rotation:0.#} further");
 
     private double Reference(Derivation? work)
     {

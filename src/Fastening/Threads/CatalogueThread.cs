@@ -12,5 +12,5 @@ internal sealed class CatalogueThread(ScrewThread thread, long pitch, string ser
     /// <summary>UN names the profile of every unified series, so it fits each of them once the threads per inch are written.</summary>
     public bool Fits(long wantedPitch, string? wantedSeries) =>
         (wantedPitch == 0 || wantedPitch == Pitch)
-        && (wantedSeries is null || wantedSeries == Series || (wantedSeries == ThreadDesignation.Un && wantedPitch != 0));
+        && (wantedSeries is null || wantedSeries == Series || (wantedSeries == UnifiedThreads.AnySeries && wantedPitch != 0));
 }

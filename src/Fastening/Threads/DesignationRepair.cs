@@ -8,13 +8,12 @@ internal static class DesignationRepair
 {
     private static readonly string[] Units = ["millimeters", "millimetres", "mm", "inches", "inch", "in.", "in", "\"", "″", "”"];
 
-    private static readonly (string Fault, Func<string, string> Undo)[] Slips =
+    /// <summary>Slips in any designation, then those of each standard.</summary>
+    private static readonly DesignationSlip[] Slips =
     [
-        ("the decimal sign is a point", text => text.Replace(',', '.')),
-        ("a designation carries no unit", WithoutUnit),
-        ("the threads per inch follow a hyphen", text => IsUnified(text) ? text.Replace('x', '-').Replace('×', '-') : text),
-        ("a metric designation starts with M", text => text[0] is >= '0' and <= '9' ? "m" + text : text),
-        ("the pitch follows an x", text => text[0] is 'm' or 't' ? text.Replace('-', 'x') : text),
+        new("the decimal sign is a point", text => text.Replace(',', '.')),
+        new("a designation carries no unit", WithoutUnit),
+        .. ThreadStandard.All.SelectMany(standard => standard.Slips),
     ];
 
     /// <summary>The faults and the designation to write; null when no guess leads to a thread.</summary>
@@ -22,14 +21,14 @@ internal static class DesignationRepair
     {
         string candidate = text.Trim().ToLowerInvariant();
         var faults = new List<string>();
-        foreach ((string fault, Func<string, string> undo) in Slips)
+        foreach (DesignationSlip slip in Slips)
         {
-            string undone = undo(candidate);
+            string undone = slip.Undo(candidate);
             if (undone == candidate || undone.Length == 0) continue;
 
             candidate = undone;
-            faults.Add(fault);
-            if (ThreadDesignation.TryRead(candidate, out ThreadDesignation wanted) && ScrewThread.Of(wanted) is ScrewThread thread)
+            faults.Add(slip.Fault);
+            if (ScrewThread.TryParse(candidate, out ScrewThread? thread))
             {
                 return $"{string.Join(" and ", faults)}; write {Quoted.Text(thread.Designation)}";
             }
@@ -37,8 +36,6 @@ internal static class DesignationRepair
 
         return null;
     }
-
-    private static bool IsUnified(string text) => text[0] == '#' || text.IndexOf('/') > 0;
 
     private static string WithoutUnit(string text)
     {

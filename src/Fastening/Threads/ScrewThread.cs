@@ -17,23 +17,21 @@ public sealed partial class ScrewThread
     private readonly double _diameter;
     private readonly double _pitch;
 
-    private ScrewThread(ThreadProfile profile, string designation, double diameter, double pitch, double flankAngleDegrees, int starts, in ThreadGeometry geometry)
+    internal ScrewThread(ThreadStandard standard, string designation, double diameter, double pitch, int starts = 1)
     {
-        Profile = profile;
+        Standard = standard;
         Designation = designation;
         _diameter = diameter;
         _pitch = pitch;
-        FlankAngle = Si.ToRadians(flankAngleDegrees);
-        LoadFlankAngle = Si.Angle(flankAngleDegrees);
         Starts = starts;
-        Geometry = geometry;
+        Geometry = standard.Geometry(null, diameter, pitch, starts);
     }
 
     /// <summary>How the thread is called: <c>M16</c>, <c>M16x1.5</c>, <c>1/2-13 UNC</c>, <c>Tr40x14 (P7)</c>, or a description of a custom profile.</summary>
     public string Designation { get; }
 
     /// <summary>The standard profile.</summary>
-    public ThreadProfile Profile { get; }
+    public ThreadProfile Profile => Standard.Profile;
 
     /// <summary>Number of starts, 1 or more.</summary>
     public int Starts { get; }
@@ -48,7 +46,7 @@ public sealed partial class ScrewThread
     public Length Lead => Si.Length(Geometry.Lead);
 
     /// <summary>Angle of the load flank in the axial plane, from the normal to the axis: 30° for 60° threads.</summary>
-    public Angle LoadFlankAngle { get; }
+    public Angle LoadFlankAngle => Si.Angle(Standard.LoadFlankDegrees);
 
     /// <summary>Pitch diameter d₂.</summary>
     public Length PitchDiameter => Si.Length(Geometry.PitchDiameter);
@@ -70,7 +68,7 @@ public sealed partial class ScrewThread
     /// For published loads, which are stress times this area: ISO 898-1:2013, M3 to M39 and M8x1 to M39x3. For any other metric thread it is the
     /// same rounding of the exact area, which ISO 898-1 does not print.
     /// </remarks>
-    public Area? TabulatedStressArea => Profile == ThreadProfile.IsoMetric ? Area.FromSquareMillimeters(PrintedNumber.ToSignificantDigits(Geometry.StressArea * 1e6, 3)) : null;
+    public Area? TabulatedStressArea => Standard.PrintedStressArea(Geometry.StressArea);
 
     /// <summary>Minor area: the cross-section at the root diameter d₃; of a unified thread at d − 3/2 H = d − 1.299038 P, where it is tabulated.</summary>
     /// <remarks>Unified: ASME B1.1-2019 and Machinery's Handbook 31st ed. (2020), section at minor diameter. Others: (π/4) d₃², A_d3 of VDI 2230.</remarks>
@@ -81,7 +79,9 @@ public sealed partial class ScrewThread
 
     internal ThreadGeometry Geometry { get; }
 
-    internal double FlankAngle { get; }
+    internal ThreadStandard Standard { get; }
+
+    internal double FlankAngle => Si.ToRadians(Standard.LoadFlankDegrees);
 
     internal double Diameter => _diameter;
 
@@ -134,7 +134,7 @@ public sealed partial class ScrewThread
     public Derivation DeriveMinorArea()
     {
         var work = new Derivation($"Minor area of {Designation}");
-        ThreadGeometry.MinorAreaOf(work, Profile, _diameter, _pitch, Derive(work).RootDiameter);
+        Standard.MinorArea(work, _diameter, _pitch, Derive(work).RootDiameter);
         return work.KeepWhatCounts();
     }
 
@@ -144,38 +144,15 @@ public sealed partial class ScrewThread
     /// <summary>Same diameter and pitch, whatever the profile says beyond them.</summary>
     internal bool HasSizeOf(ScrewThread other) => IsLike(_diameter, other._diameter) && IsLike(_pitch, other._pitch);
 
-    internal static ScrewThread FromCatalogue(ThreadProfile profile, string designation, double diameter, double pitch) =>
-        new(profile, designation, diameter, pitch, 30, 1, ThreadGeometry.Of60Degrees(null, profile, diameter, pitch));
-
-    /// <summary>
-    /// Midway between major and root diameter, as the textbooks take it. For a unified thread their root is that of the minor area,
-    /// d − 3/2 H (Shigley 9th ed., Example 8-3), not the rounded root of the profile; for Acme and trapezoidal threads it is d − P/2, without the
-    /// clearance at the root (from memory).
-    /// </summary>
-    internal double TextbookMeanDiameter(Derivation? work, in ThreadGeometry geometry)
-    {
-        if (Profile is ThreadProfile.IsoTrapezoidal or ThreadProfile.Acme) return geometry.PitchDiameter;
-        if (Profile != ThreadProfile.Unified) return ThreadEquations.TextbookMeanDiameterEquation.Step(work, _diameter, geometry.RootDiameter);
-        double height = ThreadEquations.TriangleHeightEquation.Step(work, _pitch);
-        double root = ThreadEquations.UnifiedMinorAreaDiameterEquation.Step(work, _diameter, height);
-        return ThreadEquations.UnifiedTextbookMeanDiameterEquation.Step(work, _diameter, root);
-    }
+    /// <summary>Midway between major and root diameter, as the textbooks take it.</summary>
+    internal double TextbookMeanDiameter(Derivation? work, in ThreadGeometry geometry) =>
+        Standard.TextbookMeanDiameter(work, _diameter, _pitch, geometry);
 
     /// <summary>The geometry again, by the same steps, with the work written down.</summary>
-    internal ThreadGeometry Derive(Derivation? work) => work is null
-        ? Geometry
-        : Profile switch
-        {
-            ThreadProfile.IsoMetric or ThreadProfile.Unified => ThreadGeometry.Of60Degrees(work, Profile, _diameter, _pitch),
-            ThreadProfile.Custom => ThreadGeometry.OfProfile(work, _diameter, _pitch, Starts, Geometry.PitchDiameter, Geometry.RootDiameter),
-            _ => ThreadGeometry.OfPowerScrew(work, Profile, _diameter, _pitch, Starts),
-        };
-
-    /// <summary>Metres of pitch from threads per inch, and the reverse.</summary>
-    internal static double PitchOf(double threadsPerInch) => 0.0254 / threadsPerInch;
+    internal ThreadGeometry Derive(Derivation? work) => work is null ? Geometry : Standard.Geometry(work, _diameter, _pitch, Starts);
 
     private static bool IsLike(double one, double other) => Math.Abs(one - other) <= 1e-9 * other;
 
     private static ScrewThread? Find(string designation) =>
-        ThreadDesignation.TryRead(designation, out ThreadDesignation wanted) ? Of(wanted) : null;
+        ThreadDesignation.TryRead(designation.AsSpan(), out ThreadDesignation wanted) ? wanted.Standard.Find(wanted) : null;
 }

@@ -42,7 +42,7 @@ public sealed class ThreadLimits
 
     /// <summary>Stress area of a unified bolt of more than 100 ksi tensile strength, at its least pitch diameter; null for a metric thread.</summary>
     /// <remarks>π (E_s/2 − 0.16238 P)², printed with 1/n for P: ASME B1.1 and Machinery's Handbook, from memory. Smaller than the basic stress area.</remarks>
-    public Area? HighStrengthStressArea => Thread.Profile == ThreadProfile.Unified ? Si.Area(HighStrengthArea(null)) : null;
+    public Area? HighStrengthStressArea => HighStrengthArea(null) is double area ? Si.Area(area) : null;
 
     internal double ExternalMajor { get; }
 
@@ -65,12 +65,10 @@ public sealed class ThreadLimits
     public static ThreadLimits ForMediumFit(ScrewThread thread)
     {
         Guard.NotNull(thread);
-        return MediumFitTable.Find(thread) is (double externalMajor, double externalPitch, double internalMinor, double internalPitch)
-            ? new ThreadLimits(thread, MediumFitTable.FitOf(thread), externalMajor, externalPitch, internalMinor, internalPitch)
-            : throw new ArgumentException(
-                $"The limits of {thread} for 6g/6H or 2A/2B are not in the tables (M1.6 to M64 and fine threads of ISO 262, UNC and UNF to 3 in); "
-                    + "give them with ThreadLimits.FromDiameters.",
-                nameof(thread));
+        MediumFit? fit = thread.Standard.Fit;
+        return fit?.Find(thread) is (double externalMajor, double externalPitch, double internalMinor, double internalPitch)
+            ? new ThreadLimits(thread, fit.Name, externalMajor, externalPitch, internalMinor, internalPitch)
+            : throw new ArgumentException(WithoutLimits(thread), nameof(thread));
     }
 
     /// <summary>The basic sizes in place of limits: no allowance, no tolerance. The areas are then the greatest there can be, not what may be built.</summary>
@@ -138,17 +136,15 @@ public sealed class ThreadLimits
     /// <example><code>Console.WriteLine(ThreadLimits.ForMediumFit(ScrewThread.Parse("1/2-13 UNC")).DeriveHighStrengthStressArea());</code></example>
     public Derivation DeriveHighStrengthStressArea()
     {
-        if (Thread.Profile != ThreadProfile.Unified) throw new InvalidOperationException($"The stress area above 100 ksi is one of unified threads, not of {Thread}.");
         var work = new Derivation($"Stress area of {Thread} above 100 ksi");
-        HighStrengthArea(work);
+        if (HighStrengthArea(work) is null) throw new InvalidOperationException($"The stress area above 100 ksi is one of unified threads, not of {Thread}.");
         return work.KeepWhatCounts();
     }
 
     /// <inheritdoc />
     public override string ToString() => $"{Thread} {Fit}";
 
-    private double HighStrengthArea(Derivation? work) => ThreadEquations.StressAreaEquation.Step(
-        work, ThreadEquations.HighStrengthStressDiameterEquation.Step(work, ExternalPitch, Thread.PitchSi));
+    private double? HighStrengthArea(Derivation? work) => Thread.Standard.HighStrengthStressArea(work, ExternalPitch, Thread.PitchSi);
 
     /// <summary>A thread has metal and space on a cylinder only within H/2 of its pitch line.</summary>
     private static void RefuseTip(string name, Length value, double cylinder, double height) => Guard.RefuseAgainst(
@@ -157,7 +153,15 @@ public sealed class ThreadLimits
     private static void RequireSixtyDegrees(ScrewThread thread)
     {
         Guard.NotNull(thread);
-        if (thread.Profile is ThreadProfile.IsoMetric or ThreadProfile.Unified) return;
-        throw new ArgumentException($"Limits for stripping are those of ISO metric and unified threads, 60°, not of {thread}.", nameof(thread));
+        if (thread.Standard.IsSixtyDegrees) return;
+        IEnumerable<string> names = ThreadStandard.All.Where(standard => standard.IsSixtyDegrees).OrderBy(standard => standard.Profile).Select(standard => standard.Name);
+        throw new ArgumentException($"Limits for stripping are those of {string.Join(" and ", names)} threads, 60°, not of {thread}.", nameof(thread));
+    }
+
+    private static string WithoutLimits(ScrewThread thread)
+    {
+        List<MediumFit> fits = [.. ThreadStandard.All.OrderBy(standard => standard.Profile).Select(standard => standard.Fit).OfType<MediumFit>()];
+        return $"The limits of {thread} for {string.Join(" or ", fits.Select(fit => fit.Name))} are not in the tables "
+            + $"({string.Join(", ", fits.Select(fit => fit.Covers))}); give them with ThreadLimits.FromDiameters.";
     }
 }

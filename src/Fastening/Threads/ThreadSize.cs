@@ -13,7 +13,7 @@ internal sealed class ThreadSize(string name, long diameter, IReadOnlyList<Catal
     /// <summary>The only thread that fits what is written; null when none fits, or when too little is written to choose one.</summary>
     public ScrewThread? Only(long pitch, string? series)
     {
-        if (pitch == 0 && series is null or ThreadDesignation.Un) return null;
+        if (pitch == 0 && series is null or UnifiedThreads.AnySeries) return null;
 
         ScrewThread? only = null;
         for (int i = 0; i < Threads.Count; i++)

@@ -213,11 +213,6 @@ public sealed class PublishedPreload
         columnFromMemory || row.IsFromMemory ? source + "; tabulated value from memory" : source;
 
     /// <summary>To the whole kilonewton or kip.</summary>
-    private static double Rounded(ScrewThread thread, Func<double, double> preloadOfArea)
-    {
-        double area = thread.Profile == ThreadProfile.Unified
-            ? StressAreas.InThousandthsOfSquareInch(thread)
-            : StressAreas.Of(null, thread, StressAreaBasis.NominalTable);
-        return PrintedLoad.ToThousand(thread, preloadOfArea(area));
-    }
+    private static double Rounded(ScrewThread thread, Func<double, double> preloadOfArea) =>
+        PrintedLoad.ToThousand(thread, preloadOfArea(StressAreas.InStructuralTables(thread)));
 }

@@ -164,8 +164,7 @@ public sealed class TorqueConvention
     /// <summary>Printed coefficients hold for the thread they were printed for.</summary>
     internal static void RefuseUnlessItHolds(TorqueConvention convention, ScrewThread thread)
     {
-        bool is60Degrees = thread.Profile is ThreadProfile.IsoMetric or ThreadProfile.Unified;
-        if (convention.HasPrintedCoefficients && (!is60Degrees || convention.MeanDiameter != MeanThreadDiameter.PitchDiameter))
+        if (convention.HasPrintedCoefficients && (!thread.Standard.IsSixtyDegrees || convention.MeanDiameter != MeanThreadDiameter.PitchDiameter))
         {
             throw new ArgumentException(
                 $"The printed form of {convention.Name} holds for 60° threads with one start and the pitch diameter only; for {thread} use the linear or the exact form.",

@@ -24,7 +24,7 @@ public sealed class Decision<TQuantity>
         GuardBand = double.IsNaN(bands.Inside) ? null : Si.Make<TQuantity>(bands.Inside);
         AcceptanceWindow = !double.IsNaN(bands.Inside) && window.Limits.Shrink(bands.Inside) is WindowLimits accepted ? new(accepted) : null;
         ProbabilityOfConformity = NormalKnowledge.ProbabilityWithin(window.Limits, value, uncertainty.Standard(nameof(uncertainty)));
-        Reason = DecisionReason.For(Zone, window.Limits, bands, value, Si.BaseUnit<TQuantity>(), rule.Name);
+        Reason = DecisionReason.For(Zone, window.Limits, bands, value, si => Print.Quantity<TQuantity>(si, "G6"), rule.Name);
     }
 
     /// <summary>The tolerance window.</summary>

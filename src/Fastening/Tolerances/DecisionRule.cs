@@ -92,7 +92,7 @@ public sealed class DecisionRule
     public static DecisionRule FromFactor(double guardBandFactor)
     {
         double factor = FactorDomain.Check(guardBandFactor);
-        return OfFactor(FormattableString.Invariant($"agreed guard band, {factor:0.######} U"), factor);
+        return OfFactor(Print.Text($"agreed guard band, {factor:0.######} U"), factor);
     }
 
     /// <summary>Acceptance only where an item conforms with a given probability, both limits counted together where there are two.</summary>
@@ -104,7 +104,7 @@ public sealed class DecisionRule
     public static DecisionRule FromProbability(double probability)
     {
         var band = new TwoSidedGuardBand(ProbabilityDomain.Check(probability));
-        return new(FormattableString.Invariant($"conforming with a probability of {probability * 100:0.####} %"), (halfWidth, expanded) =>
+        return new(Print.Text($"conforming with a probability of {Si.Ratio(probability):0.####}"), (halfWidth, expanded) =>
         {
             double u = expanded / CoverageFactor;
 
@@ -120,7 +120,7 @@ public sealed class DecisionRule
     /// <param name="uncertainty">Uncertainty of the reading.</param>
     /// <returns>The width of the band inside each limit, negative when it lies outside; null when no band keeps the rule.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="window"/> is null.</exception>
-    /// <exception cref="ArgumentException">No uncertainty was stated, or the rule asks for two limits and the window has one.</exception>
+    /// <exception cref="ArgumentException">No uncertainty was stated, or the rule needs two limits and the window has one.</exception>
     /// <example><code>Torque? guardBand = DecisionRule.IlacG8.GuardBandFor(window, MeasurementUncertainty.Standard(Torque.FromNewtonMeters(0.3)));   // 0.6 N·m</code></example>
     public TQuantity? GuardBandFor<TQuantity>(ToleranceWindow<TQuantity> window, MeasurementUncertainty<TQuantity> uncertainty)
         where TQuantity : struct, IQuantity

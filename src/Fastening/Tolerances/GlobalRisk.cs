@@ -66,5 +66,5 @@ public sealed class GlobalRisk
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"consumer's risk {Consumer * 100:0.####} %, producer's risk {Producer * 100:0.####} %");
+    public override string ToString() => Print.Text($"consumer's risk {Si.Ratio(Consumer):0.####}, producer's risk {Si.Ratio(Producer):0.####}");
 }

@@ -67,7 +67,7 @@ public readonly struct MeasurementUncertainty<TQuantity>
     internal double Positive(string name)
     {
         double standard = Standard(name);
-        if (standard < Prior<TQuantity>.LeastDeviation) Guard.RefuseAgainst(name, StandardUncertainty, "at least 1E-12 of the base unit");
+        if (standard < Prior<TQuantity>.LeastDeviation) Guard.RefuseAgainst(name, StandardUncertainty, $"at least {Print.Quantity<TQuantity>(Prior<TQuantity>.LeastDeviation)}");
         return standard;
     }
 
@@ -78,7 +78,5 @@ public readonly struct MeasurementUncertainty<TQuantity>
     private static ArgumentException NotStated(string name) =>
         new($"{name} states nothing: create it with MeasurementUncertainty.Standard or MeasurementUncertainty.Expanded.", name);
 
-    private static string Show(double value) => typeof(TQuantity) == typeof(Ratio)
-        ? Print.Number(value * 100, "%")
-        : Print.Number(value, Si.BaseUnit<TQuantity>());
+    private static string Show(double value) => Print.Quantity<TQuantity>(value);
 }

@@ -46,12 +46,12 @@ public sealed class Prior<TQuantity>
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"normal, mean {Print.Number(MeanSi, Si.BaseUnit<TQuantity>())}, standard deviation {Print.Number(DeviationSi, Si.BaseUnit<TQuantity>())}");
+    public override string ToString() => Print.Text($"normal, mean {Si.Make<TQuantity>(MeanSi)}, standard deviation {Si.Make<TQuantity>(DeviationSi)}");
 
     internal static double CheckDeviation(TQuantity value, string name)
     {
         double deviation = ToleranceWindow<TQuantity>.Check(value, fromZero: true, name);
-        if (deviation < LeastDeviation) Guard.RefuseAgainst(name, value, "at least 1E-12 of the base unit");
+        if (deviation < LeastDeviation) Guard.RefuseAgainst(name, value, $"at least {Print.Quantity<TQuantity>(LeastDeviation)}");
         return deviation;
     }
 }

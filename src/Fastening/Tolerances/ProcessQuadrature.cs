@@ -11,7 +11,7 @@ internal sealed class ProcessQuadrature
 {
     private const int Order = 32;
 
-    /// <summary>Distances from a step, in its own standard deviations, at which the quadrature begins anew: between them 32 points are exact to rounding.</summary>
+    /// <summary>Distances from a step, in its own standard deviations, at which the quadrature begins again: between them 32 points are exact to rounding.</summary>
     private static readonly double[] Distances = [-10, -6, -3, -1, 0, 1, 3, 6, 10];
 
     private readonly double _mean, _spread, _ratio, _acceptLow, _acceptHigh;

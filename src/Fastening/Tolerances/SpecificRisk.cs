@@ -61,5 +61,5 @@ public sealed class SpecificRisk
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"conforms with a probability of {ProbabilityOfConformity * 100:0.####} %");
+    public override string ToString() => Print.Text($"conforms with a probability of {Si.Ratio(ProbabilityOfConformity):0.####}");
 }

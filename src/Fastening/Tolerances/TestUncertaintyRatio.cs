@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Fastening;
 
 /// <summary>The test uncertainty ratio, in both definitions that go by that name; they differ, so each has its own.</summary>
-/// <remarks>The bare "4 : 1" of a procedure says neither which definition nor which coverage factor: ask.</remarks>
+/// <remarks>The bare "4 : 1" of a procedure states neither the definition nor the coverage factor: find out both.</remarks>
 /// <example><code>double ratio = TestUncertaintyRatio.OfTolerance(window, readingUncertainty);   // 4 for ±2 N·m</code></example>
 public static class TestUncertaintyRatio
 {

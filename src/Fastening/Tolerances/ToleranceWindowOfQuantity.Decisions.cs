@@ -9,9 +9,9 @@ public sealed partial class ToleranceWindow<TQuantity>
     /// <param name="reading">The reading, in any unit.</param>
     /// <param name="uncertainty">Uncertainty of the reading; 0 decides by the limits.</param>
     /// <param name="rule">The rule, agreed beforehand (ISO/IEC 17025:2017 §7.1.3); there is no default.</param>
-    /// <returns>Within when the rule accepts, Below or Above when it rejects, Undecidable between; <see cref="ZoneOf"/> tells on which side.</returns>
+    /// <returns>Within when the rule accepts, Below or Above when it rejects, Undecidable between; <see cref="ZoneOf"/> gives the side.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="rule"/> is null.</exception>
-    /// <exception cref="ArgumentException">No uncertainty was stated, or the rule asks for two limits and the window has one.</exception>
+    /// <exception cref="ArgumentException">No uncertainty was stated, or the rule needs two limits and the window has one.</exception>
     /// <example><code>window.Classify(reading, readingUncertainty, DecisionRule.IlacG8)</code></example>
     public Conformity Classify(TQuantity reading, MeasurementUncertainty<TQuantity> uncertainty, DecisionRule rule) =>
         LimitsOf(uncertainty, rule).Classify(Si.Of(reading));
@@ -21,7 +21,7 @@ public sealed partial class ToleranceWindow<TQuantity>
     /// <param name="uncertainty">Uncertainty of each reading.</param>
     /// <param name="rule">The rule, agreed beforehand.</param>
     /// <param name="verdicts">As many verdicts.</param>
-    /// <exception cref="ArgumentException">No uncertainty was stated, the rule asks for two limits and the window has one, or the lengths differ; nothing was written.</exception>
+    /// <exception cref="ArgumentException">No uncertainty was stated, the rule needs two limits and the window has one, or the lengths differ; nothing was written.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="rule"/> is null.</exception>
     public void Classify(ReadOnlySpan<double> readingsInSiOrDegrees, MeasurementUncertainty<TQuantity> uncertainty, DecisionRule rule, Span<Conformity> verdicts)
     {
@@ -36,7 +36,7 @@ public sealed partial class ToleranceWindow<TQuantity>
     /// <param name="rule">The rule, agreed beforehand.</param>
     /// <returns>The zone; the two conditional ones are what <see cref="Classify(TQuantity, MeasurementUncertainty{TQuantity}, DecisionRule)"/> calls Undecidable.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="rule"/> is null.</exception>
-    /// <exception cref="ArgumentException">No uncertainty was stated, or the rule asks for two limits and the window has one.</exception>
+    /// <exception cref="ArgumentException">No uncertainty was stated, or the rule needs two limits and the window has one.</exception>
     /// <example><code>window.ZoneOf(reading, readingUncertainty, DecisionRule.IlacG8)   // ConditionalAccept</code></example>
     public DecisionZone ZoneOf(TQuantity reading, MeasurementUncertainty<TQuantity> uncertainty, DecisionRule rule) =>
         LimitsOf(uncertainty, rule).ZoneOf(Si.Of(reading));
@@ -47,7 +47,7 @@ public sealed partial class ToleranceWindow<TQuantity>
     /// <param name="rule">The rule, agreed beforehand.</param>
     /// <returns>The decision.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="rule"/> is null.</exception>
-    /// <exception cref="ArgumentException">No uncertainty was stated, or the rule asks for two limits and the window has one.</exception>
+    /// <exception cref="ArgumentException">No uncertainty was stated, or the rule needs two limits and the window has one.</exception>
     /// <example><code>Console.WriteLine(window.Decide(reading, readingUncertainty, DecisionRule.IlacG8).Reason);</code></example>
     public Decision<TQuantity> Decide(TQuantity reading, MeasurementUncertainty<TQuantity> uncertainty, DecisionRule rule)
     {

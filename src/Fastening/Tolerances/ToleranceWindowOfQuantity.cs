@@ -1,4 +1,3 @@
-using System.Globalization;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -60,7 +59,7 @@ public sealed partial class ToleranceWindow<TQuantity>
     /// // of 48 … 52 N·m there is left: 50 (49.5 … 52) N·m</code></example>
     public ToleranceWindow<TQuantity>? Intersect(ToleranceWindow<TQuantity> other) => Wrap(_limits.Intersect(Guard.NotNull(other)._limits));
 
-    /// <summary>Target and limits times a factor, as a lever or a ratio asks for.</summary>
+    /// <summary>Target and limits times a factor, as a lever or a ratio requires.</summary>
     /// <param name="factor">The factor, 1e-9 to 1e9.</param>
     /// <returns>A new window.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is outside its domain, or carries the window out of its own.</exception>
@@ -70,7 +69,7 @@ public sealed partial class ToleranceWindow<TQuantity>
         WindowLimits scaled = _limits.Scale(Domains.Factor.Check(factor));
         if (scaled.Lower < -Bound && scaled.HasLower || scaled.Upper > Bound && scaled.HasUpper || scaled.Lower > Bound || scaled.Upper < -Bound)
         {
-            Guard.RefuseAgainst(nameof(factor), factor, $"so small that the limits stay within {new Interval(-Bound, Bound).Describe(1, Si.BaseUnit<TQuantity>())}");
+            Guard.RefuseAgainst(nameof(factor), factor, $"so small that the limits stay within {ShopScale.Of<TQuantity>().Describe(new Interval(-Bound, Bound))}");
         }
 
         return new(scaled);
@@ -84,7 +83,7 @@ public sealed partial class ToleranceWindow<TQuantity>
     public ToleranceWindow<TQuantity>? RoundInward(TQuantity resolution)
     {
         double step = Check(resolution, fromZero: true, nameof(resolution));
-        if (step < 1e-9) Guard.RefuseAgainst(nameof(resolution), resolution, "at least 1E-09 of the base unit");
+        if (step < 1e-9) Guard.RefuseAgainst(nameof(resolution), resolution, $"at least {Print.Quantity<TQuantity>(1e-9)}");
         return Wrap(_limits.RoundInward(step));
     }
 
@@ -97,7 +96,11 @@ public sealed partial class ToleranceWindow<TQuantity>
         Wrap(_limits.Shrink(Check(guardBand, fromZero: false, nameof(guardBand))));
 
     /// <inheritdoc />
-    public override string ToString() => Text(value => value.ToString("0.######", CultureInfo.InvariantCulture), Si.BaseUnitSuffix<TQuantity>());
+    public override string ToString()
+    {
+        var shop = ShopScale.Of<TQuantity>();
+        return Text(value => Print.Number(value * shop.PerSi), Print.Suffix(shop.Unit));
+    }
 
     /// <summary>Target and limits in a unit of the trade, rounded to the decimals of a display; the limits are not rounded inward.</summary>
     /// <param name="unit">The unit to write.</param>
@@ -125,8 +128,7 @@ public sealed partial class ToleranceWindow<TQuantity>
         double si = Si.Of(value);
         if (!(si <= Bound && si >= (fromZero ? 0 : -Bound)))
         {
-            string unit = Si.BaseUnit<TQuantity>();
-            Guard.RefuseAgainst(name, value, new Interval(fromZero ? 0 : -Bound, Bound).Describe(1, unit));
+            Guard.RefuseAgainst(name, value, ShopScale.Of<TQuantity>().Describe(new Interval(fromZero ? 0 : -Bound, Bound)));
         }
 
         return si;

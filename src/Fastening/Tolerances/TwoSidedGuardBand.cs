@@ -31,6 +31,6 @@ internal sealed class TwoSidedGuardBand(double probability)
         if (most <= Residual) return middle;
         return Brent.TryFindRoot(Excess, 0, middle, 1e-14, 100, out double root) && Math.Abs(Excess(root)) <= Residual
             ? root
-            : throw new ArithmeticException(FormattableString.Invariant($"no guard band found for a window of {width:R} u"));
+            : throw new ArithmeticException(Print.Text($"no guard band found for a window of {width:R} u"));
     }
 }

@@ -5,7 +5,7 @@ namespace Fastening.Internals;
 /// <summary>
 /// The interval of doubles under every window. The limits are widened by 1e-12 of the largest of them and the target, because decimal
 /// limits, deviations, percentages and unit changes miss each other in the last bits: a reading equal to a limit, in any unit, conforms.
-/// A side without a limit is infinite; a target that nobody stated is NaN.
+/// A side without a limit is infinite; a target that was not stated is NaN.
 /// </summary>
 internal readonly struct WindowLimits
 {

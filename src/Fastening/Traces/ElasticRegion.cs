@@ -32,7 +32,7 @@ public sealed class ElasticRegion
     public RotationalStiffness Slope { get; }
 
     /// <summary>Standard error of the slope, from the scatter about the line only.</summary>
-    /// <remarks>It does not say how sure the line is: waves on the rise, a bend or a wrong choice of the region can move the slope by many standard errors.</remarks>
+    /// <remarks>It is not the uncertainty of the line: waves on the rise, a bend or a wrong choice of the region can move the slope by many standard errors.</remarks>
     public RotationalStiffness SlopeStandardError { get; }
 
     /// <summary>Standard deviation about the line of the samples that turned the fastener on, from their mean distance.</summary>
@@ -53,6 +53,6 @@ public sealed class ElasticRegion
     internal double RotationSi => End.AngleDegrees - Start.AngleDegrees;
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Print.Text(
         $"{_line.Slope:0.####} N·m/° ± {_line.SlopeError:0.#####} N·m/° from sample {Start.Index} to sample {End.Index}");
 }

@@ -3,7 +3,7 @@ using System.Buffers;
 namespace Fastening;
 
 /// <summary>
-/// The elastic region of a smoothed curve: where most torque is gained anew at a steady slope. From every step before the peak a stretch spreads
+/// The elastic region of a smoothed curve: where most new torque is gained at a steady slope. From every step before the peak a stretch spreads
 /// while the slope stays near; that which rises most above the highest torque shortly before it is the seed. From there the region spreads along
 /// its fitted line. A gap, such as a dip or a change of speed, is crossed only when the curve comes back to the same line behind it.
 /// </summary>

@@ -65,7 +65,7 @@ internal readonly record struct RobustLine(double Slope, double Origin, double A
     }
 
     /// <summary>
-    /// The same line with a standard error for residuals of which neighbours are alike: times √((1 + r)/(1 − r)), r their correlation, 0 to 0.95
+    /// The same line with a standard error for residuals of which adjacent ones are alike: times √((1 + r)/(1 − r)), r their correlation, 0 to 0.95
     /// (mean of an autoregressive series of first order, from memory).
     /// </summary>
     public RobustLine WithNeighboursAlike(ReadOnlySpan<double> xs, ReadOnlySpan<double> ys)

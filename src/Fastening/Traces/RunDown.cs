@@ -33,5 +33,5 @@ public sealed class RunDown
     internal double TorqueSi => _torque;
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{_torque:0.###} N·m from sample {Start.Index} to sample {End.Index}");
+    public override string ToString() => Print.Text($"{_torque:0.###} N·m from sample {Start.Index} to sample {End.Index}");
 }

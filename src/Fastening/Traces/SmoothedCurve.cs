@@ -30,10 +30,10 @@ internal sealed class SmoothedCurve : IDisposable
         _levels = ArrayPool<double>.Shared.Rent(Steps + 1);
     }
 
-    /// <summary>The means of the samples; those that stand far from their neighbours are set aside.</summary>
+    /// <summary>The means of the samples; those far from the adjacent ones are left out.</summary>
     public TraceBins Bins { get; }
 
-    /// <summary>Standard deviation of the mean of a bin about its neighbours.</summary>
+    /// <summary>Standard deviation of the mean of a bin about the adjacent bins.</summary>
     public double Noise { get; }
 
     /// <summary>Number of steps, as many as bins.</summary>
@@ -67,10 +67,10 @@ internal sealed class SmoothedCurve : IDisposable
     /// <summary>The last step at or before an angle.</summary>
     public int StepAt(double angle) => Bins.At(angle);
 
-    /// <summary>Local slope in N·m/°; NaN where the samples are too few to tell.</summary>
+    /// <summary>Local slope in N·m/°; NaN where the samples are too few.</summary>
     public double Slope(int step) => _slopes[step];
 
-    /// <summary>Smoothed torque; NaN where the samples are too few to tell.</summary>
+    /// <summary>Smoothed torque; NaN where the samples are too few.</summary>
     public double Level(int step) => _levels[step];
 
     /// <summary>Index of the first sample at or past a step.</summary>

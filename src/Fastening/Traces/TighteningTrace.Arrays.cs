@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <content>The same doors for arrays, so that a column may be written out: <c>[0, 0.1, 0.2]</c>.</content>
+/// <content>The same methods for arrays, so that a column may be written out: <c>[0, 0.1, 0.2]</c>.</content>
 public sealed partial class TighteningTrace
 {
     /// <inheritdoc cref="FromSamples(ReadOnlyMemory{double}, ReadOnlyMemory{double}, ReadOnlyMemory{double})"/>

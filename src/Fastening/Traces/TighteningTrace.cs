@@ -6,7 +6,7 @@ namespace Fastening;
 
 /// <summary>A recorded tightening, sample by sample: torques with their times, angles unless they were not measured, forces if they were. The memory is not copied.</summary>
 /// <remarks>
-/// Repeated time stamps, small steps back of the angle, gaps and the tail after shut-off are normal in real records: accepted, and told by
+/// Repeated time stamps, small steps back of the angle, gaps and the tail after shut-off are normal in real records: accepted, and reported by
 /// <see cref="TraceAnalysis.Irregularities"/>. Time going back and numbers that are not finite are refused by index.
 /// </remarks>
 /// <example><code>TighteningTrace trace = TighteningTrace.FromSamples(times, angles, torques);
@@ -88,7 +88,7 @@ public sealed partial class TighteningTrace
         return new TighteningTrace(default, first, interval, anglesDegrees, torquesNewtonMeters, default);
     }
 
-    /// <summary>A trace without angles: what is found on it is what torque alone can tell.</summary>
+    /// <summary>A trace without angles: only what torque alone shows is found on it.</summary>
     /// <param name="timesSeconds">Times in seconds, never decreasing.</param>
     /// <param name="torquesNewtonMeters">Torques in newton-metres.</param>
     /// <returns>The trace over the same memory; do not change it afterwards.</returns>
@@ -177,7 +177,7 @@ public sealed partial class TighteningTrace
     public TraceAnalysis Analyze(TraceOptions options) => TraceSearch.Run(this, Guard.NotNull(options));
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Count} samples from {Clock[0]:0.###} s to {Clock[Count - 1]:0.###} s");
+    public override string ToString() => Print.Text($"{Count} samples from {Clock[0]:0.###} s to {Clock[Count - 1]:0.###} s");
 
     private static void RefuseShort(ReadOnlyMemory<double> samples, string name)
     {

@@ -1,6 +1,6 @@
 namespace Fastening;
 
-/// <summary>Places that the torque alone tells.</summary>
+/// <summary>Places that are found from the torque alone.</summary>
 internal static class TorqueExtremes
 {
     private const double ShareOfTorque = 0.5;

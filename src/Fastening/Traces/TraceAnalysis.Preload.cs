@@ -65,13 +65,13 @@ public sealed partial class TraceAnalysis
     /// <remarks>
     /// Over the elastic region the joint gains a preload by its rotation, and it took a torque to do so: µ_tot is the coefficient by which that
     /// torque gives that preload (the friction test of ISO 16047). What the torque in the thread twists the bolt is taken off the rotation; what
-    /// the tool winds up is not: take it off first (<see cref="TighteningTrace.WithoutWindUp"/>), or the friction comes out too low. Prevailing
+    /// the tool winds up is not: take it off first (<see cref="TighteningTrace.WithoutWindUp"/>), or the friction is too low. Prevailing
     /// torque, snug and a false zero of the torque do not enter: only differences do. The error of the stiffness enters in full.
     /// </remarks>
     /// <param name="joint">Bolt, with its thread and its twist, and clamped parts.</param>
     /// <param name="bearing">The surface under the turned head or nut.</param>
     /// <param name="convention">The convention in which the coefficient will be used.</param>
-    /// <returns>The coefficient as it comes out, negative when the torque is below the pitch torque; null without an elastic region, or when twist alone would take up its rotation.</returns>
+    /// <returns>The coefficient, not limited: negative when the torque is below the pitch torque; null without an elastic region, or when twist alone would take up its rotation.</returns>
     /// <exception cref="ArgumentNullException">A part is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Torque or preload gained over the region is outside the domain of the friction test.</exception>
     /// <exception cref="ArgumentException">The convention does not hold for the thread.</exception>
@@ -87,7 +87,7 @@ public sealed partial class TraceAnalysis
     /// <summary>One coefficient of friction for thread and bearing, from the elastic slope of the torque and that of the clamp force that was measured beside it.</summary>
     /// <param name="thread">The thread.</param>
     /// <param name="bearing">The surface under the turned head or nut.</param>
-    /// <returns>The coefficient as it comes out; null without forces, without an elastic region, or when the force does not rise in it.</returns>
+    /// <returns>The coefficient, not limited; null without forces, without an elastic region, or when the force does not rise in it.</returns>
     /// <exception cref="ArgumentNullException">A part is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Torque or force gained over the region is outside the domain of the friction test.</exception>
     /// <example><code>double? friction = analysis.FrictionFrom(thread, BearingSurface.ForHexagonHead(thread));</code></example>

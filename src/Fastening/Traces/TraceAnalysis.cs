@@ -34,7 +34,7 @@ public sealed partial class TraceAnalysis
     /// <summary>The run-down before the rise, with the prevailing torque.</summary>
     public RunDown? RunDown => _found.RunDown;
 
-    /// <summary>Where the local slope fell below the stated share of the elastic slope, for good; null when it did not. Where that cannot be told, <see cref="Doubts"/> has <see cref="TraceDoubts.Yield"/> and a remark says why.</summary>
+    /// <summary>Where the local slope fell below the stated share of the elastic slope, for good; null when it did not. Where that cannot be decided, <see cref="Doubts"/> has <see cref="TraceDoubts.Yield"/> and a remark says why.</summary>
     public TracePoint? YieldOnset => _found.YieldOnset;
 
     /// <summary>Where the torque fell below the elastic line moved along by the stated offset, for good; null when no offset was stated.</summary>

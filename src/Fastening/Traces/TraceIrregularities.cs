@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>What is irregular about a record, told and not mended: none of it is an error.</summary>
+/// <summary>Irregularities of a record, reported and not corrected: none of them is an error.</summary>
 /// <example><code>if (analysis.Irregularities.LongestGap > Duration.FromMilliseconds(50)) Console.WriteLine(analysis.Irregularities);</code></example>
 public sealed class TraceIrregularities
 {
@@ -39,7 +39,7 @@ public sealed class TraceIrregularities
     public int SamplesAfterShutOff { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Print.Text(
         $"{RepeatedTimes} repeated times, {StepsBack} steps back (largest {_largestStepBack:0.###}°), longest gap {_longestGap:0.####} s, {SamplesAfterShutOff} samples after shut-off");
 
     internal bool StepsBackHalfATurn => _largestStepBack > HalfATurn;

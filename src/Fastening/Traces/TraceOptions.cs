@@ -114,6 +114,6 @@ public sealed class TraceOptions
     public TraceOptions WithTorqueDrop(Torque torqueDrop) => new(this) { TorqueDrop = Domains.PositiveTorque.Check(torqueDrop) };
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"snug {(SnugTorque is double torque ? FormattableString.Invariant($"at {torque:0.###} N·m") : "by projection")}, smoothed over {Window:0.###}°, yield below {SlopeShare:0.###} of the elastic slope");
+    public override string ToString() => Print.Text(
+        $"snug {(SnugTorque is double torque ? Print.Text($"at {torque:0.###} N·m") : "by projection")}, smoothed over {Window:0.###}°, yield below {SlopeShare:0.###} of the elastic slope");
 }

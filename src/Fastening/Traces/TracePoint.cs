@@ -42,6 +42,6 @@ public sealed class TracePoint
     internal double TorqueSi => _torque;
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"sample {Index}, {_time:0.####} s, {(_angle is double angle ? FormattableString.Invariant($"{angle:0.##}°, ") : "")}{_torque:0.###} N·m");
+    public override string ToString() => Print.Text(
+        $"sample {Index}, {_time:0.####} s, {(_angle is double angle ? Print.Text($"{angle:0.##}°, ") : "")}{_torque:0.###} N·m");
 }

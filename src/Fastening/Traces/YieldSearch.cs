@@ -10,7 +10,7 @@ internal static class YieldSearch
 {
     private const int StepsOfRecovery = 3 * SmoothedCurve.Half;
 
-    /// <summary>The step, with its fraction, at which the slope fell below the share for good; whether it can be told, and from where not.</summary>
+    /// <summary>The step, with its fraction, at which the slope fell below the share for good; whether it can be decided, and from where not.</summary>
     public static YieldVerdict BySlope(SmoothedCurve curve, in ElasticFit elastic, double share)
     {
         double least = share * elastic.Slope, before = 0;

@@ -23,7 +23,7 @@ internal static class BucketSort
         double scale = buckets / (high - low);
         if (double.IsInfinity(scale) || scale == 0)
         {
-            // All alike, or too far apart to count.
+            // All alike, or too widely spread to count.
             values.CopyTo(sorted);
             Array.Sort(sorted);
             return sorted;

@@ -75,7 +75,7 @@ internal sealed class BudgetEvaluation
 
     private static double Finite(double value, string where) => Domains.Number.Contains(value)
         ? value
-        : throw new InvalidOperationException(FormattableString.Invariant($"The measurement function gives {value} {where}."));
+        : throw new InvalidOperationException(Print.Text($"The measurement function gives {value} {where}."));
 
     private double[,] SecondParts(NumericalDerivatives derivatives)
     {

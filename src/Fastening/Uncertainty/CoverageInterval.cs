@@ -1,3 +1,5 @@
+using Fastening.Internals;
+
 namespace Fastening;
 
 /// <summary>An interval that holds the result with a stated probability.</summary>
@@ -22,5 +24,5 @@ public sealed class CoverageInterval
     public double CoverageProbability { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Low:G6} … {High:G6} ({CoverageProbability * 100:0.####} %)");
+    public override string ToString() => Print.Text($"{Low:G6} … {High:G6} ({Si.Ratio(CoverageProbability):0.####})");
 }

@@ -5,14 +5,14 @@ namespace Fastening;
 /// <summary>How thread and bearing friction vary together from joint to joint: part of every statement about the band of the preload, never a default.</summary>
 /// <remarks>
 /// Independent gives the narrower statistical band, fully correlated the wider one. One lubricant on both faces makes them rise and fall together; where
-/// nobody has tested it, evaluate both and take the wider.
+/// it has not been tested, evaluate both and take the wider.
 /// </remarks>
 /// <example><code>var inputs = new PreloadBandInputs(model, window, friction, FrictionCorrelation.Full);</code></example>
 public sealed class FrictionCorrelation
 {
     private FrictionCorrelation(double coefficient) => Coefficient = coefficient;
 
-    /// <summary>r = 0: neither tells anything of the other.</summary>
+    /// <summary>r = 0: neither depends on the other.</summary>
     public static FrictionCorrelation Independent { get; } = new(0);
 
     /// <summary>r = 1: both rise and fall together.</summary>
@@ -33,6 +33,6 @@ public sealed class FrictionCorrelation
     {
         0 => "thread and bearing friction independent",
         1 => "thread and bearing friction fully correlated",
-        _ => FormattableString.Invariant($"thread and bearing friction correlated, r {Coefficient:0.###}"),
+        _ => Print.Text($"thread and bearing friction correlated, r {Coefficient:0.###}"),
     };
 }

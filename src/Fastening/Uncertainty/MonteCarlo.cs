@@ -7,7 +7,7 @@ namespace Fastening;
 /// Draws come in fixed blocks with a seed each, so that the answer depends on seed and number of draws, never on the number of threads.
 /// Correlated inputs are drawn through a Gaussian copula: the coefficient is that of the normal numbers behind them, which for two
 /// rectangular inputs exceeds their own by up to 2 %. An input whose u has degrees of freedom is drawn as Student's t of scale u, a bounded
-/// one with limits of doubtful width (<see cref="UncertaintyContribution.WithDegreesOfFreedom"/>). JCGM 101:2008 §7.2 asks for 10⁴/(1 − p) draws or more.
+/// one with limits of doubtful width (<see cref="UncertaintyContribution.WithDegreesOfFreedom"/>). JCGM 101:2008 §7.2 recommends 10⁴/(1 − p) draws or more.
 /// </remarks>
 /// <example><code>MonteCarloResult result = new MonteCarlo().Run(budget);
 /// CoverageInterval interval = result.ShortestInterval(0.95);</code></example>
@@ -89,7 +89,7 @@ public sealed class MonteCarlo
     /// <example><code>MonteCarloResult result = new MonteCarlo().Run(budget);</code></example>
     public MonteCarloResult Run(UncertaintyBudget budget) => Run(budget, null, CancellationToken.None);
 
-    /// <summary>Draws the inputs of a budget and gathers its results; tells how far it has come, and can be cancelled.</summary>
+    /// <summary>Draws the inputs of a budget and gathers its results; reports its progress, and can be cancelled.</summary>
     /// <param name="budget">The budget; its function is called from several threads at once.</param>
     /// <param name="progress">Told the share of the draws made so far, 0 to 1, rising; may be null.</param>
     /// <param name="cancellation">Cancels the run.</param>

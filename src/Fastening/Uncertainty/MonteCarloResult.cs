@@ -115,7 +115,7 @@ public sealed class MonteCarloResult
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Print.Text(
         $"{Budget.Result}: mean {Mean:G6}, u {StandardUncertainty:G4}, {SymmetricInterval(0.95)}, {Draws} draws");
 
     private void Check(double coverageProbability)

@@ -1,4 +1,5 @@
 using System.Runtime.ExceptionServices;
+using Fastening.Internals;
 
 namespace Fastening;
 
@@ -73,7 +74,7 @@ internal sealed class MonteCarloRun(UncertaintyBudget budget, MonteCarlo setting
 
     private void Refuse(double value, double[] columns, int row)
     {
-        string inputs = string.Join(", ", _names.Select((name, i) => FormattableString.Invariant($"{name} = {columns[i * InputSampler.Rows + row]:G6}")));
-        throw new InvalidOperationException(FormattableString.Invariant($"The measurement function gives {value} at {inputs}."));
+        string inputs = string.Join(", ", _names.Select((name, i) => Print.Text($"{name} = {columns[i * InputSampler.Rows + row]:G6}")));
+        throw new InvalidOperationException(Print.Text($"The measurement function gives {value} at {inputs}."));
     }
 }

@@ -25,7 +25,7 @@ internal sealed class NumericalDerivatives(UncertaintyContribution[] inputs, Fun
     }
 
     /// <summary>
-    /// Differences over ever smaller steps, extrapolated to none. The answer is the entry of the table whose neighbours agree best;
+    /// Differences over ever smaller steps, extrapolated to none. The answer is the entry of the table whose adjacent entries agree best;
     /// a step that leaves the function's domain is passed over.
     /// </summary>
     private static double Extrapolate(double step, Func<double, double> difference)

@@ -3,7 +3,7 @@ using System.Buffers;
 namespace Fastening;
 
 /// <summary>
-/// The draws in order, as far as they are asked for. A regular sample tells roughly where a rank lies; only the draws about it are gathered
+/// The draws in order, as far as they are needed. A regular sample shows roughly where a rank lies; only the draws about it are gathered
 /// and sorted, and counted to be sure. Both coverage intervals of a million draws need the tails alone.
 /// </summary>
 internal sealed class OrderStatistics

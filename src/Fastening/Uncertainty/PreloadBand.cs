@@ -139,7 +139,7 @@ public sealed class PreloadBand
         $"worst case {WorstCase}{Factor(WorstCase)}; 95 % of joints {Statistical}{Factor(Statistical)}; {Dominating.Name} dominates{(FrictionCorrelation is null ? "" : $"; {FrictionCorrelation}")}; not covered: {string.Join("; ", NotCovered)}{PlausibilityRemark.Mention(Remarks)}";
 
     private static string Factor(PreloadRange range) =>
-        range.TighteningFactor is double factor ? FormattableString.Invariant($" (α_A {factor:0.00})") : "";
+        range.TighteningFactor is double factor ? Print.Text($" (α_A {factor:0.00})") : "";
 
     private static PreloadRange Range(CoverageInterval kilonewtons) => new(kilonewtons.Low * 1e3, kilonewtons.High * 1e3);
 

@@ -101,7 +101,7 @@ public sealed class PreloadBandInputs
     /// <summary>How thread and bearing friction vary together; null with a nut factor. The worst case takes both at the same end anyway.</summary>
     public FrictionCorrelation? FrictionCorrelation { get; private init; }
 
-    /// <summary>What is unusual in the friction or the nut factors, and in the geometry of the wrench; calculated with all the same.</summary>
+    /// <summary>Unusual values of friction, nut factor or geometry of the wrench; the calculation uses them as stated.</summary>
     /// <example><code>foreach (PlausibilityRemark remark in inputs.Remarks) Console.WriteLine(remark);</code></example>
     public IReadOnlyList<PlausibilityRemark> Remarks => PlausibilityRemark.Join(_friction(this).Remarks, _wrench?.Remarks ?? []);
 
@@ -204,7 +204,7 @@ public sealed class PreloadBandInputs
     {
         double degrees = Domains.AngleError.Check(error);
         double pull = Math.Abs(Si.Of(Wrench().PullOffSquare));
-        if (pull + degrees >= 89) Guard.RefuseAgainst(nameof(error), error, FormattableString.Invariant($"less than {89 - pull:0.###}° beside a pull {pull:0.###}° off square"));
+        if (pull + degrees >= 89) Guard.RefuseAgainst(nameof(error), error, Print.Text($"less than {89 - pull:0.###}° beside a pull {pull:0.###}° off square"));
         return new(this) { Errors = Errors with { Pull = degrees } };
     }
 
@@ -279,7 +279,7 @@ public sealed class PreloadBandInputs
     }
 
     private FrictionTorqueModel Model(string what) => _model as FrictionTorqueModel
-        ?? throw new InvalidOperationException($"A nut factor knows nothing of {what}; state two coefficients of friction.");
+        ?? throw new InvalidOperationException($"A nut factor does not contain {what}; state two coefficients of friction.");
 
     private TorqueWrench Wrench() => _wrench
         ?? throw new InvalidOperationException("The torque is a window at the fastener; errors of a wrench belong to a setting of a wrench.");

@@ -27,5 +27,5 @@ public sealed class PreloadInfluence
     public Force Swing => Si.Force(_swing);
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Name}: {Weight * 100:0.0} % of the variance, {_swing / 1e3:0.###} kN from limit to limit");
+    public override string ToString() => Print.Text($"{Name}: {Si.Ratio(Weight):0.0} of the variance, {Si.Force(_swing):0.###} from limit to limit");
 }

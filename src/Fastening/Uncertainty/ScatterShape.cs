@@ -31,7 +31,7 @@ public sealed class ScatterShape
 
     /// <inheritdoc />
     public override string ToString() => _distribution == UncertaintyDistribution.Normal
-        ? FormattableString.Invariant($"normal, limits at ±{_coverageFactor:0.###} standard deviations")
+        ? Print.Text($"normal, limits at ±{_coverageFactor:0.###} standard deviations")
         : _distribution == UncertaintyDistribution.Triangular ? "triangular" : "rectangular";
 
     internal UncertaintyContribution Between(string name, double low, double high)

@@ -54,8 +54,8 @@ internal abstract class TorqueSide
             _lever = Around("lever length (mm)", Si.Millimeters(wrench.LeverLength), errors.Lever, 1e-3);
             _pull = Around("pull off square (°)", Si.Of(wrench.PullOffSquare), errors.Pull, Si.RadiansPerDegree);
             _adapters = [.. wrench.Adapters.Select((adapter, i) => (
-                Around(FormattableString.Invariant($"adapter {i + 1} length (mm)"), Si.Millimeters(adapter.Length), errors.AdapterLength, 1e-3),
-                Around(FormattableString.Invariant($"adapter {i + 1} angle (°)"), Si.Of(adapter.AngleFromHandle), errors.AdapterAngle, Si.RadiansPerDegree)))];
+                Around(Print.Text($"adapter {i + 1} length (mm)"), Si.Millimeters(adapter.Length), errors.AdapterLength, 1e-3),
+                Around(Print.Text($"adapter {i + 1} angle (°)"), Si.Of(adapter.AngleFromHandle), errors.AdapterAngle, Si.RadiansPerDegree)))];
 
             BandInput Around(string name, double middle, double error, double siPerUnit) => new(name, middle - error, middle + error, even, siPerUnit);
         }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text;
+using Fastening.Internals;
 
 namespace Fastening;
 
@@ -63,7 +63,7 @@ public sealed partial class UncertaintyBudget
         $"{Result} = {Long(Estimate)}{(Unit.Length == 0 ? "" : " " + Unit)}, u_c = {Short(StandardUncertainty)}{(Unit.Length == 0 ? "" : " " + Unit)}, "
         + $"ν_eff {(EffectiveDegreesOfFreedom is double freedom ? Freedom(freedom) : "not defined")}";
 
-    /// <summary>Texts are asked for by debuggers and logs, which must not fail because the user's function does, in whatever way.</summary>
+    /// <summary>Debuggers and logs print this text; they must not fail because the user's function does, in whatever way.</summary>
     private string? WhyNoResult()
     {
         try
@@ -79,7 +79,7 @@ public sealed partial class UncertaintyBudget
     }
 
     private static string[] Cells(UncertaintyBudgetRow row) =>
-        [.. Cells(row.Input).Take(5), Short(row.Sensitivity), Short(row.Part), (row.Weight * 100).ToString("0.0", CultureInfo.InvariantCulture) + " %"];
+        [.. Cells(row.Input).Take(5), Short(row.Sensitivity), Short(row.Part), Print.Text($"{Si.Ratio(row.Weight):0.0}")];
 
     private static string[] Cells(UncertaintyContribution input) =>
     [
@@ -93,9 +93,9 @@ public sealed partial class UncertaintyBudget
         "?",
     ];
 
-    private static string Freedom(double value) => double.IsInfinity(value) ? "∞" : value.ToString("0.#", CultureInfo.InvariantCulture);
+    private static string Freedom(double value) => double.IsInfinity(value) ? "∞" : Print.Number(value, "", "0.#");
 
-    private static string Short(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
+    private static string Short(double value) => Print.Number(value, "", "G4");
 
-    private static string Long(double value) => value.ToString("G9", CultureInfo.InvariantCulture);
+    private static string Long(double value) => Print.Number(value, "", "G9");
 }

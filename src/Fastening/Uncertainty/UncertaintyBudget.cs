@@ -5,7 +5,7 @@ namespace Fastening;
 /// <summary>How uncertain the result of a measurement or calculation is, and which input makes it so, after the GUM.</summary>
 /// <remarks>
 /// JCGM 100:2008: law of propagation (§5.1.2, §5.2.2), Welch–Satterthwaite (G.4.1), coverage factor (G.6.4). Sensitivities are those that
-/// the inputs bring, else central differences. The measurement function runs when a figure is first asked for, never before.
+/// the inputs bring, else central differences. The measurement function runs when a figure is first needed, never before.
 /// </remarks>
 /// <example><code>UncertaintyBudget power = UncertaintyBudget.Of("P", "W", x => x["V"] * x["I"],
 ///     UncertaintyContribution.Normal("V", 230, 0.6), UncertaintyContribution.Rectangular("I", 4.1, 0.05));
@@ -172,7 +172,7 @@ public sealed partial class UncertaintyBudget
     /// <exception cref="InvalidOperationException">There are no effective degrees of freedom: state k.</exception>
     /// <example><code>double k = budget.CoverageFactor(coverageProbability: 0.95);     // 2.13 where ν_eff is 15.8: t of 15</code></example>
     public double CoverageFactor(double coverageProbability) =>
-        Student(Domains.CoverageProbability.Check(coverageProbability), Math.Floor(DegreesOfFreedomOrRefusal() * (1 + 1e-12)));
+        Student(Domains.CoverageProbability.Check(coverageProbability), Math.Floor(DegreesOfFreedomOrRefusal() * (1 + Tolerance.Widening)));
 
     /// <summary>Coverage factor k = t((1 + p)/2, ν_eff) with ν_eff as it is, not whole.</summary>
     /// <param name="coverageProbability">Coverage probability p, 0.001 to 0.999999.</param>
@@ -243,7 +243,7 @@ public sealed partial class UncertaintyBudget
     {
         double degreesOfFreedom = EffectiveDegreesOfFreedom ?? throw new InvalidOperationException(
             $"No coverage factor follows for {Result}: {WhyNoDegreesOfFreedom}. State k with ExpandedUncertaintyWithFactor, or use MonteCarlo.");
-        return degreesOfFreedom >= 1 ? degreesOfFreedom : throw new InvalidOperationException(FormattableString.Invariant(
+        return degreesOfFreedom >= 1 ? degreesOfFreedom : throw new InvalidOperationException(Print.Text(
             $"{Result} has {degreesOfFreedom:0.##} effective degrees of freedom; below 1 there is no coverage factor. Take more readings, or state k."));
     }
 }

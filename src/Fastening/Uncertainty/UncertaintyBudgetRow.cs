@@ -1,3 +1,5 @@
+using Fastening.Internals;
+
 namespace Fastening;
 
 /// <summary>What one input does to the uncertainty of the result.</summary>
@@ -29,5 +31,5 @@ public sealed class UncertaintyBudgetRow
     public double Weight { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Input.Name}: c·u {Part:G4}, weight {Weight * 100:0.0} %");
+    public override string ToString() => Print.Text($"{Input.Name}: c·u {Part:G4}, weight {Si.Ratio(Weight):0.0}");
 }

@@ -35,7 +35,7 @@ public sealed partial class UncertaintyContribution
         Place = source.Place;
     }
 
-    /// <summary>The name by which the measurement function and the table know the input.</summary>
+    /// <summary>The name of the input in the measurement function and the table.</summary>
     public string Name { get; }
 
     /// <summary>Best value: the mean of the distribution.</summary>
@@ -190,8 +190,8 @@ public sealed partial class UncertaintyContribution
     public UncertaintyContribution WithSensitivity(double sensitivity) => new(this, Distribution) { Sensitivity = Domains.Number.Check(sensitivity) };
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"{Name} = {Value:G9}, u {StandardUncertainty:G4}, {Shape}{(double.IsInfinity(DegreesOfFreedom) ? "" : FormattableString.Invariant($", ν {DegreesOfFreedom:0.#}"))}");
+    public override string ToString() => Print.Text(
+        $"{Name} = {Value:G9}, u {StandardUncertainty:G4}, {Shape}{(double.IsInfinity(DegreesOfFreedom) ? "" : Print.Text($", ν {DegreesOfFreedom:0.#}"))}");
 
     /// <summary>The distribution in words; of Student's t also which width u is, and the ν that u itself does not carry.</summary>
     internal string Shape => Distribution switch
@@ -202,7 +202,7 @@ public sealed partial class UncertaintyContribution
         UncertaintyDistribution.Arcsine => "arcsine",
         UncertaintyDistribution.Trapezoidal => "trapezoidal",
         UncertaintyDistribution.StudentByScale => "Student, u its scale",
-        UncertaintyDistribution.StudentByStandardDeviation => FormattableString.Invariant($"Student of ν {TailFreedom:0.#}, u its standard deviation"),
+        UncertaintyDistribution.StudentByStandardDeviation => Print.Text($"Student of ν {TailFreedom:0.#}, u its standard deviation"),
         UncertaintyDistribution.Readings => "readings",
         _ => "joint readings",
     };

@@ -81,7 +81,7 @@ public sealed class CoaxialExtension
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{_length * 1e3:0.###} mm bar, {1 / AddCompliance(null, 0):G4} N·m/rad");
+    public override string ToString() => Print.Text($"{Si.Length(_length):0.###} bar, {1 / AddCompliance(null, 0):G4} N·m/rad");
 
     /// <summary>The compliance of everything before this bar, and of this bar.</summary>
     internal double AddCompliance(Derivation? work, double before) =>

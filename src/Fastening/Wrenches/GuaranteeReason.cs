@@ -1,13 +1,11 @@
-using System.Globalization;
 using UnitsNet;
-using UnitsNet.Units;
 
 namespace Fastening.Internals;
 
-/// <summary>A guaranteed setting in words, in the unit of the display. What would make it fit is rounded to the safe side.</summary>
+/// <summary>A guaranteed setting in words, in the unit of the display. Stated values have six digits, calculated ones four, rounded to the safe side.</summary>
 internal static class GuaranteeReason
 {
-    private const int Digits = 6;
+    private const int Stated = 6, Calculated = 4;
 
     public static string For(GuaranteedSetting found, WrenchChain chain) =>
         Outcome(found, chain) + NotCounted(chain.Wrench) + PlausibilityRemark.Mention(found.Remarks);
@@ -22,28 +20,28 @@ internal static class GuaranteeReason
     };
 
     private static string Fits(GuaranteedSetting found, TorqueWrench wrench) =>
-        $"Every setting {(found.Window!.Limits.IsOneSided ? "of" : "in")} {Limits(found.Window!, wrench)} gives the fastener {Within(found, wrench)}, within the required {Limits(found.Required, wrench)}."
+        $"Every setting {(found.Window!.Limits.IsOneSided ? "of" : "in")} {Inward(found.Window!, wrench)} gives the fastener {Within(found, wrench)}, within the required {Limits(found.Required, wrench)}."
         + (wrench.Maximum is null ? " The range of the wrench was not stated, so it was not checked." : "")
         + (wrench.Resolution is null ? " The step of the display was not stated: round inward." : "");
 
     private static string NotCounted(TorqueWrench wrench) =>
         wrench.Adapters.Count == 0 ? "" : " Not counted: the hand off its place, an adapter off its angle.";
 
-    private static string Scatter(WrenchChain chain) => FormattableString.Invariant(
-        $"with an accuracy of ±{chain.Accuracy * 100:0.###} % and a calibration uncertainty of ±{chain.Uncertainty * 100:0.###} %");
+    private static string Scatter(WrenchChain chain) => Print.Text(
+        $"with an accuracy of ±{Si.Ratio(chain.Accuracy):0.###} and a calibration uncertainty of ±{Si.Ratio(chain.Uncertainty):0.###}");
 
     private static string Remedies(GuaranteedSetting found, WrenchChain chain)
     {
         var remedies = new List<string>();
         if (found.RequiredAccuracy is Ratio accuracy && Si.Of(accuracy) is double better && better < chain.Accuracy)
         {
-            remedies.Add(FormattableString.Invariant($"an accuracy of ±{Safe(better * 100, Math.Floor):0.#######} % or better"));
+            remedies.Add(Print.Text($"an accuracy of ±{Si.Ratio(Safe(better, Math.Floor, Calculated))} or better"));
         }
 
         if (found.Obstacle == SettingObstacle.Range) remedies.Add("a wrench or an adapter that brings these settings into the range");
         if (found.Obstacle == SettingObstacle.Resolution && found.RequiredResolution is Torque step)
         {
-            remedies.Add($"a display with steps of {Safe(step, chain.Wrench, Math.Floor)} or finer");
+            remedies.Add($"a display with steps of {Safe(step, chain.Wrench, Math.Floor, Calculated)} or finer");
         }
 
         if (found.RequiredWindow is ToleranceWindow<Torque> window)
@@ -67,7 +65,18 @@ internal static class GuaranteeReason
         Words(window, torque => Show(torque, wrench), torque => Show(torque, wrench));
 
     private static string Outward(ToleranceWindow<Torque> window, TorqueWrench wrench) =>
-        Words(window.Limits, torque => Safe(torque, wrench, Math.Floor), torque => Safe(torque, wrench, Math.Ceiling));
+        Words(window.Limits, torque => Safe(torque, wrench, Math.Floor, Calculated), torque => Safe(torque, wrench, Math.Ceiling, Calculated));
+
+    /// <summary>Settings without a stated step of the display, rounded inward; whole steps, and windows too narrow for fewer digits, as they are.</summary>
+    private static string Inward(ToleranceWindow<Torque> window, TorqueWrench wrench)
+    {
+        WindowLimits limits = window.Limits;
+        bool isEmpty = !limits.IsOneSided
+            && Rounded(Si.Torque(limits.Lower), wrench, Math.Ceiling, Calculated) > Rounded(Si.Torque(limits.Upper), wrench, Math.Floor, Calculated);
+        return isEmpty || wrench.Resolution is not null
+            ? Limits(limits, wrench)
+            : Words(limits, torque => Safe(torque, wrench, Math.Ceiling, Calculated), torque => Safe(torque, wrench, Math.Floor, Calculated));
+    }
 
     private static string Words(in WindowLimits window, Func<Torque, string> low, Func<Torque, string> high)
     {
@@ -80,29 +89,31 @@ internal static class GuaranteeReason
     private static string Within(GuaranteedSetting found, TorqueWrench wrench)
     {
         WindowLimits required = found.Required.Limits;
-        string Shown(Torque torque, double value) => Print.Number(value, Torque.GetAbbreviation(UnitOf(torque, wrench), CultureInfo.InvariantCulture));
-        double Limit(double torque) => Rounded(Si.Torque(torque), wrench, Math.Round);
+        string Text(Torque torque, double value) => Print.Number(value, Print.UnitOf(Shown(torque, wrench)));
+        double Limit(double torque) => Rounded(Si.Torque(torque), wrench, Math.Round, Stated);
         return Words(
             found.Delivered!.Limits,
-            low => Shown(low, required.HasLower ? Math.Max(Rounded(low, wrench, Math.Floor), Limit(required.Lower)) : Rounded(low, wrench, Math.Floor)),
-            high => Shown(high, required.HasUpper ? Math.Min(Rounded(high, wrench, Math.Ceiling), Limit(required.Upper)) : Rounded(high, wrench, Math.Ceiling)));
+            low => Text(low, required.HasLower ? Math.Max(Rounded(low, wrench, Math.Floor, Calculated), Limit(required.Lower)) : Rounded(low, wrench, Math.Floor, Calculated)),
+            high => Text(high, required.HasUpper ? Math.Min(Rounded(high, wrench, Math.Ceiling, Calculated), Limit(required.Upper)) : Rounded(high, wrench, Math.Ceiling, Calculated)));
     }
 
-    private static string Show(Torque torque, TorqueWrench wrench) => Safe(torque, wrench, Math.Round);
+    private static string Show(Torque torque, TorqueWrench wrench) => Safe(torque, wrench, Math.Round, Stated);
 
     /// <summary>In the unit in which the wrench was stated: a person compares with its display.</summary>
-    private static string Safe(Torque torque, TorqueWrench wrench, Func<double, double> round) => Print.Number(
-        Rounded(torque, wrench, round), Torque.GetAbbreviation(UnitOf(torque, wrench), CultureInfo.InvariantCulture));
+    private static string Safe(Torque torque, TorqueWrench wrench, Func<double, double> round, int digits) =>
+        Print.Number(Rounded(torque, wrench, round, digits), Print.UnitOf(Shown(torque, wrench)));
 
-    private static double Rounded(Torque torque, TorqueWrench wrench, Func<double, double> round) => Safe(torque.As(UnitOf(torque, wrench)), round);
+    private static double Rounded(Torque torque, TorqueWrench wrench, Func<double, double> round, int digits) =>
+        Safe(torque.As(Shown(torque, wrench).Unit), round, digits);
 
-    private static TorqueUnit UnitOf(Torque torque, TorqueWrench wrench) => (wrench.Resolution ?? wrench.Minimum ?? torque).Unit;
+    /// <summary>A torque in the unit that the reader sees.</summary>
+    private static Torque Shown(Torque torque, TorqueWrench wrench) => wrench.Resolution ?? wrench.Minimum ?? torque;
 
     /// <summary>To a few digits, rounded down or up.</summary>
-    private static double Safe(double value, Func<double, double> round)
+    private static double Safe(double value, Func<double, double> round, int digits)
     {
         if (value == 0) return 0;
-        double scale = Math.Pow(10, Digits - 1 - Math.Floor(Math.Log10(Math.Abs(value))));
+        double scale = Math.Pow(10, digits - 1 - Math.Floor(Math.Log10(Math.Abs(value))));
         return round(Tolerance.SnapToWhole(value * scale)) / scale;
     }
 }

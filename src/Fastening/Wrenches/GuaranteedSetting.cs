@@ -53,7 +53,7 @@ public sealed class GuaranteedSetting
     /// <summary>The result in words: one sentence, and when nothing fits what would make it fit.</summary>
     public string Reason { get; }
 
-    /// <summary>What is unusual in the geometry of the wrench; calculated with all the same.</summary>
+    /// <summary>Unusual values in the geometry of the wrench; the calculation uses them as stated.</summary>
     /// <example><code>foreach (PlausibilityRemark remark in guaranteed.Remarks) Console.WriteLine(remark);</code></example>
     public IReadOnlyList<PlausibilityRemark> Remarks => _chain.Wrench.Remarks;
 
@@ -64,8 +64,8 @@ public sealed class GuaranteedSetting
     public Torque? RequiredResolution { get; }
 
     /// <summary>The narrowest window, relative to its limits, that this wrench could guarantee here: what the fastener can get at the step
-    /// within the range that bears most; null when the range holds no step, or when neither window nor range has an
-    /// upper end, or when that window lies wholly outside the required one.</summary>
+    /// within the range with the most scatter allowed; null when the range holds no step, or when neither window nor range has an
+    /// upper end, or when that window lies entirely outside the required one.</summary>
     public ToleranceWindow<Torque>? RequiredWindow { get; }
 
     /// <summary>The work behind the lower limit of <see cref="BeforeRounding"/>: the last step is the lowest setting, before range and display.</summary>

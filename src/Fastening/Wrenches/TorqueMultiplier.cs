@@ -9,7 +9,7 @@ namespace Fastening;
 /// M_out = i η M_in, equation wrench.multiplier-output, and nothing more: the ratio is counted from the teeth, the efficiency η must come from the
 /// calibration of this gearbox at about this torque. It changes with torque, wear and lubricant, and it is not guessed here. The wrench measures
 /// at the input, so an error of η goes in full into the torque at the fastener. Before the output turns, the input turns i times as far and
-/// winds up besides: count rotation at the fastener, not at the wrench.
+/// also winds up: count rotation at the fastener, not at the wrench.
 /// </remarks>
 /// <example><code>var multiplier = new TorqueMultiplier(gearRatio: 5, efficiency: 0.92);
 /// Torque setting = wrench.SettingFor(multiplier.InputFor(Torque.FromNewtonMeters(1200)));
@@ -102,7 +102,7 @@ public sealed class TorqueMultiplier
     }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"torque multiplier {GearRatio:0.###} : 1, efficiency {Efficiency:0.###}{PlausibilityRemark.Mention(Remarks)}");
+    public override string ToString() => Print.Text($"torque multiplier {GearRatio:0.###} : 1, efficiency {Efficiency:0.###}{PlausibilityRemark.Mention(Remarks)}");
 
     private double Output(Derivation? work, double input) => WrenchEquations.MultiplierOutputEquation.Step(work, input, GearRatio, Efficiency);
 

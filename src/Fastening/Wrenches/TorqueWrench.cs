@@ -134,7 +134,7 @@ public sealed partial class TorqueWrench
         var wrench = new TorqueWrench(_lever, _pullOffSquare, [.. _adapters, adapter], _extensions, this);
         if (!RatioDomain.Contains(wrench._ratio))
         {
-            Guard.RefuseAgainst(nameof(length), length, FormattableString.Invariant(
+            Guard.RefuseAgainst(nameof(length), length, Print.Text(
                 $"such that the torque ratio stays between 0.001 and 1000; with this adapter at {Guard.Show(angleFromHandle)} it would be {wrench._ratio:G4} (add adapters that point ahead first)"));
         }
 
@@ -160,7 +160,7 @@ public sealed partial class TorqueWrench
         var wrench = new TorqueWrench(_lever, pullOffSquare, _adapters, _extensions, this);
         if (!RatioDomain.Contains(wrench._ratio))
         {
-            Guard.RefuseAgainst(nameof(pullOffSquare), pullOffSquare, FormattableString.Invariant(
+            Guard.RefuseAgainst(nameof(pullOffSquare), pullOffSquare, Print.Text(
                 $"such that the torque ratio stays between 0.001 and 1000; it would be {wrench._ratio:G4}"));
         }
 
@@ -245,8 +245,8 @@ public sealed partial class TorqueWrench
         Si.Of(Accuracy ?? throw new InvalidOperationException("No accuracy was stated for this wrench; state it with WithAccuracy."));
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
-        $"lever {_lever * 1e3:0.###} mm{string.Concat(Array.ConvertAll(_adapters, a => " + " + a))}, torque ratio {_ratio:0.####}{PlausibilityRemark.Mention(Remarks)}");
+    public override string ToString() => Print.Text(
+        $"lever {Si.Length(_lever):0.###}{string.Concat(Array.ConvertAll(_adapters, a => " + " + a))}, torque ratio {_ratio:0.####}{PlausibilityRemark.Mention(Remarks)}");
 
     internal double TorqueRatioOf(Derivation? work)
     {

@@ -29,5 +29,5 @@ public sealed class WrenchAdapter
     internal double AngleSi { get; }
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{LengthSi * 1e3:0.###} mm at {AngleFromHandle.Degrees:0.###}°");
+    public override string ToString() => Print.Text($"{Si.Length(LengthSi):0.###} at {AngleFromHandle:0.###}");
 }

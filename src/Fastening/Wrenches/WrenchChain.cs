@@ -23,7 +23,7 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, do
     public WindowLimits? Exact =>
         WindowLimits.Between(LowestSetting(null), WrenchEquations.Setting(Math.Max(required.Target, 0), _ratio), HighestSetting(null));
 
-    /// <summary>Neither the window nor the range ends upwards: a setting high enough bears any scatter.</summary>
+    /// <summary>Neither the window nor the range ends upwards: a setting high enough allows any scatter.</summary>
     public bool IsUnlimited => double.IsInfinity(_greatest) && Wrench.Maximum is null;
 
     /// <summary>Of the steps within the range, the one at which the widest scatter would still fit; null when the range holds no step, or has no end.</summary>

@@ -39,8 +39,8 @@ public sealed class WrenchFit
     private static WrenchWarning RangeWarning(TorqueWrench wrench, double setting)
     {
         if (wrench.Minimum is not Torque minimum || wrench.Maximum is not Torque maximum) return WrenchWarning.RangeNotStated;
-        if (setting < Si.Of(minimum) * (1 - Tolerance.Widening)) return WrenchWarning.BelowRange;
-        return setting > Si.Of(maximum) * (1 + Tolerance.Widening) ? WrenchWarning.AboveRange : WrenchWarning.None;
+        if (Tolerance.FallsShort(setting, Si.Of(minimum))) return WrenchWarning.BelowRange;
+        return Tolerance.Exceeds(setting, Si.Of(maximum)) ? WrenchWarning.AboveRange : WrenchWarning.None;
     }
 
     private static WrenchWarning StepWarning(TorqueWrench wrench, double setting)
@@ -76,8 +76,8 @@ public sealed class WrenchFit
 
         if (Has(WrenchWarning.HandPositionMatters))
         {
-            yield return FormattableString.Invariant(
-                $"With these adapters (torque ratio {wrench.TorqueRatio:0.####}) the hand must be {Si.Millimeters(wrench.LeverLength):0.#} mm from the centre of the drive and pull {Pull(wrench.PullOffSquare)}.");
+            yield return Print.Text(
+                $"With these adapters (torque ratio {wrench.TorqueRatio:0.####}) the hand must be {wrench.LeverLength:0.#} from the centre of the drive and pull {Pull(wrench.PullOffSquare)}.");
         }
 
         foreach (PlausibilityRemark remark in wrench.Remarks) yield return $"{remark}.";
@@ -85,7 +85,7 @@ public sealed class WrenchFit
 
     private static string Pull(Angle offSquare) => Si.Of(offSquare) == 0
         ? "square to the handle"
-        : FormattableString.Invariant($"{Math.Abs(offSquare.Degrees):0.###}° off square, leaning {(offSquare.Degrees > 0 ? "towards" : "away from")} the head");
+        : Print.Text($"{Math.Abs(offSquare.Degrees):0.###}° off square, leaning {(offSquare.Degrees > 0 ? "towards" : "away from")} the head");
 
     /// <summary>In the unit in which the wrench was stated: a person compares with its display.</summary>
     private static string Show(TorqueWrench wrench, Torque? torque) =>

@@ -253,7 +253,7 @@ public class FastenerFaceTests
     }
 
     private static List<ScrewThread> Sizes(Func<ScrewThread, BearingSurface> face) =>
-        [.. ThreadCatalogue.Default.Metric.Select(size => size.Threads[0].Thread).Where(thread => Has(face, thread))];
+        [.. ThreadStandard.IsoMetric.Catalogue.Sizes.Select(size => size.Threads[0].Thread).Where(thread => Has(face, thread))];
 
     private static bool Has(Func<ScrewThread, BearingSurface> face, ScrewThread thread)
     {

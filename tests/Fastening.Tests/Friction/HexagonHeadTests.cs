@@ -106,7 +106,7 @@ public class HexagonHeadTests
     [Fact]
     public void Every_head_of_the_table_rests_on_a_ring()
     {
-        List<ScrewThread> threads = [.. ThreadCatalogue.Default.Metric.Select(s => s.Threads[0].Thread).Where(HasHead)];
+        List<ScrewThread> threads = [.. ThreadStandard.IsoMetric.Catalogue.Sizes.Select(s => s.Threads[0].Thread).Where(HasHead)];
         Assert.Equal(29, threads.Count);
         Assert.All(threads, thread =>
         {

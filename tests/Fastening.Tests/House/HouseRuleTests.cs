@@ -64,7 +64,7 @@ public class HouseRuleTests
         {
             string text = File.ReadAllText(file);
             Assert.True(text.Split('\n').Length <= 301, $"{file} is longer than 300 lines");
-            var declared = Regex.Matches(text, @"^(?:public|internal)[\w\s]*?(?:class|struct|enum|interface)\s+(\w+)", RegexOptions.Multiline);
+            var declared = Regex.Matches(text, @"^(?:public|internal)[\w\s]*?(?:record\s+struct|record\s+class|record|class|struct|enum|interface)\s+(\w+)", RegexOptions.Multiline);
             Assert.True(declared.Count == 1, $"{file} declares {declared.Count} types");
             Assert.StartsWith(declared[0].Groups[1].Value, Path.GetFileNameWithoutExtension(file), StringComparison.Ordinal);
         }

@@ -109,10 +109,8 @@ public class HotJointTests
     [Fact]
     public void Each_lack_is_said_in_words_of_its_own()
     {
-        string[] words = [.. Enum.GetValues<JointCheckLack>().Select(lack => JointCheckWording.DescribeLack(lack, JointCheckKind.HeadPressure, 150, "100 °C"))];
+        string[] words = [.. Enum.GetValues<JointCheckLack>().Select(lack => JointCheckLackWords.Of(lack, "head", 150, "100 °C"))];
         Assert.Equal(words.Length, words.Distinct().Count());
-        Assert.Contains("head", JointCheckWording.DescribeLack(JointCheckLack.BearingSurface, JointCheckKind.HeadPressure, 0, ""), StringComparison.Ordinal);
-        Assert.Contains("nut", JointCheckWording.DescribeLack(JointCheckLack.BearingSurface, JointCheckKind.NutPressure, 0, ""), StringComparison.Ordinal);
     }
 
     private static JointTemperatures Rises(double bolt, double parts) => new(TemperatureDelta.FromKelvins(bolt), TemperatureDelta.FromKelvins(parts));

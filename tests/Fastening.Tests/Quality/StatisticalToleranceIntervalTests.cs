@@ -121,9 +121,9 @@ public class StatisticalToleranceIntervalTests
         Close.To(34.18 * 2, above.Lower!.Value.Kilonewtons + below.Upper!.Value.Kilonewtons);
         Close.To(StatisticalToleranceInterval.OneSidedFactor(10, Ratio.FromPercent(99), 0.9), (34.18 - above.Lower!.Value.Kilonewtons) / 2.88);
         Close.To(StatisticalToleranceInterval.HoweFactor(10, Ratio.FromPercent(90), 0.95), StatisticalToleranceInterval.TwoSidedByHowe(sample, Ratio.FromPercent(90), 0.95).Factor);
-        CommaCulture.Run(() => Assert.Matches(@"^2595\d\.\d … 4240\d\.\d N holds 90 % with 95 % confidence$", both.ToString()));
-        CommaCulture.Run(() => Assert.Matches(@"^above \d+\.\d N holds 99 % with 90 % confidence$", above.ToString()));
-        CommaCulture.Run(() => Assert.Matches(@"^below \d+\.\d N holds 99 % with 90 % confidence$", below.ToString()));
+        CommaCulture.Run(() => Assert.Matches(@"^25\.95\d\d … 42\.40\d\d kN holds 90 % with 95 % confidence$", both.ToString()));
+        CommaCulture.Run(() => Assert.Matches(@"^above \d+\.\d{3,5} kN holds 99 % with 90 % confidence$", above.ToString()));
+        CommaCulture.Run(() => Assert.Matches(@"^below \d+\.\d{3,5} kN holds 99 % with 90 % confidence$", below.ToString()));
     }
 
     /// <summary>What the remarks of the approximation say, held against the exact factor over the grid they speak of.</summary>

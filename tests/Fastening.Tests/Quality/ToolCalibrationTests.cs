@@ -144,7 +144,7 @@ public class ToolCalibrationTests
         Assert.True(calibration.Judge(DecisionRule.SimpleAcceptance).Conforms);
         CalibrationVerdict guarded = calibration.Judge(DecisionRule.IlacG8);
         Assert.Null(guarded.Conforms);
-        Assert.Contains("too near the limit of 4 % to tell", guarded.Reasons[0].ToString(), StringComparison.Ordinal);
+        Assert.Contains("too near the limit of 4 % to decide", guarded.Reasons[0].ToString(), StringComparison.Ordinal);
     }
 
     /// <summary>A smaller tool has wider limits in some classes: a verdict never improves when the limits shrink.</summary>

@@ -77,7 +77,7 @@ public class PublishedRotationTests
     {
         ArgumentOutOfRangeException longBolt = Assert.Throws<ArgumentOutOfRangeException>(
             () => PublishedRotation.Rcsc2014(Length.FromMillimeters(241), Length.FromMillimeters(20), SlopedFaces.None));
-        Assert.Equal("boltLength is 241 mm; it must be at most 12 diameters; for longer bolts RCSC wants the rotation found by test. (Parameter 'boltLength')", longBolt.Message);
+        Assert.Equal("boltLength is 241 mm; it must be at most 12 diameters; for longer bolts RCSC requires the rotation to be found by test. (Parameter 'boltLength')", longBolt.Message);
         ArgumentOutOfRangeException thick = Assert.Throws<ArgumentOutOfRangeException>(
             () => PublishedRotation.En1090Part2(Length.FromMillimeters(201), Length.FromMillimeters(20)));
         Assert.Equal("clampedThickness", thick.ParamName);

@@ -25,7 +25,7 @@ public class RotationLimitTests
         ArgumentOutOfRangeException below = Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.RotationFor(Tightening.SnugPreload * 0.9));
         Assert.Contains("the preload that the snug torque alone gives, 14.1372 kN; a lower snug torque would be needed", below.Message, StringComparison.Ordinal);
         ArgumentOutOfRangeException above = Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.RotationFor(Tightening.ElasticLimit * 1.01));
-        Assert.Contains("beyond, rotation does not tell preload", above.Message, StringComparison.Ordinal);
+        Assert.Contains("above it, rotation does not determine preload", above.Message, StringComparison.Ordinal);
         Assert.Equal("preload", above.ParamName);
         Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.RotationFor(Force.FromKilonewtons(-1)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.PreloadAt(Angle.FromDegrees(-0.1)));

@@ -34,7 +34,7 @@ public class ThreadCatalogueTests
     [InlineData("M36", 4, "3 2 1.5")]
     public void Coarse_and_fine_pitches_of_ISO_261(string name, double coarse, string fine)
     {
-        ThreadSize size = Assert.Single(ThreadCatalogue.Default.Metric, s => s.Name == name);
+        ThreadSize size = Assert.Single(ThreadStandard.IsoMetric.Catalogue.Sizes, s => s.Name == name);
         IEnumerable<double> expected = fine.Split(' ').Select(text => double.Parse(text, CultureInfo.InvariantCulture)).Prepend(coarse);
 
         Assert.Equal(expected, size.Threads.Select(t => t.Thread.Pitch.Millimeters));
@@ -45,8 +45,8 @@ public class ThreadCatalogueTests
     [Fact]
     public void Sizes_of_ISO_261_from_M3_to_M36_without_a_coarse_pitch() => Assert.Equal(
         ["M5.5", "M15", "M17", "M25", "M26", "M28", "M32", "M35"],
-        ThreadCatalogue.Default.Metric
-            .Where(s => s.Diameter is >= 3_000_000 and <= 36_000_000 && s.Threads[0].Series != ThreadDesignation.Coarse)
+        ThreadStandard.IsoMetric.Catalogue.Sizes
+            .Where(s => s.Diameter is >= 3_000_000 and <= 36_000_000 && s.Threads[0].Series != IsoMetricThreads.Coarse)
             .Select(s => s.Name));
 
     [Theory]
@@ -100,7 +100,7 @@ public class ThreadCatalogueTests
     [Fact]
     public void Every_thread_is_found_by_its_own_designation_and_has_finite_ordered_dimensions()
     {
-        List<CatalogueThread> all = [.. ThreadCatalogue.Default.Metric.Concat(ThreadCatalogue.Default.Unified).SelectMany(s => s.Threads)];
+        List<CatalogueThread> all = [.. ThreadStandard.IsoMetric.Catalogue.Sizes.Concat(ThreadStandard.Unified.Catalogue.Sizes).SelectMany(s => s.Threads)];
         Assert.True(all.Count > 300, $"only {all.Count} threads");
         foreach (ScrewThread thread in all.Select(t => t.Thread))
         {
@@ -112,7 +112,7 @@ public class ThreadCatalogueTests
     [Fact]
     public void Sizes_ascend_and_no_size_has_a_pitch_twice()
     {
-        foreach (IReadOnlyList<ThreadSize> sizes in new[] { ThreadCatalogue.Default.Metric, ThreadCatalogue.Default.Unified })
+        foreach (IReadOnlyList<ThreadSize> sizes in new[] { ThreadStandard.IsoMetric.Catalogue.Sizes, ThreadStandard.Unified.Catalogue.Sizes })
         {
             Assert.Equal(sizes.OrderBy(s => s.Diameter).Select(s => s.Name), sizes.Select(s => s.Name));
             Assert.All(sizes, s => Assert.Equal(s.Threads.Count, s.Threads.Select(t => t.Pitch).Distinct().Count()));

@@ -161,7 +161,7 @@ public class DecisionTests
     public void Reasons_say_what_where_and_by_which_rule()
     {
         Assert.Equal(
-            "Cannot tell: 52.4 N·m against 48 N·m to 53 N·m is 0.6 N·m inside the nearer limit, which is acceptance on condition; the rule (ILAC-G8, guard band 1 U) asks for 1 N·m inside.",
+            "Cannot tell: 52.4 N·m against 48 N·m to 53 N·m is 0.6 N·m inside the nearer limit, which is acceptance on condition; the rule (ILAC-G8, guard band 1 U) requires 1 N·m inside.",
             Window.Decide(Nm(52.4), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.IlacG8).Reason);
         Assert.StartsWith("Cannot tell: 53.4 N·m against 48 N·m to 53 N·m is 0.4 N·m beyond the limit, which is rejection on condition", Window.Decide(Nm(53.4), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.IlacG8).Reason, StringComparison.Ordinal);
         Assert.StartsWith("Rejected: 40 N·m", Window.Decide(Nm(40), MeasurementUncertainty.Expanded(Nm(1), 2), DecisionRule.IlacG8).Reason, StringComparison.Ordinal);

@@ -156,7 +156,7 @@ public class OneSidedWindowTests
     {
         Decision<Torque> decision = AtLeast.Decide(Nm(48.2), U, DecisionRule.IlacG8);
         Assert.Equal("Cannot tell: 48.2 N·m against at least 48 N·m is 0.2 N·m inside the limit, which is acceptance on condition; "
-            + "the rule (ILAC-G8, guard band 1 U) asks for 0.6 N·m inside.", decision.Reason);
+            + "the rule (ILAC-G8, guard band 1 U) requires 0.6 N·m inside.", decision.Reason);
         Assert.Equal("at least 48.6 N·m", decision.AcceptanceWindow!.ToString());
         Assert.Equal("Rejected: 53 N·m against at most 52 N·m is 1 N·m beyond the limit; the rule (ILAC-G8, guard band 1 U) rejects from 0.6 N·m beyond the limit.",
             AtMost.Decide(Nm(53), U, DecisionRule.IlacG8).Reason);

@@ -162,9 +162,9 @@ public class ToleranceWindowTests
     {
         Assert.Equal("50 (48 … 52) N·m", ToleranceWindow.FromLimits(Nm(48), Nm(52)).ToString());
         Assert.Equal("50 (45 … 55)°", ToleranceWindow.FromLimits(Angle.FromDegrees(45), Angle.FromDegrees(55)).ToString());
-        Assert.Equal("1.5 (1 … 2) N", ToleranceWindow.FromLimits(Force.FromNewtons(1), Force.FromNewtons(2)).ToString());
+        Assert.Equal("1.5 (1 … 2) kN", ToleranceWindow.FromLimits(Force.FromNewtons(1000), Force.FromNewtons(2000)).ToString());
         Assert.Equal("30 (20 … 40)°/s", ToleranceWindow.FromLimits(RotationalSpeed.FromDegreesPerSecond(20), RotationalSpeed.FromDegreesPerSecond(40)).ToString());
-        Assert.Equal("0.3 (0.2 … 0.4) m", ToleranceWindow.FromLimits(Length.FromMeters(0.2), Length.FromMeters(0.4)).ToString());
+        Assert.Equal("300 (200 … 400) mm", ToleranceWindow.FromLimits(Length.FromMeters(0.2), Length.FromMeters(0.4)).ToString());
         Assert.Contains("Mass", Assert.Throws<NotSupportedException>(
             () => ToleranceWindow.FromLimits(Mass.FromKilograms(1), Mass.FromKilograms(2))).Message, StringComparison.Ordinal);
     }

@@ -129,7 +129,7 @@ public class GuaranteedSettingTests
         Assert.Equal(130, inFives.Window!.Lower!.Value.NewtonMeters);
         Assert.Equal(130, inFives.Window.Upper!.Value.NewtonMeters);
         Assert.Equal(
-            "Every setting in 130 N·m to 130 N·m gives the fastener 154.761 N·m to 171.053 N·m, within the required 150 N·m to 175 N·m."
+            "Every setting in 130 N·m to 130 N·m gives the fastener 154.7 N·m to 171.1 N·m, within the required 150 N·m to 175 N·m."
             + " Not counted: the hand off its place, an adapter off its angle.", inFives.Reason);
     }
 
@@ -149,7 +149,7 @@ public class GuaranteedSettingTests
         // At 51 N·m: min(51/50 − 1, 1 − 51/53) less 1 %; and 51/1.05 to 51/0.95.
         Assert.Equal(
             "No setting fits: with an accuracy of ±4 % and a calibration uncertainty of ±1 % the wrench scatters over more than 50 N·m to 53 N·m. "
-            + "It would fit with an accuracy of ±1 % or better, or with a required window that holds 48.5714 N·m to 53.6843 N·m.",
+            + "It would fit with an accuracy of ±1 % or better, or with a required window that holds 48.57 N·m to 53.69 N·m.",
             wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(50), Nm(53)), MeasurementUncertainty.Expanded(Ratio.FromPercent(1), 2)).Reason);
         GuaranteedSetting range = wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(150), Nm(180)), MeasurementUncertainty.Expanded(Ratio.Zero, 2));
         Assert.Equal(SettingObstacle.Range, range.Obstacle);
@@ -206,7 +206,7 @@ public class GuaranteedSettingTests
     {
         TorqueWrench wrench = Bare.WithResolution(Torque.FromPoundForceFeet(1));
         string reason = wrench.GuaranteedSettingFor(ToleranceWindow.FromLimits(Torque.FromPoundForceFeet(50), Torque.FromPoundForceFeet(60)), MeasurementUncertainty.Expanded(Ratio.Zero, 2)).Reason;
-        Assert.StartsWith("Every setting in 52 lbf·ft to 57 lbf·ft gives the fastener 50 lbf·ft to 59.375 lbf·ft", reason, StringComparison.Ordinal);
+        Assert.StartsWith("Every setting in 52 lbf·ft to 57 lbf·ft gives the fastener 50 lbf·ft to 59.38 lbf·ft", reason, StringComparison.Ordinal);
         Assert.Contains("The range of the wrench was not stated, so it was not checked.", reason, StringComparison.Ordinal);
     }
 
