@@ -18,12 +18,15 @@ internal sealed class LogSources(JobOptions options)
         if (_latest is not null && _latest.Name == name) return _latest;
         if (!_sources.TryGetValue(name, out LogSource? source))
         {
-            source = new LogSource(name, _sources.Count, options.Sources.FirstOrDefault(declared => declared.Name == name));
+            source = new LogSource(name, _sources.Count, DeclarationOf(name));
             _sources.Add(name, source);
         }
 
         return _latest = source;
     }
+
+    // Apart: what it captures would be allocated by every call of the method it stands in.
+    private JobSource? DeclarationOf(string name) => options.Sources.FirstOrDefault(declared => declared.Name == name);
 
     public LogSources Copy()
     {

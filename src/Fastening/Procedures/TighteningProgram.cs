@@ -54,6 +54,7 @@ public sealed class TighteningProgram
         Order = program.Order;
         MostLoosenings = program.MostLoosenings;
         Effects = program.Effects;
+        ChangedEffects = program.ChangedEffects;
         TorqueLimit = torqueLimit;
         Plans = FastenerPlan.AllOf(_index, torqueLimit is Torque limit ? Si.Of(limit) : null);
     }

@@ -176,7 +176,10 @@ public sealed class TighteningStep
         double newtonMeters = torque is Torque t ? Domains.Torque.Check(t, nameof(torque)) : double.NaN;
         double degrees = rotation is Angle a ? Domains.Rotation.Check(a, nameof(rotation)) : double.NaN;
         double seconds = duration is Duration d ? Domains.Duration.Check(d, nameof(duration)) : double.NaN;
-        var figures = new PullFigures(newtonMeters, degrees, seconds, contact is bool firm ? firm ? 1 : 0 : double.NaN) { Turn = degrees };
+        var figures = new PullFigures(newtonMeters, degrees, seconds, contact is bool firm ? firm ? 1 : 0 : double.NaN)
+        {
+            Turn = Tolerance.FallsShort(newtonMeters, ThresholdTorque) ? 0 : degrees,
+        };
         return new StepJudgement(this, Judge(figures), figures);
     }
 

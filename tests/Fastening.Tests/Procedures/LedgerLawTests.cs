@@ -68,7 +68,7 @@ public class LedgerLawTests
             same++;
         }
 
-        Assert.True(same > (tail > 6 ? Days : 50), $"only {same} days can be compared");
+        Assert.True(same > (tail > 6 ? Days : 15), $"only {same} days can be compared");
     }
 
     /// <summary>With the steps named, a program with narrower windows conforms no log that the wider one does not.</summary>
