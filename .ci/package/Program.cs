@@ -5,7 +5,7 @@ using UnitsNet;
 ScrewThread thread = ScrewThread.Parse("M16");
 var range = new FrictionRange(low: new FrictionCoefficients(0.10, 0.09), high: new FrictionCoefficients(0.16, 0.14));
 FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, range.Low);
-Force permitted = AssemblyStress.PermittedPreload(model, PropertyClass.Parse("10.9").StrengthFor(thread), utilisation: Ratio.FromPercent(90));
+Force permitted = model.PermittedPreload(PropertyClass.Parse("10.9").StrengthFor(thread), utilisation: Ratio.FromPercent(90));
 Torque torque = model.TorqueFor(permitted);
 Console.WriteLine($"{model}: {permitted.Kilonewtons:F1} kN, {torque.NewtonMeters:F1} N·m, at the highest friction {model.PreloadRangeAt(torque, range).Minimum.Kilonewtons:F1} kN");
 
@@ -19,4 +19,4 @@ Console.WriteLine(window.Decide(torque * 1.04, MeasurementUncertainty.Expanded(T
 Console.WriteLine(StatisticalToleranceInterval.TwoSidedFactor(count: 20, populationShare: Ratio.FromPercent(95), confidence: 0.95).ToString("F3"));
 Console.WriteLine(TorqueToolClass.Parse("II A"));
 Console.WriteLine(string.Join(", ", TighteningPattern.Cross(8).Order));
-Console.WriteLine(model.DeriveTorqueFor(permitted).Steps[^1]);
+Console.WriteLine(Derivation.Of(() => model.TorqueFor(permitted)).Steps[^1]);

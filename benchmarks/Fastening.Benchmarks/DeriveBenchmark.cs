@@ -17,5 +17,5 @@ public class DeriveBenchmark
     public FrictionTorqueModel NewModel() => Job.Model.WithFriction(_friction);
 
     [Benchmark]
-    public Derivation ShowTheWork() => Job.Model.DeriveTorqueFor(_preload);
+    public Derivation ShowTheWork() => Derivation.Of(() => Job.Model.TorqueFor(_preload));
 }

@@ -27,7 +27,7 @@ public sealed class Vdi2230 : PublishedSource
             BearingSurface.Annulus(Length.FromMillimeters(row["dW_mm_used"]), Length.FromMillimeters(row["dh_mm"])),
             new FrictionCoefficients(thread: row["mu_G"], bearing: row["mu_K"])).WithConvention(TorqueConvention.Vdi2230);
         Pressure yield = Pressure.FromMegapascals(yieldMegapascals);
-        Force preload = AssemblyStress.PermittedPreload(model, new BoltStrength(yield, yield, yield), Ratio.FromDecimalFractions(row["nu"]));
+        Force preload = model.PermittedPreload(new BoltStrength(yield, yield, yield), Ratio.FromDecimalFractions(row["nu"]));
         return output switch
         {
             "FMTab_kN" or "FM_kN" => preload.Kilonewtons,

@@ -10,12 +10,10 @@ public sealed class Vdi2230Joints : PublishedSource
     [
         new("vdi-subst", Substitution),
         new("vdi-fz", Embedded),
-        new("vdi-m12-88", (row, _) => AssemblyStress.PermittedPreload(
-            TorquePreloadModel.FromFriction(
+        new("vdi-m12-88", (row, _) => TorquePreloadModel.FromFriction(
                 ScrewThread.IsoMetric(Length.FromMillimeters(row["d"]), Length.FromMillimeters(row["P"])),
                 BearingSurface.Annulus(Length.FromMillimeters(16.63), Length.FromMillimeters(13.5)),
-                FrictionCoefficients.Uniform(row["mu_G"])),
-            new BoltStrength(Strength(row), Strength(row), Strength(row)), utilisation: Ratio.FromPercent(90)).Kilonewtons),
+                FrictionCoefficients.Uniform(row["mu_G"])).PermittedPreload(new BoltStrength(Strength(row), Strength(row), Strength(row)), utilisation: Ratio.FromPercent(90)).Kilonewtons),
     ];
 
     /// <summary>One surface pair at a time, in micrometres.</summary>

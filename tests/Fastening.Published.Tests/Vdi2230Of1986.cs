@@ -20,7 +20,7 @@ public sealed class Vdi2230Of1986 : PublishedSource
             BearingSurface.Annulus(diameter * 1.5, diameter * 1.1),
             FrictionCoefficients.Uniform(row["mu"]));
         Pressure yield = Pressure.FromMegapascals(row["Rp_MPa"]);
-        return AssemblyStress.PermittedPreload(model, new BoltStrength(yield, yield, yield), Ratio.FromDecimalFractions(row["nu"]), TorsionDistribution.Elastic);
+        return model.PermittedPreload(new BoltStrength(yield, yield, yield), Ratio.FromDecimalFractions(row["nu"]), TorsionDistribution.Elastic);
     }
 
     /// <summary>The scatter that the package holds for the method, as plus_minus_pct[end] and as alphaA[end].</summary>

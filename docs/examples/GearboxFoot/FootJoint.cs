@@ -20,8 +20,8 @@ internal sealed class FootJoint
             bearingDiameter: Length.FromMillimeters(28.2), hole: Length.FromMillimeters(22), outerDiameter: Length.FromMillimeters(64), JointForm.ThroughBolt);
         Joint = new Joint(Bolt, Parts);
         AtLowestFriction = TorquePreloadModel.FromFriction(Thread, BearingSurface.ForHexagonNut(Thread), Friction.Low);
-        PermittedForTorque = AssemblyStress.PermittedPreload(AtLowestFriction, Strength, Utilisation);
-        PermittedForRotation = AssemblyStress.PermittedPreload(AtHighestFriction, Strength, Utilisation);
+        PermittedForTorque = AtLowestFriction.PermittedPreload(Strength, Utilisation);
+        PermittedForRotation = AtHighestFriction.PermittedPreload(Strength, Utilisation);
     }
 
     public static double WasherMm => 3;

@@ -150,8 +150,8 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
 
         writer.Heading("The equations worked");
         writer.Paragraph("A step stands once; later answers use it again.");
-        Work("Permitted preload, at the highest friction", AssemblyStress.DerivePermittedPreload(Stated.AtHighestFriction, Stated.Strength, Stated.Utilisation));
-        Work("Preload at the rotation set, lowest friction, target torque", Tightening.DerivePreloadAt(plan.Rotation.Target!.Value));
+        Work("Permitted preload, at the highest friction", Derivation.Of(() => Stated.AtHighestFriction.PermittedPreload(Stated.Strength, Stated.Utilisation)));
+        Work("Preload at the rotation set, lowest friction, target torque", Derivation.Of(() => Tightening.PreloadAt(plan.Rotation.Target!.Value)));
         Work("Slope at the wrench", Tightening.DeriveElasticSlope());
     }
 

@@ -19,7 +19,7 @@ internal sealed class BoltedJoint
         AtLowestFriction = TorquePreloadModel.FromFriction(thread, head.Surface, friction.Low).WithPrevailing(prevailing.Low);
         AtHighestFriction = AtLowestFriction.WithFriction(friction.High).WithPrevailing(prevailing.High);
         AtMostTwist = AtHighestFriction.WithFriction(new FrictionCoefficients(friction.High.Thread, friction.Low.Bearing));
-        PermittedPreload = AssemblyStress.PermittedPreload(AtLowestFriction, Strength, utilisation);
+        PermittedPreload = AtLowestFriction.PermittedPreload(Strength, utilisation);
     }
 
     public ScrewThread Thread => AtLowestFriction.Thread;

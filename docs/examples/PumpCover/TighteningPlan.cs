@@ -76,7 +76,7 @@ internal sealed class TighteningPlan
         }
 
         // The target keeps the stress within bounds at the lowest friction and prevailing torque; the twist of the other corner can be worse.
-        Pressure atMostTwist = AssemblyStress.At(joint.AtMostTwist, PreloadAtMostTwist).VonMises;
+        Pressure atMostTwist = BoltStress.WhileTightening(joint.AtMostTwist, PreloadAtMostTwist).VonMises;
         if (atMostTwist > joint.PermittedStress * (1 + Rounding))
         {
             yield return "at the highest thread friction and prevailing torque with the lowest bearing friction the stress, "

@@ -193,13 +193,13 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
         writer.Paragraph(
             $"Torque convention: {low.Convention.Name} (form: {low.Convention.Form}, flank section: {low.Convention.FlankSection}, "
             + $"mean diameter: {low.Convention.MeanDiameter}). A step stands once; later answers use it again.");
-        Work($"Permitted preload, at the lowest friction{AndPrevailing}", AssemblyStress.DerivePermittedPreload(low, Joint.Strength, Joint.Utilisation));
-        Work($"Torque for the permitted preload, at the lowest friction{AndPrevailing}", low.DeriveTorqueFor(Joint.PermittedPreload));
-        Work($"Lowest preload, at the highest friction{AndPrevailing}", Joint.AtHighestFriction.DerivePreloadAt(plan.LowestTorque));
-        Work($"Highest preload, at the lowest friction{AndPrevailing}", low.DerivePreloadAt(plan.HighestTorque));
-        Work("Stress at the highest preload", AssemblyStress.DeriveAt(low, plan.HighestPreload));
-        Work("Preload at the most twist", Joint.AtMostTwist.DerivePreloadAt(plan.HighestTorque));
-        Work("Stress at the most twist", AssemblyStress.DeriveAt(Joint.AtMostTwist, plan.PreloadAtMostTwist));
+        Work($"Permitted preload, at the lowest friction{AndPrevailing}", Derivation.Of(() => low.PermittedPreload(Joint.Strength, Joint.Utilisation)));
+        Work($"Torque for the permitted preload, at the lowest friction{AndPrevailing}", Derivation.Of(() => low.TorqueFor(Joint.PermittedPreload)));
+        Work($"Lowest preload, at the highest friction{AndPrevailing}", Derivation.Of(() => Joint.AtHighestFriction.PreloadAt(plan.LowestTorque)));
+        Work($"Highest preload, at the lowest friction{AndPrevailing}", Derivation.Of(() => low.PreloadAt(plan.HighestTorque)));
+        Work("Stress at the highest preload", Derivation.Of(() => BoltStress.WhileTightening(low, plan.HighestPreload)));
+        Work("Preload at the most twist", Derivation.Of(() => Joint.AtMostTwist.PreloadAt(plan.HighestTorque)));
+        Work("Stress at the most twist", Derivation.Of(() => BoltStress.WhileTightening(Joint.AtMostTwist, plan.PreloadAtMostTwist)));
         if (plan.JointProblems.Count > 0) return;
         foreach (BoltGroup group in Job.Groups)
         {
@@ -210,7 +210,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
     private string[] BandRow(string name, Torque torque, FrictionTorqueModel model, MidpointRounding rounding = MidpointRounding.AwayFromZero)
     {
         Force preload = model.PreloadAt(torque);
-        Pressure stress = AssemblyStress.At(model, preload).VonMises;
+        Pressure stress = BoltStress.WhileTightening(model, preload).VonMises;
         return
         [
             name, Show.Torque(torque, 2, rounding), Show.Force(preload, rounding), Show.Stress(stress, rounding),

@@ -3,9 +3,12 @@ using Fastening.Internals;
 
 namespace Fastening.Equations;
 
-/// <summary>The work behind an answer: every equation, with its numbers in shop units and its source.</summary>
-/// <remarks>Its last step is the answer of the call it explains, equal bit for bit.</remarks>
-/// <example><code>Derivation work = model.DeriveTorqueFor(Force.FromKilonewtons(60));
+/// <summary>The work behind an answer: what was given, then every equation with its numbers in shop units and its source.</summary>
+/// <remarks>
+/// The call is run and heard: what is shown is what was computed, and its last step is the answer, equal bit for bit. A value stands after those that
+/// it rests on, and once.
+/// </remarks>
+/// <example><code>Derivation work = Derivation.Of(() => model.TorqueFor(Force.FromKilonewtons(60)));
 /// Console.WriteLine(work);                  // plain text
 /// File.WriteAllText("work.md", work.ToMarkdown());</code></example>
 public sealed class Derivation
@@ -14,57 +17,110 @@ public sealed class Derivation
 
     internal Derivation(string title) => Title = title;
 
+    internal Derivation(string title, double result, DerivationInput[] given, DerivationStep[] steps)
+    {
+        Title = title;
+        Result = result;
+        Given = Array.AsReadOnly(given);
+        _steps.AddRange(steps);
+    }
+
     /// <summary>What is derived: <c>Tightening torque</c>.</summary>
     public string Title { get; }
 
-    /// <summary>The steps in the order in which they were computed.</summary>
+    /// <summary>The values on which the work rests.</summary>
+    public IReadOnlyList<DerivationInput> Given { get; } = [];
+
+    /// <summary>The steps, each after those that it rests on.</summary>
     public IReadOnlyList<DerivationStep> Steps => _steps.AsReadOnly();
 
-    /// <summary>The value of the last step, in its SI unit.</summary>
-    public double Result => _steps[_steps.Count - 1].Result;
+    /// <summary>The value that is derived, in its SI unit.</summary>
+    public double Result { get; private set; }
 
-    /// <summary>The steps as plain text, two lines each.</summary>
+    /// <summary>The work behind an answer of this library: a property, a call, or a chain of calls.</summary>
+    /// <remarks>
+    /// The call is run once, on this thread. What was computed before it, outside, counts as given: an answer that is to be derived stands inside. In a
+    /// chain an argument that equals an earlier answer is that answer; arithmetic of one's own between the calls is given, and a call that ends on it
+    /// cannot be derived.
+    /// </remarks>
+    /// <typeparam name="T">A quantity, a number, or a result of the library such as <see cref="TorqueBreakdown"/>.</typeparam>
+    /// <param name="answer">The call.</param>
+    /// <returns>The work; it ends on the answer.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="answer"/> is null.</exception>
+    /// <exception cref="InvalidOperationException">What the call answered is not an answer of this library, or one that cannot be derived. What the call itself refuses comes through as it is.</exception>
+    /// <example><code>Derivation chain = Derivation.Of(() => model.TorqueFor(model.PermittedPreload(strength, utilisation: Ratio.FromPercent(90))));</code></example>
+    public static Derivation Of<T>(Func<T> answer)
+    {
+        (T answered, Recording heard) = Recording.Of(Guard.NotNull(answer));
+        return DerivationOrder.Of(heard, heard.PlaceOfAnswer(answered));
+    }
+
+    /// <summary>What is given and the steps as plain text.</summary>
     public override string ToString()
     {
         var text = new StringBuilder(Title).Append('\n');
+        if (Given.Count > 0) text.Append("Given\n");
+        foreach (DerivationInput input in Given) text.Append("     ").Append(input).Append('\n');
+        if (Given.Count > 0 && _steps.Count > 0) text.Append("Steps\n");
         for (int i = 0; i < _steps.Count; i++)
         {
             DerivationStep step = _steps[i];
             text.Append(Number(i).PadLeft(3)).Append(". ").Append(step.Equation.Pretty).Append("   (").Append(step.Equation.Result.Meaning).Append(")\n");
             text.Append("     = ").Append(step.Substituted).Append(" = ").Append(step.ResultText);
             text.Append("   [").Append(step.Equation.Source).Append("]\n");
+            if (step.Notes.Count > 0) text.Append("     with ").Append(string.Join("; ", step.Notes)).Append('\n');
         }
 
         return text.ToString();
     }
 
-    /// <summary>The steps as a Markdown table: what, equation, numbers, result, source.</summary>
+    /// <summary>Two Markdown tables: what is given; and per step what, equation, numbers, result, source.</summary>
     public string ToMarkdown()
     {
-        var text = new StringBuilder("| step | what | equation | with numbers | result | source |\n|---:|---|---|---|---|---|\n");
+        var text = new StringBuilder();
+        if (Given.Count > 0) text.Append("| given | value | what |\n|---|---|---|\n");
+        foreach (DerivationInput input in Given)
+        {
+            text.Append("| `").Append(input.Symbol?.Pretty).Append("` | ").Append(input.ValueText).Append(" | ").Append(input.Name).Append(" |\n");
+        }
+
+        if (Given.Count > 0) text.Append('\n');
+        text.Append("| step | what | equation | with numbers | result | source |\n|---:|---|---|---|---|---|\n");
         for (int i = 0; i < _steps.Count; i++)
         {
             DerivationStep step = _steps[i];
-            text.Append("| ").Append(Number(i)).Append(" | ").Append(step.Equation.Result.Meaning).Append(" | `").Append(step.Equation.Pretty);
-            text.Append("` | ").Append(step.Substituted).Append(" | ").Append(step.ResultText).Append(" | ").Append(step.Equation.Source).Append(" |\n");
+            text.Append("| ").Append(Number(i)).Append(" | ").Append(step.Equation.Result.Meaning).Append(" | `").Append(step.Equation.Pretty).Append("` | ").Append(step.Substituted);
+            if (step.Notes.Count > 0) text.Append("; with ").Append(string.Join("; ", step.Notes));
+            text.Append(" | ").Append(step.ResultText).Append(" | ").Append(step.Equation.Source).Append(" |\n");
         }
 
         return text.ToString();
     }
 
-    /// <summary>The steps as LaTeX, one aligned block (needs the <c>amsmath</c> package).</summary>
+    /// <summary>LaTeX, one aligned block for what is given and one for each step (needs the <c>amsmath</c> package).</summary>
     public string ToLatex()
     {
-        var text = new StringBuilder("\\begin{aligned}\n");
-        for (int i = 0; i < _steps.Count; i++)
+        var text = new StringBuilder();
+        if (Given.Count > 0)
         {
-            DerivationStep step = _steps[i];
-            text.Append(step.Equation.Latex.Replace(" = ", " &= ")).Append(" \\\\\n");
-            text.Append("  &= ").Append(step.SubstitutedLatex).Append(" = ").Append(step.ResultLatex);
-            text.Append(i < _steps.Count - 1 ? " \\\\\n" : "\n");
+            text.Append("\\begin{align*}\n");
+            for (int i = 0; i < Given.Count; i++)
+            {
+                DerivationInput input = Given[i];
+                text.Append(input.Latex);
+                text.Append(i < Given.Count - 1 ? " \\\\\n" : "\n");
+            }
+
+            text.Append("\\end{align*}\n");
         }
 
-        return text.Append("\\end{aligned}\n").ToString();
+        foreach (DerivationStep step in _steps)
+        {
+            text.Append("\\begin{align*}\n").Append(step.Equation.Latex.Replace(" = ", " &= ")).Append(" \\\\\n");
+            text.Append("  &= ").Append(step.SubstitutedLatex).Append(" = ").Append(step.ResultLatex).Append("\n\\end{align*}\n");
+        }
+
+        return text.ToString();
     }
 
     private static string Number(int index) => Print.Number(index + 1);
@@ -75,6 +131,7 @@ public sealed class Derivation
     internal Derivation KeepWhatCounts()
     {
         var needed = new HashSet<double>();
+        Result = _steps[_steps.Count - 1].Result;
         for (int i = _steps.Count - 1; i >= 0; i--)
         {
             if (i < _steps.Count - 1 && !needed.Remove(_steps[i].Result)) _steps.RemoveAt(i);
@@ -84,5 +141,5 @@ public sealed class Derivation
         return this;
     }
 
-    internal void Add(Equation equation, double result, params double[] inputs) => _steps.Add(new DerivationStep(equation, inputs, result));
+    internal void Add(Equation equation, double result, params double[] inputs) => _steps.Add(new DerivationStep(equation, inputs, result, []));
 }

@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace Fastening.Equations;
 
 /// <summary>Writes the plain name of a symbol with Greek letters, or as LaTeX.</summary>
@@ -41,6 +43,26 @@ internal static class SymbolNotation
             1 => letter + "_" + subscript,
             _ => letter + "_{" + LatexPart(subscript, "mathrm") + "}",
         };
+    }
+
+    /// <summary>Words for a text beside a formula, with the signs that LaTeX takes for its own written out.</summary>
+    public static string LatexWords(string words)
+    {
+        var text = new StringBuilder("\\text{");
+        foreach (char sign in words)
+        {
+            text.Append(sign switch
+            {
+                '_' or '%' or '&' or '#' or '$' or '{' or '}' => "\\" + sign,
+                '\\' => "\\textbackslash{}",
+                '^' => "\\^{}",
+                '~' => "\\~{}",
+                'µ' => "$\\mu$",
+                _ => sign.ToString(),
+            });
+        }
+
+        return text.Append('}').ToString();
     }
 
     private static string PrettyPart(string part) => Greek.TryGetValue(part, out string? greek) ? greek : part;

@@ -1,3 +1,5 @@
+using Fastening.Internals;
+
 namespace Fastening.Equations;
 
 /// <summary>The SI unit of a symbol, the shop unit it is printed in, and its dimension.</summary>
@@ -107,4 +109,23 @@ public sealed class SymbolUnit
 
     /// <summary>Converts an SI value to the shop unit.</summary>
     public double ToShop(double si) => si * ShopPerSi;
+
+    /// <summary>An SI value in the shop unit, six significant digits: <c>126 N·m</c>.</summary>
+    internal string Text(double si) => Print.Number(ToShop(si), Shop, "G6");
+
+    /// <summary>The same as LaTeX.</summary>
+    internal string Latex(double si) => LatexNumber(Print.Number(ToShop(si), "", "G6")) + LatexUnit(Shop);
+
+    private static string LatexNumber(string number)
+    {
+        string[] parts = number.Split('E');
+        if (parts.Length == 1) return number;
+        string sign = parts[1][0] == '-' ? "-" : "";
+        return parts[0] + @" \times 10^{" + sign + parts[1].TrimStart('+', '-', '0') + "}";
+    }
+
+    private static string LatexUnit(string unit) => unit.Length == 0
+        ? ""
+        : unit == "°" ? @"^{\circ}"
+        : @"\,\mathrm{" + unit.Replace("°", @"^{\circ}").Replace("µ", @"\mu{}").Replace("·", @"{\cdot}").Replace("²", "^{2}").Replace("³", "^{3}").Replace("⁴", "^{4}") + "}";
 }

@@ -70,4 +70,7 @@ public static partial class Symbols
 
     /// <summary>Part of the tightening torque lost to friction under the head or nut.</summary>
     public static Symbol BearingFrictionTorque { get; } = new("M_K", SymbolUnit.Torque, "bearing friction torque", 0, 1e5);
+
+    /// <summary>Share of the torque that stretches the bolt.</summary>
+    public static Symbol PitchShare { get; } = new("e_M", SymbolUnit.Ratio, "share of the torque that stretches the bolt", 0, 1);
 }

@@ -186,6 +186,13 @@ public static class TorqueEquations
         TotalTorque, "torque.total-torque", Symbols.TighteningTorque, "M_GSt + M_GR + M_K + M_p", "ISO 16047:2005 (from memory)",
         Symbols.PitchTorque, Symbols.ThreadFrictionTorque, Symbols.BearingFrictionTorque, Symbols.PrevailingTorque);
 
+    /// <summary>The share of the torque that stretches the bolt.</summary>
+    public static double PitchShare(double M_GSt, double M) => M_GSt / M;
+
+    /// <summary>e_M = M_GSt/M.</summary>
+    public static Equation<Func<double, double, double>> PitchShareEquation { get; } = Equation.Define(
+        PitchShare, "torque.pitch-share", Symbols.PitchShare, "M_GSt/M", "derived", Symbols.PitchTorque, Symbols.TighteningTorque);
+
     /// <summary>Loosening torque of the thread per unit preload, linear form; negative when the preload alone would unscrew the thread.</summary>
     public static double LinearLooseningThreadArm(double lambda_P, double c, double mu_th, double d_m) => c * mu_th * d_m / 2 - lambda_P;
 

@@ -29,19 +29,19 @@ public sealed class BearingSurface
     }
 
     /// <summary>Outer diameter D_o of the contact; null when only the effective diameter is known, and for a sphere.</summary>
-    public Length? OuterDiameter => _contact is BearingContact.Ring ring ? Si.Length(ring.Outer) : null;
+    public Length? OuterDiameter => _contact is BearingContact.Ring ring ? Si.Length(ring.Outer.Term) : null;
 
     /// <summary>Inner diameter D_i of the contact; null when only the effective diameter is known, and for a sphere.</summary>
-    public Length? InnerDiameter => _contact is BearingContact.Ring ring ? Si.Length(ring.Inner) : null;
+    public Length? InnerDiameter => _contact is BearingContact.Ring ring ? Si.Length(ring.Inner.Term) : null;
 
     /// <summary>Included angle γ of the seat: 180° where flat, that of the tangent cone for a sphere.</summary>
-    public Angle IncludedAngle => Si.Angle(_contact.IncludedAngle);
+    public Angle IncludedAngle => Si.Angle(_contact.SeatDegrees);
 
     /// <summary>Whether the effective diameter is that of uniform pressure.</summary>
     public bool HasUniformPressure => _contact is BearingContact.Ring { HasUniformPressure: true };
 
     /// <summary>Effective diameter D_b at which bearing friction acts.</summary>
-    public Length EffectiveDiameter => Si.Length(_contact.Diameter(null));
+    public Length EffectiveDiameter => Si.Length(_contact.Diameter);
 
     /// <summary>A flat ring.</summary>
     /// <param name="outer">Outer diameter of the contact.</param>
@@ -51,8 +51,8 @@ public sealed class BearingSurface
     /// <example><code>BearingSurface.Annulus(outer: Length.FromMillimeters(22.5), inner: Length.FromMillimeters(17.5)).EffectiveDiameter.Millimeters   // 20</code></example>
     public static BearingSurface Annulus(Length outer, Length inner)
     {
-        (double o, double i) = Diameters(outer, inner);
-        return new BearingSurface(new BearingContact.Ring(o, i, 180, uniformPressure: false));
+        (Stated<Length> o, Stated<Length> i) = Diameters(outer, inner);
+        return new BearingSurface(new BearingContact.Ring(o, i));
     }
 
     /// <summary>A conical seat.</summary>
@@ -64,8 +64,8 @@ public sealed class BearingSurface
     /// <example><code>BearingSurface.Cone(outer: Length.FromMillimeters(22), inner: Length.FromMillimeters(14), includedAngle: Angle.FromDegrees(60))</code></example>
     public static BearingSurface Cone(Length outer, Length inner, Angle includedAngle)
     {
-        (double o, double i) = Diameters(outer, inner);
-        return new BearingSurface(new BearingContact.Ring(o, i, Domains.SeatAngle.Check(includedAngle), uniformPressure: false));
+        (Stated<Length> o, Stated<Length> i) = Diameters(outer, inner);
+        return new BearingSurface(new BearingContact.Ring(o, i, Domains.SeatAngle.Stated(includedAngle)));
     }
 
     /// <summary>A spherical seat (ball nut, spherical washer), touching along a circle.</summary>
@@ -76,10 +76,8 @@ public sealed class BearingSurface
     /// <example><code>BearingSurface.Sphere(Length.FromMillimeters(22), Length.FromMillimeters(14))   // wheel nut, ball of 28 mm</code></example>
     public static BearingSurface Sphere(Length contactDiameter, Length sphereRadius)
     {
-        double diameter = Domains.Length.Check(contactDiameter);
-        double radius = Domains.Length.Check(sphereRadius);
-        var circle = new BearingContact.Circle(diameter, radius);
-        if (!Domains.SeatAngle.Contains(circle.IncludedAngle))
+        var circle = new BearingContact.Circle(Domains.Length.Stated(contactDiameter), Domains.Length.Stated(sphereRadius));
+        if (!Domains.SeatAngle.Contains(circle.SeatDegrees))
         {
             Guard.RefuseAgainst(nameof(sphereRadius), sphereRadius, $"more than half the contact diameter, {Guard.ShowToCompare(contactDiameter)}, with a seat of 1° at least");
         }
@@ -93,14 +91,14 @@ public sealed class BearingSurface
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="effectiveDiameter"/> is outside its domain.</exception>
     /// <example><code>BearingSurface.OfDiameter(Length.FromMillimeters(40))</code></example>
     public static BearingSurface OfDiameter(Length effectiveDiameter) =>
-        new(new BearingContact.Given(Domains.Length.Check(effectiveDiameter)));
+        new(new BearingContact.Given(Domains.Length.Stated(effectiveDiameter)));
 
     /// <summary>The collar that Shigley takes for every bolt: an effective diameter of 1.25 d (9th ed., eq. (8-26)).</summary>
     /// <param name="thread">The thread; only its nominal diameter counts.</param>
     /// <returns>The surface.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <example><code>BearingSurface.ForShigleyCollar(ScrewThread.Parse("3/4-16 UNF")).EffectiveDiameter.Inches   // 0.9375</code></example>
-    public static BearingSurface ForShigleyCollar(ScrewThread thread) => new(new BearingContact.Collar(Si.Of(Guard.NotNull(thread).NominalDiameter)));
+    public static BearingSurface ForShigleyCollar(ScrewThread thread) => new(new BearingContact.Collar(Guard.NotNull(thread)));
 
     /// <summary>Under a hexagon head, on a medium clearance hole: ISO 4014/4017 with ISO 273, or ASME B18.2.1 with B18.2.8 (normal fit).</summary>
     /// <param name="thread">An ISO metric or unified thread with a size in both tables.</param>
@@ -144,11 +142,15 @@ public sealed class BearingSurface
     /// <exception cref="InvalidOperationException">Only the effective diameter of the surface is known.</exception>
     public BearingSurface WithHole(Length hole)
     {
-        double diameter = Domains.Length.Check(hole);
+        Stated<Length> diameter = Domains.Length.Stated(hole);
         BearingContact.Ring ring = _contact as BearingContact.Ring ?? throw new InvalidOperationException(NoRing);
-        double outer = _face?.Outer ?? ring.Outer;
-        if (diameter >= outer) Guard.RefuseAgainst(nameof(hole), hole, $"less than the outer diameter of the face, {Guard.ShowToCompare(Si.Length(outer))}");
-        return On(_face?.OnHole(hole) ?? (outer, Math.Max(ring.Inner, diameter)));
+        Stated<Length> outer = _face?.Outer ?? ring.Outer;
+        if (diameter.Value >= outer.Value)
+        {
+            Guard.RefuseAgainst(nameof(hole), hole, $"less than the outer diameter of the face, {Guard.ShowToCompare(Si.Length(outer.Value))}");
+        }
+
+        return On(_face?.OnHole(diameter) ?? (outer, BearingFace.Wider(ring.Inner, diameter)));
     }
 
     /// <summary>The same head or nut turned on a washer, which takes the place of the plate and its hole. The washer is taken to stand still.</summary>
@@ -180,28 +182,29 @@ public sealed class BearingSurface
     };
 
     /// <summary>Bearing torque per unit preload.</summary>
-    internal double Arm(Derivation? work, double friction) =>
-        TorqueEquations.BearingArmEquation.Step(work, friction, _contact.Diameter(work), _contact.SeatAngle(work));
+    internal Term Arm(Term friction) => TorqueEquations.BearingArmEquation.Of(friction, _contact.Diameter, _contact.SeatAngle);
+
+    /// <summary>The same for loops.</summary>
+    internal double ArmAt(double friction) => TorqueEquations.BearingArm(friction, _contact.Diameter.Value, _contact.SeatAngle.Value);
 
     /// <summary>Bearing torque per unit preload and unit friction.</summary>
-    internal double FrictionRadius(Derivation? work) =>
-        FrictionTestEquations.BearingRadiusEquation.Step(work, _contact.Diameter(work), _contact.SeatAngle(work));
+    internal Term FrictionRadius => FrictionTestEquations.BearingRadiusEquation.Of(_contact.Diameter, _contact.SeatAngle);
 
     private static BearingSurface OnMediumHole(BearingFace face)
     {
-        (double outer, double inner) = face.OnHole(HoleSeries.Medium);
-        return new BearingSurface(new BearingContact.Ring(outer, inner, 180, uniformPressure: false), face);
+        (Stated<Length> outer, Stated<Length> inner) = face.OnHole(HoleSeries.Medium);
+        return new BearingSurface(new BearingContact.Ring(outer, inner), face);
     }
 
-    private static (double Outer, double Inner) Diameters(Length outer, Length inner)
+    private static (Stated<Length> Outer, Stated<Length> Inner) Diameters(Length outer, Length inner)
     {
         double o = Domains.Length.Check(outer);
         double i = Domains.Length.Check(inner);
         if (i >= o) Guard.RefuseAgainst(nameof(inner), inner, $"less than the outer diameter, {Guard.ShowToCompare(outer)}");
-        return (o, i);
+        return (new(outer, o, "outer bearing diameter"), new(inner, i, "inner bearing diameter"));
     }
 
-    private BearingSurface On((double Outer, double Inner) ring) =>
+    private BearingSurface On((Stated<Length> Outer, Stated<Length> Inner) ring) =>
         new(((BearingContact.Ring)_contact).Between(ring.Outer, ring.Inner), _face);
 
     private BearingFace Face(string what) => _face ?? throw new InvalidOperationException(

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Runtime.CompilerServices;
+using Fastening.Equations;
 using UnitsNet;
 
 namespace Fastening.Internals;
@@ -27,6 +28,17 @@ internal readonly struct Domain<T>(double low, double high, bool lowOpen = false
         return si;
     }
 
+    /// <summary>The value as an object keeps it.</summary>
+    public Stated<T> Stated(T value, [CallerArgumentExpression(nameof(value))] string name = "") => new(value, Check(value, name), name);
+
+    /// <summary>The value as it goes into a call: in the SI unit of symbols (radians for an angle), and, while a derivation listens, given or an earlier answer.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public Term Argument(T value, [CallerArgumentExpression(nameof(value))] string name = "")
+    {
+        double si = Check(value, name);
+        return Recording.IsAnywhere ? Written(value, si, name) : new Term(Si.ForSymbols<T>(si), 0);
+    }
+
     /// <summary>A share that is nothing or at least a stated percentage: less is a fraction typed for a percentage.</summary>
     public double CheckNoneOrAtLeast(double leastPercent, T value, [CallerArgumentExpression(nameof(value))] string name = "")
     {
@@ -45,6 +57,9 @@ internal readonly struct Domain<T>(double low, double high, bool lowOpen = false
         ShopScale shop = ShopScale.Of<T>();
         return _values.Describe(shop.PerSi, shop.Unit);
     }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static Term Written(T value, double si, string name) => new Stated<T>(value, si, name).Term;
 
     public static implicit operator Interval(Domain<T> domain) => domain._values;
 }

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
+using Fastening.Equations;
 
 namespace Fastening.Internals;
 
@@ -23,6 +24,12 @@ internal readonly struct Interval(double low, double high, bool lowOpen = false,
         if (!Contains(value)) Refuse(value, unit, name);
         return value;
     }
+
+    /// <summary>The value as an object keeps it.</summary>
+    public StatedNumber Stated(double value, [CallerArgumentExpression(nameof(value))] string name = "") => new(Check(value, name: name), name);
+
+    /// <summary>The value as it goes into a call: while a derivation listens, given or an earlier answer.</summary>
+    public Term Argument(double value, [CallerArgumentExpression(nameof(value))] string name = "") => new StatedNumber(Check(value, name: name), name).Term;
 
     /// <summary>The interval in words, each bound multiplied by <paramref name="scale"/> and followed by <paramref name="unit"/>.</summary>
     public string Describe(double scale, string unit) =>

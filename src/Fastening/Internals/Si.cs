@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Fastening.Equations;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -45,6 +46,28 @@ internal static class Si
     public static double ToRadians(double degrees) => degrees * RadiansPerDegree;
     public static double ToDegrees(double radians) => radians / RadiansPerDegree;
 
+    // What goes out while a derivation listens is heard: a later argument that equals it is the same value.
+    public static Length Length(Term meters) => Heard(Length(meters.Value), meters.Origin);
+    public static Area Area(Term squareMeters) => Heard(Area(squareMeters.Value), squareMeters.Origin);
+    public static Torque Torque(Term newtonMeters) => Heard(Torque(newtonMeters.Value), newtonMeters.Origin);
+    public static Force Force(Term newtons) => Heard(Force(newtons.Value), newtons.Origin);
+    public static Pressure Pressure(Term pascals) => Heard(Pressure(pascals.Value), pascals.Origin);
+    public static Angle AngleFromRadians(Term radians) => Heard(AngleFromRadians(radians.Value), radians.Origin);
+    public static Ratio Ratio(Term fraction) => Heard(Ratio(fraction.Value), fraction.Origin);
+    public static Duration Duration(Term seconds) => Heard(Duration(seconds.Value), seconds.Origin);
+    public static ForcePerLength Stiffness(Term newtonsPerMeter) => Heard(Stiffness(newtonsPerMeter.Value), newtonsPerMeter.Origin);
+    public static TemperatureDelta TemperatureDelta(Term kelvins) => Heard(TemperatureDelta(kelvins.Value), kelvins.Origin);
+    public static RotationalStiffness RotationalStiffness(Term newtonMetersPerRadian) => Heard(RotationalStiffness(newtonMetersPerRadian.Value), newtonMetersPerRadian.Origin);
+    public static RotationalSpeed RotationalSpeedFromRadians(Term radiansPerSecond) =>
+        Heard(RotationalSpeed(radiansPerSecond.Value / RadiansPerDegree), radiansPerSecond.Origin);
+
+    /// <summary>A pure number that goes out.</summary>
+    public static double Number(Term number)
+    {
+        if (Recording.IsAnywhere) Recording.Answer(typeof(double), number.Value, number.Origin);
+        return number.Value;
+    }
+
     public static Length Length(double meters) => UnitsNet.Length.FromMeters(meters);
     public static Area Area(double squareMeters) => UnitsNet.Area.FromSquareMeters(squareMeters);
     public static ForcePerLength Stiffness(double newtonsPerMeter) => ForcePerLength.FromNewtonsPerMeter(newtonsPerMeter);
@@ -74,6 +97,31 @@ internal static class Si
         if (typeof(T) == typeof(Length)) return Of(Unsafe.As<T, Length>(ref value));
         throw Unsupported(typeof(T));
     }
+
+    /// <summary>The same for a quantity of which only the interface is known; NaN for one that is not of the trade.</summary>
+    public static double ValueOf(IQuantity value) => value switch
+    {
+        Torque quantity => Of(quantity),
+        Force quantity => Of(quantity),
+        Length quantity => Of(quantity),
+        Angle quantity => Of(quantity),
+        RotationalSpeed quantity => Of(quantity),
+        Ratio quantity => Of(quantity),
+        Pressure quantity => Of(quantity),
+        Area quantity => Of(quantity),
+        Duration quantity => Of(quantity),
+        ForcePerLength quantity => Of(quantity),
+        RotationalStiffness quantity => Of(quantity),
+        CoefficientOfThermalExpansion quantity => Of(quantity),
+        TemperatureDelta quantity => Of(quantity),
+        Temperature quantity => Of(quantity),
+        _ => double.NaN,
+    };
+
+    /// <summary>From the unit of <see cref="ValueOf{T}(T)"/> to that of symbols: equations take radians.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double ForSymbols<T>(double value) where T : struct, IQuantity =>
+        typeof(T) == typeof(Angle) || typeof(T) == typeof(RotationalSpeed) ? value * RadiansPerDegree : value;
 
     /// <summary>The inverse of <see cref="Of{T}(T)"/>.</summary>
     public static T Make<T>(double value) where T : struct, IQuantity
@@ -130,8 +178,32 @@ internal static class Si
         _ => value,
     };
 
+    /// <summary>A value in the unit of <see cref="ValueOf{T}(T)"/> as the trade writes it: a length in millimetres, a force in kilonewtons.</summary>
+    public static T InShopUnit<T>(double value) where T : struct, IQuantity
+    {
+        if (typeof(T) == typeof(Length)) return As<Length, T>(UnitsNet.Length.FromMillimeters(value * 1e3));
+        if (typeof(T) == typeof(Force)) return As<Force, T>(UnitsNet.Force.FromKilonewtons(value * 1e-3));
+        if (typeof(T) == typeof(Pressure)) return As<Pressure, T>(UnitsNet.Pressure.FromMegapascals(value * 1e-6));
+        if (typeof(T) == typeof(Area)) return As<Area, T>(UnitsNet.Area.FromSquareMillimeters(value * 1e6));
+        if (typeof(T) == typeof(ForcePerLength)) return As<ForcePerLength, T>(ForcePerLength.FromKilonewtonsPerMillimeter(value * 1e-6));
+        if (typeof(T) == typeof(Ratio)) return As<Ratio, T>(UnitsNet.Ratio.FromPercent(value * 100));
+        if (typeof(T) == typeof(CoefficientOfThermalExpansion)) return As<CoefficientOfThermalExpansion, T>(CoefficientOfThermalExpansion.FromPerKelvin(value));
+        if (typeof(T) == typeof(TemperatureDelta)) return As<TemperatureDelta, T>(TemperatureDelta(value));
+        if (typeof(T) == typeof(Temperature)) return As<Temperature, T>(Temperature(value));
+        return Make<T>(value);
+    }
+
     /// <summary>Whether a number of any unit can be converted: beyond, UnitsNet would refuse it in words that name neither the argument nor what is permitted.</summary>
     public static bool IsConvertible(double value) => Math.Abs(value) < Furthest;
+
+    /// <summary>An answer in another unit than the one above.</summary>
+    public static T Heard<T>(T answer, Term term) where T : struct, IQuantity => Heard(answer, term.Origin);
+
+    private static T Heard<T>(T answer, long origin) where T : struct, IQuantity
+    {
+        if (Recording.IsAnywhere) Recording.Answer(typeof(T), ValueOf(answer), origin);
+        return answer;
+    }
 
     private static double Beyond(double value) => value > 0 ? double.MaxValue : -double.MaxValue;
 

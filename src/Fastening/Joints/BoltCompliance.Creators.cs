@@ -35,7 +35,7 @@ public sealed partial class BoltCompliance
             Guard.RefuseAgainst(nameof(grip), grip, $"at most {Guard.ShowToCompare(longest)}: the bolt, {Guard.ShowToCompare(length)}, must reach half a diameter past it, the thread that is counted there");
         }
 
-        BoltSection[] sections = GripOf(shank, free, Si.Of(thread.NominalDiameter), thread.Geometry.RootDiameter);
+        BoltSection[] sections = GripOf(shank, free, Si.Of(thread.NominalDiameter), thread.Geometry.RootDiameter.Value);
         return new BoltCompliance(BoltComplianceMethod.Vdi2230, thread, Guard.NotNull(material), sections, Known(head), beyondGrip: beyond);
     }
 
@@ -77,8 +77,8 @@ public sealed partial class BoltCompliance
         Guard.NotNull(thread);
         (double shank, double free) = Divide(length, threadedLength, grip);
         double diameter = basis == StressAreaBasis.Exact
-            ? thread.Geometry.StressDiameter
-            : BoltComplianceEquations.RoundDiameter(StressAreas.Of(null, thread, basis));
+            ? thread.Geometry.StressDiameter.Value
+            : BoltComplianceEquations.RoundDiameter(StressAreas.Of(thread, basis).Value);
         return new BoltCompliance(
             BoltComplianceMethod.Textbook, thread, Guard.NotNull(material), GripOf(shank, free, Si.Of(thread.NominalDiameter), diameter),
             shank: shank, freeThread: free, basis: basis, beyondGrip: Si.Of(length) - Si.Of(grip));

@@ -150,7 +150,7 @@ public sealed partial class BoltCompliance
         double delta = Method == BoltComplianceMethod.Vdi2230 ? AddSubstitute(work, 0, HeadFactor, NominalArea(work), Material!) : 0;
         foreach (BoltSection section in _grip) delta = AddPiece(work, delta, section.SiLength, section.AreaOf(work), section.Material ?? Material!);
         if (Method == BoltComplianceMethod.SectionsOnly) return delta;
-        double rootArea = BoltComplianceEquations.SectionAreaEquation.Step(work, Thread.Geometry.RootDiameter);
+        double rootArea = BoltComplianceEquations.SectionAreaEquation.Step(work, Thread.Geometry.RootDiameter.Value);
         delta = AddSubstitute(work, delta, EngagedThreadFactor, rootArea, Material!);
         return AddSubstitute(work, delta, IsTapped ? TappedPartFactor : NutFactor, NominalArea(work), _tappedMaterial ?? Material!);
     }
@@ -159,8 +159,8 @@ public sealed partial class BoltCompliance
     {
         double nominal = NominalArea(work);
         double stressed = _basis == StressAreaBasis.Exact
-            ? ThreadEquations.StressAreaEquation.Step(work, Thread.Geometry.StressDiameter)
-            : StressAreas.Of(work, Thread, _basis);
+            ? ThreadEquations.StressAreaEquation.Step(work, Thread.Geometry.StressDiameter.Value)
+            : StressAreas.Of(Thread, _basis).Value;
         double stiffness = BoltComplianceEquations.TextbookStiffnessEquation.Step(work, nominal, stressed, Si.Of(Material!.YoungsModulus), _freeThread, _shank);
         return BoltComplianceEquations.ResilienceOfStiffnessEquation.Step(work, stiffness);
     }

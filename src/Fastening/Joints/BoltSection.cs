@@ -59,7 +59,7 @@ public sealed class BoltSection
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="length"/> is outside its domain.</exception>
     /// <example><code>BoltSection.OfRootArea(Length.FromMillimeters(15), ScrewThread.Parse("M16")).Area.SquareMillimeters   // 144.1</code></example>
     public static BoltSection OfRootArea(Length length, ScrewThread thread) =>
-        Round(Domains.Length.Check(length), Guard.NotNull(thread).Geometry.RootDiameter);
+        Round(Domains.Length.Check(length), Guard.NotNull(thread).Geometry.RootDiameter.Value);
 
     /// <summary>Free thread on the stress area, as the textbooks count it.</summary>
     /// <param name="length">Its length.</param>
@@ -74,8 +74,8 @@ public sealed class BoltSection
     public static BoltSection OfStressArea(Length length, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         double checkedLength = Domains.Length.Check(length);
-        double area = StressAreas.Of(null, Guard.NotNull(thread), basis);
-        return basis == StressAreaBasis.Exact ? Round(checkedLength, thread.Geometry.StressDiameter) : new BoltSection(checkedLength, null, area, null);
+        double area = StressAreas.Of(Guard.NotNull(thread), basis).Value;
+        return basis == StressAreaBasis.Exact ? Round(checkedLength, thread.Geometry.StressDiameter.Value) : new BoltSection(checkedLength, null, area, null);
     }
 
     /// <summary>The same section of another material: an extension sleeve of aluminium.</summary>

@@ -139,7 +139,7 @@ public sealed partial class Joint
 
     private double PartsOf(Derivation? work) => work is null ? Parts.MetersPerNewton : Parts.ResilienceOf(work);
 
-    private double LeadOf(Derivation? work) => Bolt.Thread.Derive(work).Lead;
+    private double LeadOf(Derivation? work) => Bolt.Thread.Geometry.Lead.Value;
 
     private static void RefuseMixture(BoltCompliance bolt, ClampedStack parts)
     {

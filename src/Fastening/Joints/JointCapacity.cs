@@ -9,7 +9,7 @@ namespace Fastening;
 /// temperature: of the bolt with <see cref="WithHotBolt"/>, of all else with <see cref="WithStrengthsUpTo"/>.
 /// </remarks>
 /// <example><code>JointCapacity capacity = JointCapacity.NothingStated
-///     .WithPermittedPreload(AssemblyStress.PermittedPreload(model, strength, utilisation: Ratio.FromPercent(90)))
+///     .WithPermittedPreload(model.PermittedPreload(strength, utilisation: Ratio.FromPercent(90)))
 ///     .WithBolt(model, strength, residualTorsion: Ratio.FromPercent(50))
 ///     .WithHeadBearing(BearingSurface.ForHexagonHead(thread), Pressure.FromMegapascals(490));</code></example>
 public sealed class JointCapacity
@@ -70,7 +70,7 @@ public sealed class JointCapacity
     /// <param name="preload">The preload that no bolt may pass while tightening.</param>
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The preload is outside its domain.</exception>
-    /// <example><code>capacity.WithPermittedPreload(AssemblyStress.PermittedPreload(model, strength, utilisation: Ratio.FromPercent(90)))</code></example>
+    /// <example><code>capacity.WithPermittedPreload(model.PermittedPreload(strength, utilisation: Ratio.FromPercent(90)))</code></example>
     public JointCapacity WithPermittedPreload(Force preload) => new(this) { PermittedPreloadSi = Domains.Force.Check(preload) };
 
     /// <summary>The same with the bolt, for its stress in service.</summary>
@@ -95,7 +95,7 @@ public sealed class JointCapacity
         {
             Bolt = new BoltInService(
                 Guard.NotNull(tightening), Guard.NotNull(strength).RequireFor(tightening.Thread, nameof(strength)), Domains.Share.CheckNoneOrAtLeast(5, residualTorsion),
-                StressedSection.Of(null, tightening.Thread, torsion, waistDiameter), torsion, waistDiameter),
+                StressedSection.Of(tightening.Thread, torsion, waistDiameter), torsion, waistDiameter),
         };
 
     /// <summary>The same with the yield strength of the bolt at temperature, for its stress in service.</summary>

@@ -106,10 +106,8 @@ internal sealed class JointChecks
     {
         JointCapacity.BoltInService bolt = Capacity.Bolt!;
         double force = BoltForce(at);
-        StressedSection section = at.Work is null ? bolt.Section : StressedSection.Of(at.Work, bolt.Model.Thread, bolt.Torsion, bolt.Waist);
-        double arm = WorkingStress.ThreadArm(at.Work, bolt.Model);
-        return (WorkingStress.Compute(at.Work, section, bolt.Model, arm, High, force, bolt.ResidualTorsion).Equivalent,
-            HotBolt?.YieldOf(at.Work) ?? bolt.Strength.Yield);
+        return (BoltStress.Service(bolt.Section, bolt.Model, new Term(High, 0), new Term(force, 0), new Term(bolt.ResidualTorsion, 0)).VonMisesTerm.Value,
+            HotBolt?.YieldSi ?? bolt.Strength.Yield);
     }
 
     public double Amplitude(in Point at)
@@ -117,7 +115,7 @@ internal sealed class JointChecks
         double preload = LowestPreload(at), share = Share(at);
         double upper = LoadShareEquations.BoltForceEquation.Step(at.Work, preload, share, Duty.AxialHigh);
         double lower = LoadShareEquations.BoltForceEquation.Step(at.Work, preload, share, Duty.AxialLow);
-        return WorkingStressEquations.StressAmplitudeEquation.Step(at.Work, upper, lower, _joint.Bolt.Thread.Derive(at.Work).StressArea);
+        return WorkingStressEquations.StressAmplitudeEquation.Step(at.Work, upper, lower, _joint.Bolt.Thread.Geometry.StressArea.Value);
     }
 
     public (double Demand, double Capacity) Bearing(in Point at, JointCapacity.Face face)

@@ -70,5 +70,5 @@ public sealed class ShigleyFactors
         LoadShareEquations.SeparationFactorEquation.Step(work, _preload, _joint.SpringsOf(work).LoadFactor, _load);
 
     private double ProofLoad(Derivation? work) =>
-        MaterialEquations.ProofLoadEquation.Step(work, _strength.Proof!.Value, StressAreas.Of(work, _joint.Bolt.Thread, _basis));
+        MaterialEquations.ProofLoadEquation.Step(work, _strength.Proof!.Value, StressAreas.Of(_joint.Bolt.Thread, _basis).Value);
 }

@@ -13,6 +13,8 @@ namespace Fastening;
 public sealed class BoltStrength
 {
     private readonly HotStrengthTable? _hot;
+    private readonly Stated<Pressure> _tensile, _yield;
+    private readonly Stated<Pressure>? _proof;
 
     /// <summary>A strength of the user's own, for a material outside the tables.</summary>
     /// <param name="tensileStrength">Minimum tensile strength R_m.</param>
@@ -37,30 +39,24 @@ public sealed class BoltStrength
 
     internal BoltStrength(Pressure tensileStrength, Pressure yieldStrength, Pressure? proofLoadStress, string? source)
     {
-        Tensile = Domains.Stress.Check(tensileStrength);
-        Yield = Domains.Stress.Check(yieldStrength);
+        _tensile = Domains.Stress.Stated(tensileStrength);
+        _yield = Domains.Stress.Stated(yieldStrength);
         if (Yield > Tensile) Guard.RefuseAgainst(nameof(yieldStrength), yieldStrength, $"at most the tensile strength, {Guard.ShowToCompare(tensileStrength)}");
         if (proofLoadStress is Pressure proof)
         {
-            Proof = Domains.Stress.Check(proof, nameof(proofLoadStress));
+            _proof = Domains.Stress.Stated(proof, nameof(proofLoadStress));
             if (Proof > Yield) Guard.RefuseAgainst(nameof(proofLoadStress), proof, $"at most the yield strength, {Guard.ShowToCompare(yieldStrength)}");
         }
 
-        TensileStrength = tensileStrength;
-        YieldStrength = yieldStrength;
-        ProofLoadStress = proofLoadStress;
         Source = source;
     }
 
     private BoltStrength(BoltStrength band, ScrewThread thread, string classOrGrade, HotStrengthTable? hot)
     {
         _hot = hot;
-        Tensile = band.Tensile;
-        Yield = band.Yield;
-        Proof = band.Proof;
-        TensileStrength = band.TensileStrength;
-        YieldStrength = band.YieldStrength;
-        ProofLoadStress = band.ProofLoadStress;
+        _tensile = band._tensile;
+        _yield = band._yield;
+        _proof = band._proof;
         Source = band.Source;
         Thread = thread;
         ClassOrGrade = classOrGrade;
@@ -73,22 +69,28 @@ public sealed class BoltStrength
     public string? ClassOrGrade { get; }
 
     /// <summary>Minimum tensile strength R_m.</summary>
-    public Pressure TensileStrength { get; }
+    public Pressure TensileStrength => _tensile.AsStated;
 
     /// <summary>Minimum yield strength: lower yield strength R_eL, or 0.2 % proof strength R_p0.2.</summary>
-    public Pressure YieldStrength { get; }
+    public Pressure YieldStrength => _yield.AsStated;
 
     /// <summary>Stress under proof load S_p; null where the standard gives none (ISO 3506-1, ASTM A193).</summary>
-    public Pressure? ProofLoadStress { get; }
+    public Pressure? ProofLoadStress => _proof?.AsStated;
 
     /// <summary>Standard, edition and table, and what in it is from memory; null for a strength of the user's own.</summary>
     public string? Source { get; }
 
-    internal double Tensile { get; }
+    internal double Tensile => _tensile.Value;
 
-    internal double Yield { get; }
+    internal double Yield => _yield.Value;
 
-    internal double? Proof { get; }
+    internal double? Proof => _proof?.Value;
+
+    internal Term TensileTerm => Named(_tensile);
+
+    internal Term YieldTerm => Named(_yield);
+
+    internal Term? ProofTerm => _proof is Stated<Pressure> proof ? Named(proof) : null;
 
     /// <summary>Minimum ultimate tensile load F_m = R_m A_s (equation <c>material.ultimate-load</c>).</summary>
     /// <param name="thread">The thread.</param>
@@ -101,7 +103,7 @@ public sealed class BoltStrength
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
     /// <example><code>ScrewThread m12 = ScrewThread.Parse("M12");
     /// PropertyClass.Parse("10.9").StrengthFor(m12).UltimateLoad(m12).Kilonewtons   // 87.6</code></example>
-    public Force UltimateLoad(ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) => Si.Force(Ultimate(null, thread, basis));
+    public Force UltimateLoad(ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) => Si.Force(Ultimate(thread, basis));
 
     /// <summary>Proof load F_p = S_p A_s (equation <c>material.proof-load</c>).</summary>
     /// <param name="thread">The thread.</param>
@@ -115,7 +117,7 @@ public sealed class BoltStrength
     /// <example><code>ScrewThread m12 = ScrewThread.Parse("M12");
     /// PropertyClass.Parse("8.8").StrengthFor(m12).ProofLoad(m12)?.Kilonewtons   // 48.87</code></example>
     public Force? ProofLoad(ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact) =>
-        ProofOf(null, thread, basis) is double load ? Si.Force(load) : null;
+        ProofOf(thread, basis) is Term load ? Si.Force(load) : null;
 
     /// <summary>The ultimate tensile load as tables print it: tabulated area times stress, to three significant digits (in lbf for unified threads).</summary>
     /// <remarks>
@@ -130,7 +132,7 @@ public sealed class BoltStrength
     /// <example><code>ScrewThread m12 = ScrewThread.Parse("M12");
     /// PropertyClass.Parse("10.9").StrengthFor(m12).PublishedUltimateLoad(m12).Newtons   // 87 700</code></example>
     public Force PublishedUltimateLoad(ScrewThread thread) =>
-        Si.Force(PrintedLoad.ToThreeDigits(thread, Ultimate(null, thread, StressAreaBasis.NominalTable)));
+        Si.Force(PrintedLoad.ToThreeDigits(thread, Ultimate(thread, StressAreaBasis.NominalTable).Value));
 
     /// <summary>The proof load as tables print it: tabulated area times stress, to three significant digits (in lbf for unified threads).</summary>
     /// <remarks>How often the rule meets print: see <see cref="PublishedUltimateLoad"/>.</remarks>
@@ -141,40 +143,7 @@ public sealed class BoltStrength
     /// <example><code>ScrewThread m12 = ScrewThread.Parse("M12");
     /// PropertyClass.Parse("8.8").StrengthFor(m12).PublishedProofLoad(m12)?.Newtons   // 48 900</code></example>
     public Force? PublishedProofLoad(ScrewThread thread) =>
-        ProofOf(null, thread, StressAreaBasis.NominalTable) is double load ? Si.Force(PrintedLoad.ToThreeDigits(thread, load)) : null;
-
-    /// <summary>The work behind <see cref="UltimateLoad"/>; its last step is that load, bit for bit.</summary>
-    /// <param name="thread">The thread.</param>
-    /// <param name="basis">Stress area; exact by default.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
-    /// <exception cref="ArgumentException">
-    /// The strength was looked up for another size, or the tabulated area is requested and the thread is neither ISO metric nor unified.
-    /// </exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
-    /// <example><code>Console.WriteLine(strength.DeriveUltimateLoad(thread));</code></example>
-    public Derivation DeriveUltimateLoad(ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
-    {
-        var work = new Derivation("Minimum ultimate tensile load");
-        Ultimate(work, thread, basis);
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="ProofLoad"/>; its last step is that load, bit for bit.</summary>
-    /// <param name="thread">The thread.</param>
-    /// <param name="basis">Stress area; exact by default.</param>
-    /// <returns>The steps; null without a stress under proof load.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
-    /// <exception cref="ArgumentException">
-    /// The strength was looked up for another size, or the tabulated area is requested and the thread is neither ISO metric nor unified.
-    /// </exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="basis"/> is no basis.</exception>
-    /// <example><code>Console.WriteLine(strength.DeriveProofLoad(thread, StressAreaBasis.NominalTable));</code></example>
-    public Derivation? DeriveProofLoad(ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
-    {
-        var work = new Derivation("Proof load");
-        return ProofOf(work, thread, basis) is null ? null : work.KeepWhatCounts();
-    }
+        ProofOf(thread, StressAreaBasis.NominalTable) is Term load ? Si.Force(PrintedLoad.ToThreeDigits(thread, load.Value)) : null;
 
     /// <summary>The yield strength at a temperature, of ISO 898-1 classes 8.8, 10.9 and 12.9 from 20 to 300 °C (equation <c>material.hot-yield-strength</c>).</summary>
     /// <remarks>
@@ -195,8 +164,7 @@ public sealed class BoltStrength
                 $"No yield strength at temperature is held for {ClassOrGrade ?? "a strength of your own"}; state one with new HotStrength(temperature, yieldStrength).");
         }
 
-        double celsius = _hot.Range.Check(temperature);
-        return new HotStrength(celsius, _hot.YieldAt(null, celsius), this, _hot);
+        return new HotStrength(_hot.Range.Stated(temperature), this, _hot);
     }
 
     /// <inheritdoc />
@@ -214,17 +182,18 @@ public sealed class BoltStrength
     /// <summary>The strength of a band, for a thread inside it.</summary>
     internal BoltStrength LookedUpFor(ScrewThread thread, string classOrGrade, HotStrengthTable? hot) => new(this, thread, classOrGrade, hot);
 
-    private double Ultimate(Derivation? work, ScrewThread thread, StressAreaBasis basis)
+    private Term Named(Stated<Pressure> stress) => ClassOrGrade is null ? stress.Term : stress.TermOf(ClassOrGrade);
+
+    private Term Ultimate(ScrewThread thread, StressAreaBasis basis)
     {
         RequireFor(Guard.NotNull(thread), nameof(thread));
-        double area = StressAreas.Of(work, thread, basis);
-        return MaterialEquations.UltimateLoadEquation.Step(work, Tensile, area);
+        return MaterialEquations.UltimateLoadEquation.Of(TensileTerm, StressAreas.Of(thread, basis));
     }
 
-    private double? ProofOf(Derivation? work, ScrewThread thread, StressAreaBasis basis)
+    private Term? ProofOf(ScrewThread thread, StressAreaBasis basis)
     {
         RequireFor(Guard.NotNull(thread), nameof(thread));
-        double area = StressAreas.Of(work, thread, basis);
-        return Proof is double proof ? MaterialEquations.ProofLoadEquation.Step(work, proof, area) : null;
+        Term area = StressAreas.Of(thread, basis);
+        return ProofTerm is Term proof ? MaterialEquations.ProofLoadEquation.Of(proof, area) : null;
     }
 }

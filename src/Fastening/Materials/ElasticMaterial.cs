@@ -14,6 +14,10 @@ namespace Fastening;
 /// new ElasticMaterial("36 % nickel steel", Pressure.FromGigapascals(141), 0.29, CoefficientOfThermalExpansion.FromPpmPerKelvin(1.3))</code></example>
 public sealed class ElasticMaterial
 {
+    private readonly Stated<Pressure> _modulus;
+    private readonly StatedNumber _poissonRatio;
+    private readonly Stated<CoefficientOfThermalExpansion>? _expansion;
+
     private static readonly Dictionary<string, ElasticMaterial> Table = DataFile.Read("elastic-materials.csv")
         .Select(row => new ElasticMaterial(row)).ToDictionary(material => material.Name);
 
@@ -37,14 +41,10 @@ public sealed class ElasticMaterial
         string name, Pressure youngsModulus, double poissonRatio, CoefficientOfThermalExpansion? thermalExpansion,
         string? source, IReadOnlyList<BearingPressureLimit> published)
     {
-        double modulus = Domains.Modulus.Check(youngsModulus);
-        double ratio = Domains.PoissonRatio.Check(poissonRatio);
-        if (thermalExpansion is CoefficientOfThermalExpansion expansion) Domains.ThermalExpansion.Check(expansion, nameof(thermalExpansion));
+        _modulus = Domains.Modulus.Stated(youngsModulus);
+        _poissonRatio = Domains.PoissonRatio.Stated(poissonRatio);
+        if (thermalExpansion is CoefficientOfThermalExpansion expansion) _expansion = Domains.ThermalExpansion.Stated(expansion, nameof(thermalExpansion));
         Name = name;
-        YoungsModulus = youngsModulus;
-        PoissonRatio = poissonRatio;
-        ShearModulus = Si.Pressure(MaterialEquations.ShearModulusEquation.Step(null, modulus, ratio));
-        ThermalExpansion = thermalExpansion;
         Source = source;
         PublishedBearingPressures = published;
     }
@@ -108,7 +108,7 @@ public sealed class ElasticMaterial
     public string Name { get; }
 
     /// <summary>Young's modulus E.</summary>
-    public Pressure YoungsModulus { get; }
+    public Pressure YoungsModulus => _modulus.AsStated;
 
     /// <summary>Least Young's modulus of the handbooks; of a material of one's own, the value itself.</summary>
     public Pressure LeastYoungsModulus { get; }
@@ -117,7 +117,7 @@ public sealed class ElasticMaterial
     public Pressure GreatestYoungsModulus { get; }
 
     /// <summary>Poisson's ratio ν.</summary>
-    public double PoissonRatio { get; }
+    public double PoissonRatio => _poissonRatio.Value;
 
     /// <summary>Least Poisson's ratio of the handbooks; of a material of one's own, the value itself.</summary>
     public double LeastPoissonRatio { get; }
@@ -126,10 +126,10 @@ public sealed class ElasticMaterial
     public double GreatestPoissonRatio { get; }
 
     /// <summary>Shear modulus G = E/(2(1 + ν)) (equation <c>material.shear-modulus</c>).</summary>
-    public Pressure ShearModulus { get; }
+    public Pressure ShearModulus => Si.Pressure(ShearTerm);
 
     /// <summary>Mean coefficient of linear thermal expansion α, in the table from 20 to 100 °C; null when unknown.</summary>
-    public CoefficientOfThermalExpansion? ThermalExpansion { get; }
+    public CoefficientOfThermalExpansion? ThermalExpansion => _expansion?.AsStated;
 
     /// <summary>Least thermal expansion of the handbooks; of a material of one's own, the value itself.</summary>
     public CoefficientOfThermalExpansion? LeastThermalExpansion { get; }
@@ -145,6 +145,12 @@ public sealed class ElasticMaterial
 
     /// <summary>Where each value comes from, and which is from memory; null for a material of one's own.</summary>
     public string? Source { get; }
+
+    internal Term ModulusTerm => _modulus.TermOf(Name);
+
+    internal Term ShearTerm => MaterialEquations.ShearModulusEquation.Of(ModulusTerm, _poissonRatio.TermOf(Name));
+
+    internal Term? ExpansionTerm => _expansion?.TermOf(Name);
 
     /// <summary>The material with a permitted bearing pressure, from a table or from a test.</summary>
     /// <param name="permitted">The pressure.</param>

@@ -15,6 +15,8 @@ namespace Fastening;
 public sealed class HotStrength
 {
     private readonly HotStrengthTable? _table;
+    private readonly Stated<Temperature> _temperature;
+    private readonly Stated<Pressure> _yield;
 
     /// <summary>A yield strength that the user states, from a test or the standard of the material.</summary>
     /// <param name="temperature">The temperature of the bolt at which it holds, 20 to 1000 °C; it is used up to that temperature.</param>
@@ -22,14 +24,14 @@ public sealed class HotStrength
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside 20 to 1000 °C, or the stress outside 1 kPa to 100 GPa.</exception>
     /// <example><code>new HotStrength(Temperature.FromDegreesCelsius(400), yieldStrength: Pressure.FromMegapascals(590))</code></example>
     public HotStrength(Temperature temperature, Pressure yieldStrength)
-        : this(Domains.HotTemperature.Check(temperature), Domains.Stress.Check(yieldStrength), null, null)
     {
+        _temperature = Domains.HotTemperature.Stated(temperature);
+        _yield = Domains.Stress.Stated(yieldStrength, "yieldStrength");
     }
 
-    internal HotStrength(double celsius, double yield, BoltStrength? cold, HotStrengthTable? table)
+    internal HotStrength(Stated<Temperature> temperature, BoltStrength cold, HotStrengthTable table)
     {
-        Celsius = celsius;
-        YieldSi = yield;
+        _temperature = temperature;
         Cold = cold;
         _table = table;
     }
@@ -38,31 +40,20 @@ public sealed class HotStrength
     public Temperature Temperature => Si.Temperature(Celsius);
 
     /// <summary>Yield strength or 0.2 % proof strength at that temperature.</summary>
-    public Pressure YieldStrength => Si.Pressure(YieldSi);
+    public Pressure YieldStrength => Si.Pressure(YieldTerm);
 
     /// <summary>Document, edition and annex; null for a strength of the user's own.</summary>
     public string? Source => _table is null ? null : HotStrengthTable.Source;
 
-    internal double Celsius { get; }
+    internal double Celsius => _temperature.Value;
 
-    internal double YieldSi { get; }
+    internal Term YieldTerm => _table is null ? _yield.Term : _table.YieldAt(_temperature.Term, Cold!.ClassOrGrade!);
+
+    internal double YieldSi => YieldTerm.Value;
 
     /// <summary>The strength at room temperature from which it was looked up.</summary>
     internal BoltStrength? Cold { get; }
 
-    /// <summary>The work behind a yield strength that was looked up.</summary>
-    /// <returns>The steps; null for a strength of the user's own.</returns>
-    /// <example><code>Console.WriteLine(strength.AtTemperature(Temperature.FromDegreesCelsius(225)).DeriveYieldStrength());</code></example>
-    public Derivation? DeriveYieldStrength()
-    {
-        if (_table is null) return null;
-        var work = new Derivation($"Yield strength of {Cold!.ClassOrGrade} at temperature");
-        YieldOf(work);
-        return work.KeepWhatCounts();
-    }
-
     /// <inheritdoc />
     public override string ToString() => Print.Text($"R_p {Si.Pressure(YieldSi):0.#} at {Celsius:0.#} °C, short time, relaxation not included");
-
-    internal double YieldOf(Derivation? work) => _table is null || work is null ? YieldSi : _table.YieldAt(work, Celsius);
 }

@@ -30,11 +30,15 @@ internal sealed class HotStrengthTable
     public static HotStrengthTable? Of(string designation) => Tables.TryGetValue(designation, out HotStrengthTable? table) ? table : null;
 
     /// <summary>Yield strength at a temperature inside <see cref="Range"/>.</summary>
-    public double YieldAt(Derivation? work, double celsius)
+    public Term YieldAt(Term celsius, string designation)
     {
         int next = 1;
-        while (next < _celsius.Length - 1 && _celsius[next] < celsius) next++;
-        return MaterialEquations.HotYieldStrengthEquation.Step(
-            work, _yield[next - 1], _yield[next], _celsius[next - 1], _celsius[next], celsius);
+        while (next < _celsius.Length - 1 && _celsius[next] < celsius.Value) next++;
+        return MaterialEquations.HotYieldStrengthEquation.Of(
+            Term.Given(_yield[next - 1], "tabulated yield strength", designation),
+            Term.Given(_yield[next], "tabulated yield strength", designation),
+            Term.Given(_celsius[next - 1], "tabulated temperature below", designation),
+            Term.Given(_celsius[next], "tabulated temperature above", designation),
+            celsius);
     }
 }

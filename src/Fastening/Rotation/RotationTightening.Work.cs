@@ -101,7 +101,7 @@ public sealed partial class RotationTightening
     /// <param name="rotation">Rotation past snug.</param>
     /// <returns>The steps.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(tightening.DerivePreloadAt(Angle.FromDegrees(60)));</code></example>
+    /// <example><code>Console.WriteLine(Derivation.Of(() => tightening.PreloadAt(Angle.FromDegrees(60))));</code></example>
     public Derivation DerivePreloadAt(Angle rotation)
     {
         double angle = Si.ToRadians(Domains.Rotation.Check(rotation));
@@ -183,9 +183,7 @@ public sealed partial class RotationTightening
     /// <summary>Thread and tightening torque per unit preload; the first is not known from a nut factor.</summary>
     private Arms ArmsOf(Derivation? work)
     {
-        if (Model is not FrictionTorqueModel model) return new Arms(double.NaN, work is null ? Model.Arm : Model.DeriveArm(work));
-        TorqueArms arms = work is null ? model.Arms : TorqueArms.Tightening(work, model.Thread, model.Bearing, model.Friction, model.Convention);
-        return new Arms(arms.Thread, arms.Total);
+        return Model is FrictionTorqueModel model ? new Arms(model.Arms.Thread.Value, model.Arms.Total.Value) : new Arms(double.NaN, Model.Arm);
     }
 
     private double Snug(Derivation? work, in Arms arms) => TorqueEquations.PreloadEquation.Step(work, _snugTorque, Model.Prevailing, arms.Total);
@@ -196,7 +194,7 @@ public sealed partial class RotationTightening
     private double Stiffest => 1 - (_error ?? 0);
 
     private double Stretch(Derivation? work) =>
-        RotationTighteningEquations.RotationPerPreloadEquation.Step(work, Joint.ResilienceOf(work) * _resilienceFactor, Joint.Bolt.Thread.Geometry.Lead);
+        RotationTighteningEquations.RotationPerPreloadEquation.Step(work, Joint.ResilienceOf(work) * _resilienceFactor, Joint.Bolt.Thread.Geometry.Lead.Value);
 
     private double AtFastener(Derivation? work, in Arms arms)
     {

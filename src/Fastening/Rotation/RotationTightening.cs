@@ -12,11 +12,11 @@ namespace Fastening;
 /// and bolt against each other; what the held part turns along is subtracted first. Embedding during tightening is not covered.
 /// <para>
 /// With rotation it is the <em>highest</em> thread friction that twists the bolt most at a preload, so take the elastic limit there
-/// (with <see cref="AssemblyStress.PermittedPreload"/>, utilisation 100 % or less), and never above the strength of thread and bearing surface.
+/// (with <see cref="FrictionTorqueModel.PermittedPreload"/>, utilisation 100 % or less), and never above the strength of thread and bearing surface.
 /// </para>
 /// </remarks>
 /// <example><code>FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, range.Low);
-/// Force limit = AssemblyStress.PermittedPreload(model.WithFriction(range.High), strength, utilisation: Ratio.FromPercent(100));
+/// Force limit = model.WithFriction(range.High).PermittedPreload(strength, utilisation: Ratio.FromPercent(100));
 /// var tightening = new RotationTightening(joint, model, Torque.FromNewtonMeters(60), limit);
 /// Console.WriteLine(tightening.PreloadAt(Angle.FromDegrees(60)));</code></example>
 public sealed partial class RotationTightening
@@ -247,10 +247,10 @@ public sealed partial class RotationTightening
         }
 
         if (model is FrictionTorqueModel friction
-            && (Differs(friction.Thread.Geometry.Lead, bolt.Geometry.Lead, 1e-9) || Differs(friction.Thread.Diameter, bolt.Diameter, 1e-9)))
+            && (Differs(friction.Thread.Geometry.Lead.Value, bolt.Geometry.Lead.Value, 1e-9) || Differs(friction.Thread.Diameter, bolt.Diameter, 1e-9)))
         {
             throw new ArgumentException(
-                Print.Text($"the model has the thread {friction.Thread} with {Si.Length(friction.Thread.Geometry.Lead):0.####} lead, the joint {bolt} with {Si.Length(bolt.Geometry.Lead):0.####}."),
+                Print.Text($"the model has the thread {friction.Thread} with {Si.Length(friction.Thread.Geometry.Lead.Value):0.####} lead, the joint {bolt} with {Si.Length(bolt.Geometry.Lead.Value):0.####}."),
                 nameof(model));
         }
     }

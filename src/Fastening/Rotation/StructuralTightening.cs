@@ -116,7 +116,7 @@ public sealed class StructuralTightening
 
     private double Reference(Derivation? work)
     {
-        double preload = _rule.Compute(work);
+        double preload = Si.Of(_rule.Preload);
         return _meanNutFactor is double factor
             ? StructuralTighteningEquations.ReferenceTorqueEquation.Step(work, factor, _diameter, preload)
             : StructuralTighteningEquations.SimplifiedReferenceTorqueEquation.Step(work, _diameter, preload);

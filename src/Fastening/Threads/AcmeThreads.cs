@@ -34,7 +34,7 @@ internal sealed class AcmeThreads : PowerScrewThreads
     }
 
     /// <summary>d − P/2, without the clearance at the root (from memory).</summary>
-    public override double TextbookMeanDiameter(Derivation? work, double diameter, double pitch, in ThreadGeometry geometry) => geometry.PitchDiameter;
+    public override Term TextbookMeanDiameter(Term diameter, Term pitch, ThreadGeometry geometry) => geometry.PitchDiameter;
 
     /// <summary>The word stands before the size or after the threads per inch, which are always written; Acme has no numbered sizes.</summary>
     public override bool TryRead(TextCursor cursor, out ThreadDesignation designation)
@@ -72,6 +72,6 @@ internal sealed class AcmeThreads : PowerScrewThreads
         if (!ThreadsPerInchDomain.Contains(threadsPerInch)) return null;
         string several = starts == 1 ? "" : ", " + ThreadNumber.ShowStarts(starts);
         string designation = $"{InchSize.Name(diameter.Inches)}-{Print.Number(threadsPerInch)} {Word}{several}";
-        return WithCore(designation, Si.Of(diameter), InchSize.PitchOf(threadsPerInch), starts);
+        return WithCore(designation, Nominal(diameter), PitchOf(threadsPerInch), starts);
     }
 }

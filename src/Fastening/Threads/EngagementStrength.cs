@@ -194,10 +194,10 @@ public sealed class EngagementStrength
     }
 
     private double BoltForce(Derivation? work) =>
-        EngagementEquations.BoltBreakingForceEquation.Step(work, _tensile, Engagement.Thread.Derive(work).StressArea);
+        EngagementEquations.BoltBreakingForceEquation.Step(work, _tensile, Engagement.Thread.Geometry.StressArea.Value);
 
     private double StrongBoltForce(Derivation? work) =>
-        EngagementEquations.GreatestBoltBreakingForceEquation.Step(work, _greatestTensile, Engagement.Thread.Derive(work).StressArea);
+        EngagementEquations.GreatestBoltBreakingForceEquation.Step(work, _greatestTensile, Engagement.Thread.Geometry.StressArea.Value);
 
     private Shear ShearOf(Derivation? work)
     {

@@ -52,18 +52,18 @@ internal sealed class IsoMetricThreads : CataloguedThreads
 
         string designation = Catalogue.NameOf(Si.Millimeters(diameter), Si.Millimeters(pitch))
             ?? $"M{ThreadNumber.ShowMillimeters(diameter)}x{ThreadNumber.ShowMillimeters(pitch)}";
-        return new ScrewThread(this, designation, d, p);
+        return new ScrewThread(this, designation, Nominal(diameter), PitchOf(pitch));
     }
 
-    public override ThreadGeometry Geometry(Derivation? work, double diameter, double pitch, int starts)
+    public override ThreadGeometry Geometry(Term diameter, Term pitch, Term starts)
     {
-        double height = ThreadEquations.TriangleHeightEquation.Step(work, pitch);
-        double pitchDiameter = ThreadEquations.PitchDiameterEquation.Step(work, diameter, height);
-        double rootDiameter = ThreadEquations.IsoRootDiameterEquation.Step(work, diameter, height);
-        double stressDiameter = ThreadEquations.MeanStressDiameterEquation.Step(work, pitchDiameter, rootDiameter);
-        double internalMinor = ThreadEquations.InternalMinorDiameter(diameter, height);
-        double minorArea = MinorArea(null, diameter, pitch, rootDiameter);
-        return ThreadGeometry.Complete(work, pitch, starts, pitchDiameter, rootDiameter, internalMinor, stressDiameter, minorArea);
+        Term height = ThreadEquations.TriangleHeightEquation.Of(pitch);
+        Term pitchDiameter = ThreadEquations.PitchDiameterEquation.Of(diameter, height);
+        Term rootDiameter = ThreadEquations.IsoRootDiameterEquation.Of(diameter, height);
+        Term stressDiameter = ThreadEquations.MeanStressDiameterEquation.Of(pitchDiameter, rootDiameter);
+        Term internalMinor = ThreadEquations.InternalMinorDiameterEquation.Of(diameter, height);
+        Term minorArea = MinorArea(diameter, pitch, rootDiameter);
+        return ThreadGeometry.Complete(pitch, starts, pitchDiameter, rootDiameter, internalMinor, stressDiameter, minorArea);
     }
 
     /// <summary>ISO 898-1 prints three significant digits of a square millimetre.</summary>
@@ -124,7 +124,7 @@ internal sealed class IsoMetricThreads : CataloguedThreads
             ]);
 
         CatalogueThread Listed(string designation, double pitch, string series) => new(
-            new ScrewThread(this, designation, Si.Of(Length.FromMillimeters(diameter)), Si.Of(Length.FromMillimeters(pitch))),
+            new ScrewThread(this, designation, Nominal(Length.FromMillimeters(diameter)), PitchOf(Length.FromMillimeters(pitch))),
             ThreadNumber.Millionths(pitch),
             series);
     }

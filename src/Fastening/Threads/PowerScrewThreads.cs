@@ -1,4 +1,6 @@
 using Fastening.Equations;
+using Fastening.Internals;
+using UnitsNet;
 
 namespace Fastening;
 
@@ -7,25 +9,25 @@ internal abstract class PowerScrewThreads : ThreadStandard
 {
     protected const string FineEnough = "fine enough that the root diameter exceeds a tenth of the nominal diameter";
 
-    public sealed override ThreadGeometry Geometry(Derivation? work, double diameter, double pitch, int starts)
+    public sealed override ThreadGeometry Geometry(Term diameter, Term pitch, Term starts)
     {
-        double pitchDiameter = ThreadEquations.PowerPitchDiameterEquation.Step(work, diameter, pitch);
-        double rootDiameter = RootDiameter(work, diameter, pitch);
-        double internalMinor = ThreadEquations.PowerInternalMinorDiameter(diameter, pitch);
-        double stressDiameter = ThreadEquations.MeanStressDiameterEquation.Step(work, pitchDiameter, rootDiameter);
-        double minorArea = MinorArea(null, diameter, pitch, rootDiameter);
-        return ThreadGeometry.Complete(work, pitch, starts, pitchDiameter, rootDiameter, internalMinor, stressDiameter, minorArea);
+        Term pitchDiameter = ThreadEquations.PowerPitchDiameterEquation.Of(diameter, pitch);
+        Term rootDiameter = RootDiameter(diameter, pitch);
+        Term internalMinor = ThreadEquations.PowerInternalMinorDiameterEquation.Of(diameter, pitch);
+        Term stressDiameter = ThreadEquations.MeanStressDiameterEquation.Of(pitchDiameter, rootDiameter);
+        Term minorArea = MinorArea(diameter, pitch, rootDiameter);
+        return ThreadGeometry.Complete(pitch, starts, pitchDiameter, rootDiameter, internalMinor, stressDiameter, minorArea);
     }
 
     /// <summary>Clearance between the crest of one thread and the root of the other, on the radius.</summary>
     protected abstract double CrestClearance(double pitch);
 
-    protected virtual double RootDiameter(Derivation? work, double diameter, double pitch) =>
-        ThreadEquations.TrapezoidalRootDiameterEquation.Step(work, diameter, pitch, CrestClearance(pitch));
+    protected virtual Term RootDiameter(Term diameter, Term pitch) =>
+        ThreadEquations.TrapezoidalRootDiameterEquation.Of(diameter, pitch, Term.Given(CrestClearance(pitch.Value), "crest clearance", Name + " threads"));
 
     /// <summary>The thread; null when the diameter is outside its domain, or the pitch leaves no core.</summary>
-    protected ScrewThread? WithCore(string designation, double diameter, double pitch, int starts) =>
-        DiameterDomain.Contains(diameter) && RootDiameter(null, diameter, pitch) > LeastCore * diameter
+    protected ScrewThread? WithCore(string designation, Stated<Length> diameter, Stated<Length> pitch, int starts) =>
+        DiameterDomain.Contains(diameter.Value) && RootDiameter(diameter.Term, pitch.Term).Value > LeastCore * diameter.Value
             ? new ScrewThread(this, designation, diameter, pitch, starts)
             : null;
 }

@@ -12,19 +12,18 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>ScrewThread thread = ScrewThread.Parse("M16");
 /// Area stressed = thread.StressArea;          // 156.7 mm²</code></example>
-public sealed partial class ScrewThread
+public sealed partial class ScrewThread : IDerives<ThreadGeometry>
 {
-    private readonly double _diameter;
-    private readonly double _pitch;
+    private readonly Stated<Length> _diameter, _pitch;
+    private ThreadGeometry? _geometry;
 
-    internal ScrewThread(ThreadStandard standard, string designation, double diameter, double pitch, int starts = 1)
+    internal ScrewThread(ThreadStandard standard, string designation, Stated<Length> diameter, Stated<Length> pitch, int starts = 1)
     {
         Standard = standard;
         Designation = designation;
         _diameter = diameter;
         _pitch = pitch;
         Starts = starts;
-        Geometry = standard.Geometry(null, diameter, pitch, starts);
     }
 
     /// <summary>How the thread is called: <c>M16</c>, <c>M16x1.5</c>, <c>1/2-13 UNC</c>, <c>Tr40x14 (P7)</c>, or a description of a custom profile.</summary>
@@ -37,10 +36,10 @@ public sealed partial class ScrewThread
     public int Starts { get; }
 
     /// <summary>Nominal (major) diameter d.</summary>
-    public Length NominalDiameter => Si.Length(_diameter);
+    public Length NominalDiameter => Si.Length(DiameterTerm);
 
     /// <summary>Pitch P.</summary>
-    public Length Pitch => Si.Length(_pitch);
+    public Length Pitch => Si.Length(PitchTerm);
 
     /// <summary>Lead P_h = starts × pitch.</summary>
     public Length Lead => Si.Length(Geometry.Lead);
@@ -55,7 +54,7 @@ public sealed partial class ScrewThread
     public Length RootDiameter => Si.Length(Geometry.RootDiameter);
 
     /// <summary>Minor diameter D₁ of the mating internal thread; null for a custom profile, which does not determine it.</summary>
-    public Length? InternalMinorDiameter => Geometry.InternalMinorDiameter is double minor ? Si.Length(minor) : null;
+    public Length? InternalMinorDiameter => Geometry.InternalMinorDiameter is Term minor ? Si.Length(minor) : null;
 
     /// <summary>Diameter of the stress cross-section.</summary>
     public Length StressDiameter => Si.Length(Geometry.StressDiameter);
@@ -68,7 +67,7 @@ public sealed partial class ScrewThread
     /// For published loads, which are stress times this area: ISO 898-1:2013, M3 to M39 and M8x1 to M39x3. For any other metric thread it is the
     /// same rounding of the exact area, which ISO 898-1 does not print.
     /// </remarks>
-    public Area? TabulatedStressArea => Standard.PrintedStressArea(Geometry.StressArea);
+    public Area? TabulatedStressArea => Standard.PrintedStressArea(Geometry.StressArea.Value);
 
     /// <summary>Minor area: the cross-section at the root diameter d₃; of a unified thread at d − 3/2 H = d − 1.299038 P, where it is tabulated.</summary>
     /// <remarks>Unified: ASME B1.1-2019 and Machinery's Handbook 31st ed. (2020), section at minor diameter. Others: (π/4) d₃², A_d3 of VDI 2230.</remarks>
@@ -77,15 +76,19 @@ public sealed partial class ScrewThread
     /// <summary>Lead angle φ at the pitch diameter.</summary>
     public Angle LeadAngle => Si.AngleFromRadians(Geometry.LeadAngle);
 
-    internal ThreadGeometry Geometry { get; }
+    internal ThreadGeometry Geometry => Derived.Of(ref _geometry, this);
 
     internal ThreadStandard Standard { get; }
 
-    internal double FlankAngle => Si.ToRadians(Standard.LoadFlankDegrees);
+    internal Term FlankAngle => Stated<Angle>.Of(Standard.LoadFlankDegrees, "angle of the load flank").TermOf(Designation);
 
-    internal double Diameter => _diameter;
+    internal Term DiameterTerm => _diameter.TermOf(Designation);
 
-    internal double PitchSi => _pitch;
+    internal Term PitchTerm => _pitch.TermOf(Designation);
+
+    internal double Diameter => _diameter.Value;
+
+    internal double PitchSi => _pitch.Value;
 
     /// <summary>
     /// Reads a designation of ISO 261:1998 (M1 to M64) or ASME B1.1-2019 (to 4 in), of an ISO trapezoidal thread (ISO 2903:1993) or of an Acme thread
@@ -118,38 +121,16 @@ public sealed partial class ScrewThread
         return thread is not null;
     }
 
-    /// <summary>The work behind the stress area: pitch diameter, root diameter, stress diameter, area.</summary>
-    /// <returns>The steps; the last is the stress area.</returns>
-    /// <example><code>Console.WriteLine(ScrewThread.Parse("M16").DeriveStressArea());</code></example>
-    public Derivation DeriveStressArea()
-    {
-        var work = new Derivation($"Stress area of {Designation}");
-        Derive(work);
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind the minor area: root diameter (of a unified thread, the diameter of the tabulated area), area.</summary>
-    /// <returns>The steps; the last is the minor area.</returns>
-    /// <example><code>Console.WriteLine(ScrewThread.Parse("1/2-13 UNC").DeriveMinorArea());</code></example>
-    public Derivation DeriveMinorArea()
-    {
-        var work = new Derivation($"Minor area of {Designation}");
-        Standard.MinorArea(work, _diameter, _pitch, Derive(work).RootDiameter);
-        return work.KeepWhatCounts();
-    }
-
     /// <inheritdoc />
     public override string ToString() => Designation;
 
     /// <summary>Same diameter and pitch, whatever the profile says beyond them.</summary>
-    internal bool HasSizeOf(ScrewThread other) => IsLike(_diameter, other._diameter) && IsLike(_pitch, other._pitch);
+    internal bool HasSizeOf(ScrewThread other) => IsLike(Diameter, other.Diameter) && IsLike(PitchSi, other.PitchSi);
 
     /// <summary>Midway between major and root diameter, as the textbooks take it.</summary>
-    internal double TextbookMeanDiameter(Derivation? work, in ThreadGeometry geometry) =>
-        Standard.TextbookMeanDiameter(work, _diameter, _pitch, geometry);
+    internal Term TextbookMeanDiameter => Standard.TextbookMeanDiameter(DiameterTerm, PitchTerm, Geometry);
 
-    /// <summary>The geometry again, by the same steps, with the work written down.</summary>
-    internal ThreadGeometry Derive(Derivation? work) => work is null ? Geometry : Standard.Geometry(work, _diameter, _pitch, Starts);
+    ThreadGeometry IDerives<ThreadGeometry>.Derive() => Standard.Geometry(DiameterTerm, PitchTerm, Term.Given(Starts, "number of starts", Designation));
 
     private static bool IsLike(double one, double other) => Math.Abs(one - other) <= 1e-9 * other;
 

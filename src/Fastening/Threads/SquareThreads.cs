@@ -19,13 +19,13 @@ internal sealed class SquareThreads : PowerScrewThreads
         PitchDomain.Check(pitch);
         StartsDomain.Check((double)starts, name: nameof(starts));
         string size = $"{ThreadNumber.ShowMillimeters(diameter)}x{ThreadNumber.ShowMillimeters(pitch)}";
-        ScrewThread? thread = WithCore($"square {size} mm, {ThreadNumber.ShowStarts(starts)}", Si.Of(diameter), Si.Of(pitch), starts);
+        ScrewThread? thread = WithCore($"square {size} mm, {ThreadNumber.ShowStarts(starts)}", Nominal(diameter), PitchOf(pitch), starts);
         if (thread is null) Guard.RefuseAgainst(nameof(pitch), pitch, FineEnough);
         return thread;
     }
 
     protected override double CrestClearance(double pitch) => 0;
 
-    protected override double RootDiameter(Derivation? work, double diameter, double pitch) =>
-        ThreadEquations.SquareRootDiameterEquation.Step(work, diameter, pitch);
+    protected override Term RootDiameter(Term diameter, Term pitch) =>
+        ThreadEquations.SquareRootDiameterEquation.Of(diameter, pitch);
 }

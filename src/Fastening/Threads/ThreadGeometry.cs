@@ -2,18 +2,41 @@ using Fastening.Equations;
 
 namespace Fastening;
 
-/// <summary>The doubles a thread reduces itself to, in SI; computed by one sequence of equations, with or without the work written down.</summary>
-internal readonly record struct ThreadGeometry(
-    double PitchDiameter, double RootDiameter, double? InternalMinorDiameter, double StressDiameter, double StressArea, double MinorArea,
-    double Lead, double LeadAngle)
+/// <summary>What a thread computes of its nominal diameter, pitch and starts.</summary>
+internal sealed class ThreadGeometry
 {
-    /// <summary>What follows from the diameters alike in every standard.</summary>
+    public required Term PitchDiameter { get; init; }
+
+    public required Term RootDiameter { get; init; }
+
+    /// <summary>Null for a custom profile, which does not determine it.</summary>
+    public required Term? InternalMinorDiameter { get; init; }
+
+    public required Term StressDiameter { get; init; }
+
+    public required Term StressArea { get; init; }
+
+    public required Term MinorArea { get; init; }
+
+    public required Term Lead { get; init; }
+
+    public required Term LeadAngle { get; init; }
+
+    /// <summary>What follows from the diameters in the same way for every standard.</summary>
     public static ThreadGeometry Complete(
-        Derivation? work, double pitch, int starts, double pitchDiameter, double rootDiameter, double? internalMinor, double stressDiameter, double minorArea)
+        Term pitch, Term starts, Term pitchDiameter, Term rootDiameter, Term? internalMinor, Term stressDiameter, Term minorArea)
     {
-        double lead = ThreadEquations.LeadEquation.Step(work, starts, pitch);
-        double leadAngle = ThreadEquations.LeadAngleEquation.Step(work, lead, pitchDiameter);
-        double stressArea = ThreadEquations.StressAreaEquation.Step(work, stressDiameter);
-        return new ThreadGeometry(pitchDiameter, rootDiameter, internalMinor, stressDiameter, stressArea, minorArea, lead, leadAngle);
+        Term lead = ThreadEquations.LeadEquation.Of(starts, pitch);
+        return new ThreadGeometry
+        {
+            PitchDiameter = pitchDiameter,
+            RootDiameter = rootDiameter,
+            InternalMinorDiameter = internalMinor,
+            StressDiameter = stressDiameter,
+            StressArea = ThreadEquations.StressAreaEquation.Of(stressDiameter),
+            MinorArea = minorArea,
+            Lead = lead,
+            LeadAngle = ThreadEquations.LeadAngleEquation.Of(lead, pitchDiameter),
+        };
     }
 }

@@ -42,7 +42,8 @@ public sealed class ThreadLimits
 
     /// <summary>Stress area of a unified bolt of more than 100 ksi tensile strength, at its least pitch diameter; null for a metric thread.</summary>
     /// <remarks>π (E_s/2 − 0.16238 P)², printed with 1/n for P: ASME B1.1 and Machinery's Handbook, from memory. Smaller than the basic stress area.</remarks>
-    public Area? HighStrengthStressArea => HighStrengthArea(null) is double area ? Si.Area(area) : null;
+    public Area? HighStrengthStressArea => 
+        Thread.Standard.HighStrengthStressArea(Stated<Length>.Of(ExternalPitch, "least pitch diameter").TermOf(Thread.Designation), Thread.PitchTerm) is Term area ? Si.Area(area) : null;
 
     internal double ExternalMajor { get; }
 
@@ -81,7 +82,7 @@ public sealed class ThreadLimits
     {
         RequireSixtyDegrees(thread);
         ThreadGeometry basic = thread.Geometry;
-        return new ThreadLimits(thread, "basic size", thread.Diameter, basic.PitchDiameter, basic.InternalMinorDiameter!.Value, basic.PitchDiameter);
+        return new ThreadLimits(thread, "basic size", thread.Diameter, basic.PitchDiameter.Value, basic.InternalMinorDiameter!.Value.Value, basic.PitchDiameter.Value);
     }
 
     /// <summary>Limits of any other tolerance class, or measured diameters; each within one pitch of its basic size.</summary>
@@ -103,9 +104,9 @@ public sealed class ThreadLimits
         RequireSixtyDegrees(thread);
         ThreadGeometry basic = thread.Geometry;
         double externalMajor = Around(thread.Diameter).Check(externalMajorMinimum);
-        double externalPitch = Around(basic.PitchDiameter).Check(externalPitchMinimum);
-        double internalMinor = Around(basic.InternalMinorDiameter!.Value).Check(internalMinorMaximum);
-        double internalPitch = Around(basic.PitchDiameter).Check(internalPitchMaximum);
+        double externalPitch = Around(basic.PitchDiameter.Value).Check(externalPitchMinimum);
+        double internalMinor = Around(basic.InternalMinorDiameter!.Value.Value).Check(internalMinorMaximum);
+        double internalPitch = Around(basic.PitchDiameter.Value).Check(internalPitchMaximum);
         double height = HeightPerPitch * thread.PitchSi;
         if (internalMinor >= externalMajor)
         {
@@ -130,21 +131,8 @@ public sealed class ThreadLimits
         Domain<Length> Around(double basicSize) => new(Math.Max(0, basicSize - thread.PitchSi), basicSize + thread.PitchSi);
     }
 
-    /// <summary>The work behind the stress area of a high-strength unified bolt.</summary>
-    /// <returns>The steps; the last is the area.</returns>
-    /// <exception cref="InvalidOperationException">The thread is not unified.</exception>
-    /// <example><code>Console.WriteLine(ThreadLimits.ForMediumFit(ScrewThread.Parse("1/2-13 UNC")).DeriveHighStrengthStressArea());</code></example>
-    public Derivation DeriveHighStrengthStressArea()
-    {
-        var work = new Derivation($"Stress area of {Thread} above 100 ksi");
-        if (HighStrengthArea(work) is null) throw new InvalidOperationException($"The stress area above 100 ksi is one of unified threads, not of {Thread}.");
-        return work.KeepWhatCounts();
-    }
-
     /// <inheritdoc />
     public override string ToString() => $"{Thread} {Fit}";
-
-    private double? HighStrengthArea(Derivation? work) => Thread.Standard.HighStrengthStressArea(work, ExternalPitch, Thread.PitchSi);
 
     /// <summary>A thread has metal and space on a cylinder only within H/2 of its pitch line.</summary>
     private static void RefuseTip(string name, Length value, double cylinder, double height) => Guard.RefuseAgainst(

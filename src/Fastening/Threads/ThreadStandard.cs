@@ -61,15 +61,24 @@ internal abstract class ThreadStandard
     protected virtual double? AreaUnit => null;
 
     /// <summary>The dimensions and areas, by one sequence of equations, with or without the work written down.</summary>
-    public abstract ThreadGeometry Geometry(Derivation? work, double diameter, double pitch, int starts);
+    /// <summary>The diameter as a thread keeps it.</summary>
+    protected static Stated<Length> Nominal(Length diameter) => new(diameter, Si.Of(diameter), "nominal diameter");
+
+    /// <summary>The pitch as a thread keeps it.</summary>
+    protected static Stated<Length> PitchOf(Length pitch) => new(pitch, Si.Of(pitch), "pitch");
+
+    /// <summary>The same from threads per inch.</summary>
+    protected static Stated<Length> PitchOf(double threadsPerInch) => Stated<Length>.Of(InchSize.PitchOf(threadsPerInch), "pitch");
+
+    public abstract ThreadGeometry Geometry(Term diameter, Term pitch, Term starts);
 
     /// <summary>The section at the root; a standard may tabulate it at another diameter.</summary>
-    public virtual double MinorArea(Derivation? work, double diameter, double pitch, double rootDiameter) =>
-        ThreadEquations.MinorAreaEquation.Step(work, rootDiameter);
+    public virtual Term MinorArea(Term diameter, Term pitch, Term rootDiameter) =>
+        ThreadEquations.MinorAreaEquation.Of(rootDiameter);
 
     /// <summary>Midway between major and root diameter, as the textbooks take it.</summary>
-    public virtual double TextbookMeanDiameter(Derivation? work, double diameter, double pitch, in ThreadGeometry geometry) =>
-        ThreadEquations.TextbookMeanDiameterEquation.Step(work, diameter, geometry.RootDiameter);
+    public virtual Term TextbookMeanDiameter(Term diameter, Term pitch, ThreadGeometry geometry) =>
+        ThreadEquations.TextbookMeanDiameterEquation.Of(diameter, geometry.RootDiameter);
 
     /// <summary>The stress area as the standard of its bolts prints it; null where none does.</summary>
     public virtual Area? PrintedStressArea(double stressArea) => null;
@@ -81,7 +90,7 @@ internal abstract class ThreadStandard
     public virtual double? StructuralArea(double stressArea) => TabulatedArea(stressArea);
 
     /// <summary>The stress area of a bolt of high strength at its least pitch diameter; null where the standard makes no difference.</summary>
-    public virtual double? HighStrengthStressArea(Derivation? work, double leastPitchDiameter, double pitch) => null;
+    public virtual Term? HighStrengthStressArea(Term leastPitchDiameter, Term pitch) => null;
 
     /// <summary>Reads a designation of this standard; whether there is such a thread is for <see cref="Find"/> to say.</summary>
     public virtual bool TryRead(TextCursor cursor, out ThreadDesignation designation)

@@ -43,7 +43,7 @@ internal sealed class TrapezoidalThreads : PowerScrewThreads
     }
 
     /// <summary>d − P/2, without the clearance at the root (from memory).</summary>
-    public override double TextbookMeanDiameter(Derivation? work, double diameter, double pitch, in ThreadGeometry geometry) => geometry.PitchDiameter;
+    public override Term TextbookMeanDiameter(Term diameter, Term pitch, ThreadGeometry geometry) => geometry.PitchDiameter;
 
     /// <summary>ISO 2903: Tr 40 x 7, and with several starts Tr 40 x 14 (P7), the lead before the pitch; brackets may be left out.</summary>
     public override bool TryRead(TextCursor cursor, out ThreadDesignation designation)
@@ -117,6 +117,6 @@ internal sealed class TrapezoidalThreads : PowerScrewThreads
         if (!IsListed(p) || !StartsDomain.Contains(starts)) return null;
         string d = ThreadNumber.ShowMillimeters(diameter), of = ThreadNumber.ShowMillimeters(pitch);
         string designation = starts == 1 ? $"Tr{d}x{of}" : $"Tr{d}x{ThreadNumber.ShowMillimeters(starts * pitch)} (P{of})";
-        return WithCore(designation, Si.Of(diameter), p, starts);
+        return WithCore(designation, Nominal(diameter), PitchOf(pitch), starts);
     }
 }

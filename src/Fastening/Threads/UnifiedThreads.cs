@@ -54,34 +54,34 @@ internal sealed class UnifiedThreads : CataloguedThreads
 
         string designation = Catalogue.NameOf(diameter.Inches, threadsPerInch)
             ?? $"{Print.Number(diameter.Inches)}-{Print.Number(threadsPerInch)} UNS";
-        return new ScrewThread(this, designation, d, InchSize.PitchOf(threadsPerInch));
+        return new ScrewThread(this, designation, Nominal(diameter), PitchOf(threadsPerInch));
     }
 
-    public override ThreadGeometry Geometry(Derivation? work, double diameter, double pitch, int starts)
+    public override ThreadGeometry Geometry(Term diameter, Term pitch, Term starts)
     {
-        double height = ThreadEquations.TriangleHeightEquation.Step(work, pitch);
-        double pitchDiameter = ThreadEquations.PitchDiameterEquation.Step(work, diameter, height);
-        double rootDiameter = ThreadEquations.UnifiedRootDiameterEquation.Step(work, diameter, height);
-        double stressDiameter = ThreadEquations.UnifiedStressDiameterEquation.Step(work, diameter, pitch);
-        double internalMinor = ThreadEquations.InternalMinorDiameter(diameter, height);
-        double minorArea = MinorArea(null, diameter, pitch, rootDiameter);
-        return ThreadGeometry.Complete(work, pitch, starts, pitchDiameter, rootDiameter, internalMinor, stressDiameter, minorArea);
+        Term height = ThreadEquations.TriangleHeightEquation.Of(pitch);
+        Term pitchDiameter = ThreadEquations.PitchDiameterEquation.Of(diameter, height);
+        Term rootDiameter = ThreadEquations.UnifiedRootDiameterEquation.Of(diameter, height);
+        Term stressDiameter = ThreadEquations.UnifiedStressDiameterEquation.Of(diameter, pitch);
+        Term internalMinor = ThreadEquations.InternalMinorDiameterEquation.Of(diameter, height);
+        Term minorArea = MinorArea(diameter, pitch, rootDiameter);
+        return ThreadGeometry.Complete(pitch, starts, pitchDiameter, rootDiameter, internalMinor, stressDiameter, minorArea);
     }
 
     /// <summary>Handbooks tabulate the minor area at d − 3/2 H, not at the rounded root of the profile.</summary>
-    public override double MinorArea(Derivation? work, double diameter, double pitch, double rootDiameter) =>
-        ThreadEquations.UnifiedMinorAreaEquation.Step(work, MinorAreaDiameter(work, diameter, pitch));
+    public override Term MinorArea(Term diameter, Term pitch, Term rootDiameter) =>
+        ThreadEquations.UnifiedMinorAreaEquation.Of(MinorAreaDiameter(diameter, pitch));
 
     /// <summary>The root of the textbooks is that of the minor area (Shigley 9th ed., Example 8-3).</summary>
-    public override double TextbookMeanDiameter(Derivation? work, double diameter, double pitch, in ThreadGeometry geometry) =>
-        ThreadEquations.UnifiedTextbookMeanDiameterEquation.Step(work, diameter, MinorAreaDiameter(work, diameter, pitch));
+    public override Term TextbookMeanDiameter(Term diameter, Term pitch, ThreadGeometry geometry) =>
+        ThreadEquations.UnifiedTextbookMeanDiameterEquation.Of(diameter, MinorAreaDiameter(diameter, pitch));
 
     /// <summary>AISC and RCSC print it to the thousandth of a square inch.</summary>
     public override double? StructuralArea(double stressArea) => PrintedNumber.Whole(stressArea / SquareInch * 1000) / 1000 * SquareInch;
 
     /// <summary>Above 100 ksi of tensile strength: ASME B1.1 and Machinery's Handbook, from memory.</summary>
-    public override double? HighStrengthStressArea(Derivation? work, double leastPitchDiameter, double pitch) =>
-        ThreadEquations.StressAreaEquation.Step(work, ThreadEquations.HighStrengthStressDiameterEquation.Step(work, leastPitchDiameter, pitch));
+    public override Term? HighStrengthStressArea(Term leastPitchDiameter, Term pitch) =>
+        ThreadEquations.StressAreaEquation.Of(ThreadEquations.HighStrengthStressDiameterEquation.Of(leastPitchDiameter, pitch));
 
     /// <summary>1/2-13 UNC, 1/2-13, 1/2 UNC, each with or without a class.</summary>
     public override bool TryRead(TextCursor cursor, out ThreadDesignation designation)
@@ -119,7 +119,7 @@ internal sealed class UnifiedThreads : CataloguedThreads
 
         CatalogueThread Listed(double threadsPerInch, string series) => new(
             new ScrewThread(
-                this, $"{name}-{Print.Number(threadsPerInch)} {series}", Si.Of(Length.FromInches(diameter)), InchSize.PitchOf(threadsPerInch)),
+                this, $"{name}-{Print.Number(threadsPerInch)} {series}", Nominal(Length.FromInches(diameter)), PitchOf(threadsPerInch)),
             ThreadNumber.Millionths(threadsPerInch),
             series);
     }
@@ -128,8 +128,8 @@ internal sealed class UnifiedThreads : CataloguedThreads
     private static IEnumerable<string> MetricReadings(ThreadDesignation wanted) =>
         wanted.NumberedDiameter != 0 && wanted.Pitch == 0 && wanted.Series is null && IsoMetric.Catalogue.SizeOf(wanted.Diameter) is ThreadSize size ? [size.Name] : [];
 
-    private static double MinorAreaDiameter(Derivation? work, double diameter, double pitch) =>
-        ThreadEquations.UnifiedMinorAreaDiameterEquation.Step(work, diameter, ThreadEquations.TriangleHeightEquation.Step(work, pitch));
+    private static Term MinorAreaDiameter(Term diameter, Term pitch) =>
+        ThreadEquations.UnifiedMinorAreaDiameterEquation.Of(diameter, ThreadEquations.TriangleHeightEquation.Of(pitch));
 
     /// <summary>UNC, UNF, UNEF or UN; the R of a rounded root (UNRC) states what is assumed for every thread.</summary>
     private static string? ReadSeries(ref TextCursor cursor)

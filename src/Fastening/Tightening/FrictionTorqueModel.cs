@@ -1,6 +1,8 @@
+using System.Runtime.CompilerServices;
 using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace Fastening;
 
@@ -12,16 +14,16 @@ namespace Fastening;
 /// <example><code>FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(
 ///     ScrewThread.Parse("M16"), new FrictionCoefficients(thread: 0.12, bearing: 0.10));
 /// Console.WriteLine(model.BreakdownAt(Torque.FromNewtonMeters(150)));</code></example>
-public sealed class FrictionTorqueModel : TorquePreloadModel
+public sealed class FrictionTorqueModel : TorquePreloadModel, IDerives<TorqueArms>
 {
     private readonly BearingSurface _stated;
-    private readonly TorqueArms _arms;
     private readonly double _looseningArm;
+    private TorqueArms? _arms;
 
     private FrictionTorqueModel(
         ScrewThread thread, BearingSurface stated, BearingSurface bearing, FrictionCoefficients friction, TorqueConvention convention,
-        double prevailing, in TorqueArms arms)
-        : base(arms.Total, prevailing, thread.Diameter)
+        Stated<Torque> prevailing, TorqueArms arms)
+        : base(arms.Total.Value, prevailing, thread.Diameter)
     {
         _stated = stated;
         Thread = thread;
@@ -29,9 +31,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
         Friction = friction;
         Convention = convention;
         _arms = arms;
-        ShankArm = TorqueArms.InShank(null, thread, friction, convention);
-        _looseningArm = TorqueArms.Loosening(null, thread, bearing, friction, convention);
-        HoldingFriction = InclinedPlane.Of(null, thread, convention).HoldingFriction(null);
+        _looseningArm = arms.Loosening.Value;
     }
 
     /// <summary>The thread.</summary>
@@ -50,10 +50,10 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// Efficiency of the screw: pitch torque over tightening torque, bearing friction counted, prevailing torque not
     /// (Shigley 9th ed., eq. (8-4)). With a prevailing torque see <see cref="TorqueBreakdown.PitchShare"/>.
     /// </summary>
-    public double Efficiency => PowerScrewEquations.Efficiency(_arms.Pitch, _arms.Total);
+    public double Efficiency => Si.Number(PowerScrewEquations.EfficiencyEquation.Of(Arms.Law.PitchArm, Arms.Total));
 
     /// <summary>The thread friction from which the thread is self-locking: tan φ/c (Shigley 9th ed., eq. (8-3), with flank factor).</summary>
-    public double HoldingFriction { get; }
+    public double HoldingFriction => Si.Number(Arms.Law.HoldingFriction);
 
     /// <summary>Whether friction in the thread alone keeps the preload from unscrewing it: µ_th ≥ tan φ/c. Vibration is another matter.</summary>
     public bool IsSelfLocking => Friction.Thread >= HoldingFriction;
@@ -66,12 +66,11 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
 
     private protected override IReadOnlyList<PlausibilityRemark> StatedRemarks => Friction.Remarks;
 
-    internal TorqueArms Arms => _arms;
+    internal TorqueArms Arms => Derived.Of(ref _arms, this);
 
-    /// <summary>Torque per unit preload that twists the shank.</summary>
-    internal double ShankArm { get; }
+    internal override Term ArmTerm => Arms.Total;
 
-    internal double PrevailingSi => Prevailing;
+    private protected override Term DiameterTerm => Thread.DiameterTerm;
 
     /// <summary>The same model with other coefficients of friction.</summary>
     /// <param name="friction">Both coefficients.</param>
@@ -80,7 +79,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <exception cref="ArgumentException">With this friction no torque turns the thread (exact form).</exception>
     /// <example><code>model.WithFriction(new FrictionCoefficients(thread: 0.16, bearing: 0.14))</code></example>
     public FrictionTorqueModel WithFriction(FrictionCoefficients friction) =>
-        Create(Thread, _stated, Guard.NotNull(friction), Convention, Prevailing);
+        Create(Thread, _stated, Guard.NotNull(friction), Convention, StatedPrevailing, Arms.Law);
 
     /// <summary>The same model with a prevailing torque.</summary>
     /// <param name="prevailingTorque">Prevailing torque, measured in the tightening sense.</param>
@@ -88,7 +87,9 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="prevailingTorque"/> is negative or beyond its domain.</exception>
     /// <example><code>model.WithPrevailing(Torque.FromNewtonMeters(9))     // a locking nut</code></example>
     public FrictionTorqueModel WithPrevailing(Torque prevailingTorque) =>
-        Create(Thread, _stated, Friction, Convention, Domains.Torque.Check(prevailingTorque));
+        WithPrevailing(Domains.Torque.Stated(prevailingTorque));
+
+    internal FrictionTorqueModel WithPrevailing(Stated<Torque> prevailing) => new(Thread, _stated, Bearing, Friction, Convention, prevailing, Arms);
 
     /// <summary>The same model under another convention, which brings its bearing diameter with it where the surface left it open.</summary>
     /// <param name="convention">The convention.</param>
@@ -97,7 +98,7 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <exception cref="ArgumentException">The convention does not hold for the thread, or no torque turns it (exact form).</exception>
     /// <example><code>model.WithConvention(TorqueConvention.Vdi2230)</code></example>
     public FrictionTorqueModel WithConvention(TorqueConvention convention) =>
-        Create(Thread, _stated, Friction, Guard.NotNull(convention), Prevailing);
+        Create(Thread, _stated, Friction, Guard.NotNull(convention), StatedPrevailing);
 
     /// <summary>The preloads that one torque gives over a range of friction; the model's own friction is not used.</summary>
     /// <remarks>The prevailing torque is the model's, at both ends; where it has a range too, see <see cref="TorquePreloadRange"/>.</remarks>
@@ -124,24 +125,41 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     public PreloadRange PreloadRangeAt(ToleranceWindow<Torque> torque, FrictionRange friction) =>
         TorquePreloadRange.OfFriction(this, friction).PreloadRangeAt(torque);
 
+    /// <summary>The preload at which the equivalent stress while tightening reaches a share of the yield strength: F_Mzul of VDI 2230 where there is no prevailing torque.</summary>
+    /// <remarks>
+    /// It is the preload of one corner: the torque for it is <see cref="TorquePreloadRange.PermittedTorque"/>, which looks at the others. A preload that
+    /// is reached by rotation is limited at the highest thread friction and prevailing torque. Where a torque is chosen, the model is that of the lowest
+    /// friction and prevailing torque. VDI 2230-1:2015 §5.5.1 (R7, from memory). Not covered: bending, fatigue, relaxation, preload beyond yield.
+    /// </remarks>
+    /// <param name="strength">Strength of the bolt.</param>
+    /// <param name="utilisation">Share ν of the yield strength, 5 to 100 %; 90 % is usual and never assumed.</param>
+    /// <param name="torsion">Distribution of the torsion; plastic (VDI 2230 since 2001) by default.</param>
+    /// <param name="waistDiameter">Least shank diameter, when it may be below the stress diameter.</param>
+    /// <returns>The permitted preload.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="strength"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
+    /// <exception cref="ArgumentException">The prevailing torque alone uses up the permitted stress, or the strength was looked up for another size.</exception>
+    /// <example><code>model.PermittedPreload(strength, utilisation: Ratio.FromPercent(90))</code></example>
+    public Force PermittedPreload(
+        BoltStrength strength, Ratio utilisation, TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null) =>
+        Si.Force(StressedSection.Of(Thread, torsion, waistDiameter).PermittedPreload(this, strength, utilisation));
+
     /// <summary>Where a tightening torque goes: pitch, thread friction, bearing friction, prevailing torque.</summary>
     /// <param name="torque">Torque at the fastener; below the prevailing torque all of it is prevailing.</param>
     /// <returns>The parts; their sum is the torque to rounding.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
     /// <example><code>Ratio stretching = model.BreakdownAt(Torque.FromNewtonMeters(150)).PitchShare;</code></example>
-    public TorqueBreakdown BreakdownAt(Torque torque) => Breakdown(null, _arms, Domains.Torque.Check(torque));
-
-    /// <summary>The work behind <see cref="BreakdownAt"/>; its last step is the total, bit for bit.</summary>
-    /// <param name="torque">Torque at the fastener.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(model.DeriveBreakdownAt(Torque.FromNewtonMeters(150)));</code></example>
-    public Derivation DeriveBreakdownAt(Torque torque)
+    public TorqueBreakdown BreakdownAt(Torque torque)
     {
-        double moment = Domains.Torque.Check(torque);
-        var work = new Derivation("Where the tightening torque goes");
-        Breakdown(work, TorqueArms.Tightening(work, Thread, Bearing, Friction, Convention), moment);
-        return work.KeepWhatCounts();
+        Term moment = Domains.Torque.Argument(torque);
+        TorqueArms arms = Arms;
+        Term pitchArm = arms.Law.PitchArm, prevailing = PrevailingTerm;
+        Term preload = TorqueEquations.PreloadEquation.Of(moment, prevailing, arms.Total);
+        return new TorqueBreakdown(
+            TorqueEquations.PitchTorqueEquation.Of(pitchArm, preload),
+            TorqueEquations.ThreadFrictionTorqueEquation.Of(Term.Max(arms.Thread, pitchArm), pitchArm, preload),
+            TorqueEquations.BearingFrictionTorqueEquation.Of(arms.Bearing, preload),
+            Term.Min(moment, prevailing));
     }
 
     /// <summary>
@@ -152,78 +170,44 @@ public sealed class FrictionTorqueModel : TorquePreloadModel
     /// <returns>Signed torque.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
     /// <example><code>model.LooseningTorqueAt(Force.FromKilonewtons(70))</code></example>
-    public Torque LooseningTorqueAt(Force preload) =>
-        Si.Torque(TorqueEquations.LooseningTorque(_looseningArm, Domains.Force.Check(preload), Prevailing));
-
-    /// <summary>The work behind <see cref="LooseningTorqueAt"/>; its last step is that torque, bit for bit.</summary>
-    /// <param name="preload">The preload in the bolt.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(model.DeriveLooseningTorqueAt(Force.FromKilonewtons(70)));</code></example>
-    public Derivation DeriveLooseningTorqueAt(Force preload)
+    public Torque LooseningTorqueAt(Force preload)
     {
-        double force = Domains.Force.Check(preload);
-        var work = new Derivation("Loosening torque");
-        TorqueEquations.LooseningTorqueEquation.Step(
-            work, TorqueArms.Loosening(work, Thread, Bearing, Friction, Convention), force, Prevailing);
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="Efficiency"/>; its last step is that ratio, bit for bit.</summary>
-    /// <returns>The steps.</returns>
-    /// <example><code>Console.WriteLine(model.DeriveEfficiency());</code></example>
-    public Derivation DeriveEfficiency()
-    {
-        var work = new Derivation("Efficiency of the screw");
-        TorqueArms arms = TorqueArms.Tightening(work, Thread, Bearing, Friction, Convention);
-        PowerScrewEquations.EfficiencyEquation.Step(work, arms.Pitch, arms.Total);
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="HoldingFriction"/>; its last step is that coefficient, bit for bit.</summary>
-    /// <returns>The steps.</returns>
-    /// <example><code>Console.WriteLine(model.DeriveHoldingFriction());</code></example>
-    public Derivation DeriveHoldingFriction()
-    {
-        var work = new Derivation("Thread friction that just holds");
-        InclinedPlane.Of(work, Thread, Convention).HoldingFriction(work);
-        return work.KeepWhatCounts();
+        double torque = TorqueEquations.LooseningTorque(_looseningArm, Domains.Force.Check(preload), Prevailing);
+        if (Recording.IsAnywhere) WriteLooseningTorque(torque, preload.Value, preload.Unit);
+        return Si.Torque(torque);
     }
 
     /// <inheritdoc />
     public override string ToString() =>
         $"{Thread}, {Bearing}, {Friction}, {Convention.Name}{(Prevailing > 0 ? Print.Text($", prevailing {Prevailing:0.###} N·m") : "")}";
 
+    TorqueArms IDerives<TorqueArms>.Derive() => new(ThreadLaw.Of(Thread, Convention), Thread, Bearing, Friction, Convention);
+
+    /// <summary>A model; the law is that of the thread and the convention, where it is known already.</summary>
     internal static FrictionTorqueModel Create(
-        ScrewThread thread, BearingSurface stated, FrictionCoefficients friction, TorqueConvention convention, double prevailing)
+        ScrewThread thread, BearingSurface stated, FrictionCoefficients friction, TorqueConvention convention, Stated<Torque> prevailing, ThreadLaw? law = null)
     {
         TorqueConvention.RefuseUnlessItHolds(convention, thread);
-        RefuseUnlessItTurns(thread, friction, convention);
+        law ??= ThreadLaw.Of(thread, convention);
+        RefuseUnlessItTurns(law, thread, friction);
         BearingSurface bearing = stated.By(convention.Bearing, thread);
         return new FrictionTorqueModel(
-            thread, stated, bearing, friction, convention, prevailing, TorqueArms.Tightening(null, thread, bearing, friction, convention));
+            thread, stated, bearing, friction, convention, prevailing, new TorqueArms(law, thread, bearing, friction, convention));
     }
 
-    internal override double DeriveArm(Derivation work) => TorqueArms.Tightening(work, Thread, Bearing, Friction, Convention).Total;
-
-    internal static void RefuseUnlessItTurns(ScrewThread thread, FrictionCoefficients friction, TorqueConvention convention)
+    internal static void RefuseUnlessItTurns(ThreadLaw law, ScrewThread thread, FrictionCoefficients friction)
     {
-        if (convention.Form == TorqueForm.Exact && InclinedPlane.Of(null, thread, convention).Jams(friction.Thread))
-        {
-            throw new ArgumentException(
-                Print.Text($"thread friction is {friction.Thread:G6}; on {thread} no torque turns the thread at c·µ·tan φ = 1 and above, and from 0.99 on it is as good as jammed."),
-                nameof(friction));
-        }
+        if (!law.Jams(friction.Thread)) return;
+        throw new ArgumentException(
+            Print.Text($"thread friction is {friction.Thread:G6}; on {thread} no torque turns the thread at c·µ·tan φ = 1 and above, and from 0.99 on it is as good as jammed."),
+            nameof(friction));
     }
 
-    private TorqueBreakdown Breakdown(Derivation? work, in TorqueArms arms, double moment)
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void WriteLooseningTorque(double torque, double preload, ForceUnit unit)
     {
-        double preload = TorqueEquations.PreloadEquation.Step(work, moment, Prevailing, arms.Total);
-        double pitch = TorqueEquations.PitchTorqueEquation.Step(work, arms.Pitch, preload);
-        double threadFriction = TorqueEquations.ThreadFrictionTorqueEquation.Step(work, Math.Max(arms.Thread, arms.Pitch), arms.Pitch, preload);
-        double bearingFriction = TorqueEquations.BearingFrictionTorqueEquation.Step(work, arms.Bearing, preload);
-        double prevailing = Math.Min(moment, Prevailing);
-        double total = TorqueEquations.TotalTorqueEquation.Step(work, pitch, threadFriction, bearingFriction, prevailing);
-        return new TorqueBreakdown(pitch, threadFriction, bearingFriction, prevailing, total);
+        if (!Recording.IsOn) return;
+        Term force = Domains.Force.Argument(new Force(preload, unit), nameof(preload));
+        Si.Torque(Recording.Agree(torque, TorqueEquations.LooseningTorqueEquation.Of(Arms.Loosening, force, PrevailingTerm)));
     }
 }

@@ -12,21 +12,30 @@ namespace Fastening;
 /// <example><code>NutFactorModel model = TorquePreloadModel.FromNutFactor(0.18, Length.FromMillimeters(16));</code></example>
 public sealed class NutFactorModel : TorquePreloadModel
 {
-    private readonly double _nutFactor;
+    private readonly StatedNumber _nutFactor;
+    private readonly Stated<Length> _diameter;
 
-    internal NutFactorModel(double nutFactor, double diameter, double prevailing)
-        : base(TorqueEquations.NutFactorArm(nutFactor, diameter), prevailing, diameter) => _nutFactor = nutFactor;
+    internal NutFactorModel(StatedNumber nutFactor, Stated<Length> diameter, Stated<Torque> prevailing)
+        : base(TorqueEquations.NutFactorArm(nutFactor.Value, diameter.Value), prevailing, diameter.Value)
+    {
+        _nutFactor = nutFactor;
+        _diameter = diameter;
+    }
+
+    internal override Term ArmTerm => TorqueEquations.NutFactorArmEquation.Of(_nutFactor.Term, _diameter.Term);
+
+    private protected override Term DiameterTerm => _diameter.Term;
 
     internal double DiameterSi => Diameter;
 
-    private protected override IReadOnlyList<PlausibilityRemark> StatedRemarks => PlausibilityRemark.Of(PlausibleRange.NutFactor, _nutFactor);
+    private protected override IReadOnlyList<PlausibilityRemark> StatedRemarks => PlausibilityRemark.Of(PlausibleRange.NutFactor, _nutFactor.Value);
 
     /// <summary>The same model with a prevailing torque.</summary>
     /// <param name="prevailingTorque">Prevailing torque, measured in the tightening sense.</param>
     /// <returns>A new model.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="prevailingTorque"/> is negative or beyond its domain.</exception>
     /// <example><code>model.WithPrevailing(Torque.FromNewtonMeters(9))</code></example>
-    public NutFactorModel WithPrevailing(Torque prevailingTorque) => new(_nutFactor, Diameter, Domains.Torque.Check(prevailingTorque));
+    public NutFactorModel WithPrevailing(Torque prevailingTorque) => new(_nutFactor, _diameter, Domains.Torque.Stated(prevailingTorque));
 
     /// <summary>The preloads that one torque gives over a range of nut factors; the model's own K is not used.</summary>
     /// <param name="torque">Torque at the fastener.</param>
@@ -49,10 +58,8 @@ public sealed class NutFactorModel : TorquePreloadModel
         Range(lowNutFactor, highNutFactor).PreloadRangeAt(torque);
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"K {_nutFactor:0.####}, d {Si.Length(Diameter):0.###}{PlausibilityRemark.Mention(Remarks)}");
-
-    internal override double DeriveArm(Derivation work) => TorqueEquations.NutFactorArmEquation.Step(work, _nutFactor, Diameter);
+    public override string ToString() => Print.Text($"K {_nutFactor.Value:0.####}, d {Si.Length(Diameter):0.###}{PlausibilityRemark.Mention(Remarks)}");
 
     private TorquePreloadRange Range(double lowNutFactor, double highNutFactor) => TorquePreloadRange
-        .OfNutFactor(lowNutFactor, highNutFactor, Si.Length(Diameter)).WithPrevailing(PrevailingTorque, PrevailingTorque);
+        .OfNutFactor(lowNutFactor, highNutFactor, _diameter.AsStated).WithPrevailing(PrevailingTorque, PrevailingTorque);
 }

@@ -19,6 +19,11 @@ public sealed class PreloadRange
         Maximum = Si.Force(maximum);
     }
 
+    internal PreloadRange(Force minimum, Force maximum)
+        : this(Si.Of(minimum), Si.Of(maximum))
+    {
+    }
+
     /// <summary>A range of your own: measured, or from another method.</summary>
     /// <param name="minimum">Lowest preload.</param>
     /// <param name="maximum">Highest preload, at least the lowest.</param>

@@ -14,20 +14,25 @@ public sealed class PreloadScatter
     private static readonly Interval FactorDomain = new(1, 1999);
 
     private readonly double _percent;
-    private readonly double _share;
+    private readonly Stated<Ratio>? _share;
+    private readonly StatedNumber? _factor;
 
-    private PreloadScatter(double percent, double share, double factor)
+    private PreloadScatter(double percent, Stated<Ratio>? share, StatedNumber? factor)
     {
         _percent = percent;
         _share = share;
-        TighteningFactor = factor;
+        _factor = factor;
     }
 
     /// <summary>Scatter s about the mean.</summary>
-    public Ratio PlusMinus => Ratio.FromPercent(_percent);
+    public Ratio PlusMinus => Si.Heard(Ratio.FromPercent(_percent), ShareTerm);
 
     /// <summary>Tightening factor α_A = F_max/F_min.</summary>
-    public double TighteningFactor { get; }
+    public double TighteningFactor => Si.Number(FactorTerm);
+
+    private Term ShareTerm => _share is Stated<Ratio> share ? share.Term : ScatterEquations.ScatterEquation.Of(_factor!.Value.Term);
+
+    private Term FactorTerm => _factor is StatedNumber factor ? factor.Term : ScatterEquations.TighteningFactorEquation.Of(_share!.Value.Term);
 
     /// <summary>A scatter of plus and minus a share of the mean preload.</summary>
     /// <param name="plusMinus">0 to 99.9 %.</param>
@@ -36,8 +41,8 @@ public sealed class PreloadScatter
     /// <example><code>PreloadScatter.FromPlusMinus(Ratio.FromPercent(17)).TighteningFactor   // 1.41</code></example>
     public static PreloadScatter FromPlusMinus(Ratio plusMinus)
     {
-        double share = ShareDomain.Check(plusMinus);
-        return new PreloadScatter(plusMinus.Percent, share, ScatterEquations.TighteningFactor(share));
+        Stated<Ratio> share = ShareDomain.Stated(plusMinus);
+        return new PreloadScatter(plusMinus.Percent, share, null);
     }
 
     /// <summary>A scatter from the tightening factor α_A.</summary>
@@ -47,8 +52,8 @@ public sealed class PreloadScatter
     /// <example><code>PreloadScatter.FromTighteningFactor(1.6).PlusMinus.Percent   // 23.1</code></example>
     public static PreloadScatter FromTighteningFactor(double tighteningFactor)
     {
-        double share = ScatterEquations.Scatter(FactorDomain.Check(tighteningFactor));
-        return new PreloadScatter(share * 100, share, tighteningFactor);
+        StatedNumber factor = FactorDomain.Stated(tighteningFactor);
+        return new PreloadScatter(ScatterEquations.Scatter(tighteningFactor) * 100, null, factor);
     }
 
     /// <summary>Lowest and highest preload about a mean one.</summary>
@@ -58,8 +63,9 @@ public sealed class PreloadScatter
     /// <example><code>PreloadScatter.FromPlusMinus(Ratio.FromPercent(17)).RangeAround(Force.FromKilonewtons(60))   // 49.8 … 70.2 kN</code></example>
     public PreloadRange RangeAround(Force mean)
     {
-        double force = Domains.Force.Check(mean);
-        return new PreloadRange(ScatterEquations.LowestPreload(_share, force), ScatterEquations.HighestPreload(_share, force));
+        Term force = Domains.Force.Argument(mean), share = ShareTerm;
+        return new PreloadRange(
+            Si.Force(ScatterEquations.LowestPreloadEquation.Of(share, force)), Si.Force(ScatterEquations.HighestPreloadEquation.Of(share, force)));
     }
 
     /// <summary>Lowest and highest preload when the highest is known: the permitted preload, which no bolt may pass.</summary>
@@ -69,8 +75,8 @@ public sealed class PreloadScatter
     /// <example><code>PreloadScatter.FromTighteningFactor(1.6).RangeBelow(Force.FromKilonewtons(80))   // 50 … 80 kN</code></example>
     public PreloadRange RangeBelow(Force highest)
     {
-        double force = Domains.Force.Check(highest);
-        return new PreloadRange(ScatterEquations.LowestFromHighest(force, TighteningFactor), force);
+        Term force = Domains.Force.Argument(highest);
+        return new PreloadRange(Si.Force(ScatterEquations.LowestFromHighestEquation.Of(force, FactorTerm)), Si.Force(force));
     }
 
     /// <inheritdoc />

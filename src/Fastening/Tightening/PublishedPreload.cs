@@ -7,22 +7,22 @@ namespace Fastening;
 /// <summary>A preload that a published rule calls for, from the strength of the bolt alone: each rule by its name, none a default.</summary>
 /// <remarks>
 /// The rules differ in what they mean. Shigley's are recommended preloads; those of structural bolts are minima that the tightening must
-/// reach. None looks at torsion while tightening: see <see cref="AssemblyStress.PermittedPreload"/> for the limit that does.
+/// reach. None looks at torsion while tightening: see <see cref="FrictionTorqueModel.PermittedPreload"/> for the limit that does.
 /// </remarks>
 /// <example><code>ScrewThread thread = ScrewThread.Parse("M16");
 /// BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(thread);
 /// Force preload = PublishedPreload.ReusableJoint(strength, thread).Preload;      // 68.2 kN, 75 % of the proof load</code></example>
 public sealed class PublishedPreload
 {
-    private readonly Func<Derivation?, double> _compute;
+    private readonly Func<Term> _compute;
 
-    private PublishedPreload(string name, string source, Func<Derivation?, double> compute, double? tabulated, bool isMinimum)
+    private PublishedPreload(string name, string source, Func<Term> compute, double? tabulated, bool isMinimum)
     {
         IsMinimum = isMinimum;
         Name = name;
         Source = source;
         _compute = compute;
-        Preload = Si.Force(Compute(null));
+        compute();
         Tabulated = tabulated is double printed ? Si.Force(printed) : null;
     }
 
@@ -39,7 +39,7 @@ public sealed class PublishedPreload
     /// The preload by the formula of the rule, not rounded. The structural rules name a minimum; where the standard prints it rounded, the
     /// printed value (<see cref="Tabulated"/>) is what must be reached.
     /// </summary>
-    public Force Preload { get; }
+    public Force Preload => Si.Force(_compute());
 
     /// <summary>
     /// The preload as the source's own table prints it; null where it prints none.
@@ -91,11 +91,12 @@ public sealed class PublishedPreload
     {
         RequireStructural(propertyClass, thread);
         var row = StructuralPreloadTable.Of(StructuralPreloadTable.Europe, thread);
+        Term Nominal() => Stated<Pressure>.Of(Si.Of(propertyClass.NominalTensileStrength), "nominal tensile strength").TermOf(propertyClass.Designation);
         double nominal = Si.Of(propertyClass.NominalTensileStrength);
         return new PublishedPreload(
             "F_p,C, 70 % of the nominal tensile strength",
             Marked("EN 1090-2:2008+A1:2011 §8.5.1", row, columnFromMemory: propertyClass.Designation == "8.8"),
-            work => PublishedPreloadEquations.StructuralEuropeEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
+            () => PublishedPreloadEquations.StructuralEuropeEquation.Of(Nominal(), StressAreas.Of(thread, basis)),
             Rounded(thread, area => PublishedPreloadEquations.StructuralEurope(nominal, area)), isMinimum: true);
     }
 
@@ -112,12 +113,12 @@ public sealed class PublishedPreload
     public static PublishedPreload StructuralGermany(PropertyClass propertyClass, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         RequireStructural(propertyClass, thread);
-        double nominal = Si.Of(propertyClass.NominalYieldStrength!.Value);
+        Term Nominal() => Stated<Pressure>.Of(Si.Of(propertyClass.NominalYieldStrength!.Value), "nominal yield strength").TermOf(propertyClass.Designation);
         var row = StructuralPreloadTable.Of(StructuralPreloadTable.Germany, thread);
         return new PublishedPreload(
             "F_p,C*, 70 % of the nominal yield strength",
             Marked("DIN EN 1993-1-8/NA:2010", row),
-            work => PublishedPreloadEquations.StructuralGermanyEquation.Step(work, nominal, StressAreas.Of(work, thread, basis)),
+            () => PublishedPreloadEquations.StructuralGermanyEquation.Of(Nominal(), StressAreas.Of(thread, basis)),
             propertyClass.Designation == "10.9" ? row.Printed : null, isMinimum: true);
     }
 
@@ -133,14 +134,14 @@ public sealed class PublishedPreload
     /// <example><code>PublishedPreload.StructuralAmerica(BoltGrade.Parse("ASTM F3125 A325"), ScrewThread.Parse("3/4-10 UNC")).Tabulated   // 28 kip</code></example>
     public static PublishedPreload StructuralAmerica(BoltGrade grade, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
-        double tensile = TensileOf(grade, thread);
+        BoltStrength strength = StrengthOf(grade, thread);
         return new PublishedPreload(
             "minimum pretension, 70 % of the minimum tensile strength",
             Marked(
                 grade.Designation.Contains("F3125") ? "AISC 360-16 Table J3.1" : "AISC 360-05 Table J3.1",
                 StructuralPreloadTable.Of(StructuralPreloadTable.America, thread, grade.Designation)),
-            work => Pretension(work, tensile, StressAreas.Of(work, thread, basis)),
-            TabulatedPretension(grade, tensile, thread), isMinimum: true);
+            () => Pretension(strength, StressAreas.Of(thread, basis)),
+            TabulatedPretension(grade, strength.Tensile, thread), isMinimum: true);
     }
 
     /// <summary>1.05 times the minimum pretension: what a sample of bolts must reach in the pre-installation verification test.</summary>
@@ -155,37 +156,28 @@ public sealed class PublishedPreload
     /// <example><code>PublishedPreload.PreInstallationVerification(BoltGrade.Parse("ASTM F3125 A325"), ScrewThread.Parse("3/4-10 UNC")).Tabulated   // 29 kip</code></example>
     public static PublishedPreload PreInstallationVerification(BoltGrade grade, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
-        double tensile = TensileOf(grade, thread);
+        BoltStrength strength = StrengthOf(grade, thread);
         return new PublishedPreload(
             "pre-installation verification, 1.05 times the minimum pretension", "RCSC 2014 §7 (from memory)",
-            work => PublishedPreloadEquations.PreInstallationVerificationEquation.Step(
-                work, Pretension(work, tensile, StressAreas.Of(work, thread, basis))),
-            PrintedLoad.ToThousand(thread, PublishedPreloadEquations.PreInstallationVerification(TabulatedPretension(grade, tensile, thread))), isMinimum: true);
-    }
-
-    /// <summary>The work behind <see cref="Preload"/>; its last step is that preload, bit for bit.</summary>
-    /// <returns>The steps.</returns>
-    /// <example><code>Console.WriteLine(PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20")).Derive());</code></example>
-    public Derivation Derive()
-    {
-        var work = new Derivation(Name);
-        Compute(work);
-        return work.KeepWhatCounts();
+            () => PublishedPreloadEquations.PreInstallationVerificationEquation.Of(Pretension(strength, StressAreas.Of(thread, basis))),
+            PrintedLoad.ToThousand(thread, PublishedPreloadEquations.PreInstallationVerification(TabulatedPretension(grade, strength.Tensile, thread))), isMinimum: true);
     }
 
     /// <inheritdoc />
     public override string ToString() => Print.Text($"{Name}: {Preload:0.###}");
 
-    internal double Compute(Derivation? work) => _compute(work);
-
     private static PublishedPreload OfProofLoad(
         string name, Equation<Func<double, double>> rule, BoltStrength strength, ScrewThread thread, StressAreaBasis basis)
     {
-        double proof = Guard.NotNull(strength).RequireFor(Guard.NotNull(thread), nameof(strength)).Proof ?? throw new ArgumentException(
-            $"the strength ({strength}) has no stress under proof load, so no share of a proof load can be taken.", nameof(strength));
+        if (Guard.NotNull(strength).RequireFor(Guard.NotNull(thread), nameof(strength)).Proof is null)
+        {
+            throw new ArgumentException(
+                $"the strength ({strength}) has no stress under proof load, so no share of a proof load can be taken.", nameof(strength));
+        }
+
         return new PublishedPreload(
             name, rule.Source,
-            work => rule.Step(work, MaterialEquations.ProofLoadEquation.Step(work, proof, StressAreas.Of(work, thread, basis))), tabulated: null, isMinimum: false);
+            () => rule.Of(MaterialEquations.ProofLoadEquation.Of(strength.ProofTerm!.Value, StressAreas.Of(thread, basis))), tabulated: null, isMinimum: false);
     }
 
     private static void RequireStructural(PropertyClass propertyClass, ScrewThread thread)
@@ -198,15 +190,14 @@ public sealed class PublishedPreload
         propertyClass.StrengthFor(thread);
     }
 
-    private static double TensileOf(BoltGrade grade, ScrewThread thread) => Guard.NotNull(grade).IsStructural
-        ? grade.StrengthFor(thread).Tensile
+    private static BoltStrength StrengthOf(BoltGrade grade, ScrewThread thread) => Guard.NotNull(grade).IsStructural
+        ? grade.StrengthFor(thread)
         : throw new ArgumentException($"AISC and RCSC give a minimum pretension for A325 and A490 bolts, not for {grade}.", nameof(grade));
 
-    private static double Pretension(Derivation? work, double tensile, double area) =>
-        PublishedPreloadEquations.StructuralAmericaEquation.Step(work, tensile, area);
+    private static Term Pretension(BoltStrength strength, Term area) => PublishedPreloadEquations.StructuralAmericaEquation.Of(strength.TensileTerm, area);
 
     private static double TabulatedPretension(BoltGrade grade, double tensile, ScrewThread thread) =>
-        StructuralPreloadTable.Of(StructuralPreloadTable.America, thread, grade.Designation).Printed ?? Rounded(thread, area => Pretension(null, tensile, area));
+        StructuralPreloadTable.Of(StructuralPreloadTable.America, thread, grade.Designation).Printed ?? Rounded(thread, area => PublishedPreloadEquations.StructuralAmerica(tensile, area));
 
     /// <summary>A tabulated value that was recalled and not read says so.</summary>
     private static string Marked(string source, StructuralPreloadTable row, bool columnFromMemory = false) =>

@@ -28,25 +28,8 @@ public static class SpaceflightPreload
     /// <example><code>SpaceflightPreload.ByTm106943(model, Torque.FromNewtonMeters(150), preloadVariation: Ratio.FromPercent(25)).Minimum</code></example>
     public static PreloadRange ByTm106943(TorquePreloadModel model, Torque torque, Ratio preloadVariation)
     {
-        double nominal = Si.Of(Guard.NotNull(model).PreloadAt(torque));
-        double share = ShareDomain.Check(preloadVariation);
-        return new PreloadRange(
-            ScatterEquations.RelaxedPreloadOfTm106943(share, nominal, RelaxationOfTm106943), ScatterEquations.HighestPreload(share, nominal));
-    }
-
-    /// <summary>The work behind the lowest preload of <see cref="ByTm106943"/>; its last step is that preload, bit for bit.</summary>
-    /// <param name="model">Torque and nominal preload.</param>
-    /// <param name="torque">Torque at the fastener.</param>
-    /// <param name="preloadVariation">Γ: all preloads at a torque are taken to lie within ± Γ of the nominal one; a limit, no standard uncertainty; 0 to below 100 %.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>Console.WriteLine(SpaceflightPreload.DeriveMinimumByTm106943(model, Torque.FromNewtonMeters(150), Ratio.FromPercent(25)));</code></example>
-    public static Derivation DeriveMinimumByTm106943(TorquePreloadModel model, Torque torque, Ratio preloadVariation)
-    {
-        Derivation work = DeriveNominal("Lowest preload by NASA TM-106943", Guard.NotNull(model), torque);
-        ScatterEquations.RelaxedPreloadOfTm106943Equation.Step(work, ShareDomain.Check(preloadVariation), work.Result, RelaxationOfTm106943);
-        return work.KeepWhatCounts();
+        Term nominal = Nominal(model, torque), share = ShareDomain.Argument(preloadVariation);
+        return Range(ScatterEquations.RelaxedPreloadOfTm106943Equation.Of(share, nominal, Term.Given(RelaxationOfTm106943, "relaxation of NASA TM-106943")), share, nominal);
     }
 
     /// <summary>Lowest and highest preload by NASA-STD-5020 (as stated in J. Failure Analysis and Prevention 19, 2019): (1 − Γ)F less relaxation, and (1 + Γ)F.</summary>
@@ -60,34 +43,13 @@ public static class SpaceflightPreload
     /// <example><code>SpaceflightPreload.ByNasaStd5020(model, Torque.FromNewtonMeters(150), preloadVariation: Ratio.FromPercent(25), relaxation: Ratio.FromPercent(5))</code></example>
     public static PreloadRange ByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio preloadVariation, Ratio relaxation)
     {
-        double nominal = Si.Of(Guard.NotNull(model).PreloadAt(torque));
-        double share = ShareDomain.Check(preloadVariation);
-        return new PreloadRange(
-            ScatterEquations.RelaxedPreload(share, nominal, ShareDomain.Check(relaxation)), ScatterEquations.HighestPreload(share, nominal));
+        Term nominal = Nominal(model, torque), share = ShareDomain.Argument(preloadVariation);
+        return Range(ScatterEquations.RelaxedPreloadEquation.Of(share, nominal, ShareDomain.Argument(relaxation)), share, nominal);
     }
 
-    /// <summary>The work behind the lowest preload of <see cref="ByNasaStd5020"/>; its last step is that preload, bit for bit.</summary>
-    /// <param name="model">Torque and nominal preload.</param>
-    /// <param name="torque">Torque at the fastener.</param>
-    /// <param name="preloadVariation">Γ: all preloads at a torque are taken to lie within ± Γ of the nominal one; a limit, no standard uncertainty; 0 to below 100 %.</param>
-    /// <param name="relaxation">Relaxation as a share of the lowest preload, 0 to below 100 %.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>Console.WriteLine(SpaceflightPreload.DeriveMinimumByNasaStd5020(model, Torque.FromNewtonMeters(150), Ratio.FromPercent(25),
-    ///     Ratio.FromPercent(5)));</code></example>
-    public static Derivation DeriveMinimumByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio preloadVariation, Ratio relaxation)
-    {
-        Derivation work = DeriveNominal("Lowest preload by NASA-STD-5020", Guard.NotNull(model), torque);
-        ScatterEquations.RelaxedPreloadEquation.Step(
-            work, ShareDomain.Check(preloadVariation), work.Result, ShareDomain.Check(relaxation));
-        return work.KeepWhatCounts();
-    }
+    private static Term Nominal(TorquePreloadModel model, Torque torque) =>
+        TorqueEquations.PreloadEquation.Of(Domains.Torque.Argument(torque), Guard.NotNull(model).PrevailingTerm, model.ArmTerm);
 
-    private static Derivation DeriveNominal(string title, TorquePreloadModel model, Torque torque)
-    {
-        var work = new Derivation(title);
-        foreach (DerivationStep step in model.DerivePreloadAt(torque).Steps) work.Add(step.Equation, step.Result, [.. step.Inputs]);
-        return work;
-    }
+    private static PreloadRange Range(Term lowest, Term share, Term nominal) =>
+        new(Si.Force(lowest), Si.Force(ScatterEquations.HighestPreloadEquation.Of(share, nominal)));
 }

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace Fastening;
 
@@ -17,10 +18,10 @@ namespace Fastening;
 public abstract class TorquePreloadModel
 {
     private readonly double _arm;
-    private readonly double _prevailing;
+    private readonly Stated<Torque> _prevailing;
     private readonly double _diameter;
 
-    private protected TorquePreloadModel(double arm, double prevailing, double diameter)
+    private protected TorquePreloadModel(double arm, Stated<Torque> prevailing, double diameter)
     {
         _arm = arm;
         _prevailing = prevailing;
@@ -28,17 +29,37 @@ public abstract class TorquePreloadModel
     }
 
     /// <summary>Nut factor K = κ/d: torque over preload times nominal diameter, without the prevailing torque.</summary>
-    public double NutFactor => TorqueEquations.NutFactor(_arm, _diameter);
+    public double NutFactor
+    {
+        get
+        {
+            double nutFactor = TorqueEquations.NutFactor(_arm, _diameter);
+            if (Recording.IsAnywhere) WriteNutFactor(nutFactor);
+            return nutFactor;
+        }
+    }
 
     /// <summary>Prevailing torque M_p: turns the nut before there is any preload, and carries none. Zero unless stated.</summary>
-    public Torque PrevailingTorque => Si.Torque(_prevailing);
+    public Torque PrevailingTorque => Si.Torque(PrevailingTerm);
 
     /// <summary>What was stated outside the ranges in which such values are published; empty when nothing was.</summary>
     public IReadOnlyList<PlausibilityRemark> Remarks => StatedRemarks;
 
     internal double Arm => _arm;
 
-    internal double Prevailing => _prevailing;
+    /// <summary>None, until one is stated.</summary>
+    internal static Stated<Torque> NoPrevailing { get; } = Stated<Torque>.Of(0, "prevailing torque");
+
+    internal double Prevailing => _prevailing.Value;
+
+    internal Term PrevailingTerm => _prevailing.Term;
+
+    /// <summary>The arm with its origin.</summary>
+    internal abstract Term ArmTerm { get; }
+
+    private protected abstract Term DiameterTerm { get; }
+
+    internal Stated<Torque> StatedPrevailing => _prevailing;
 
     private protected abstract IReadOnlyList<PlausibilityRemark> StatedRemarks { get; }
 
@@ -53,7 +74,7 @@ public abstract class TorquePreloadModel
     /// <example><code>TorquePreloadModel.FromFriction(thread, bearing, new FrictionCoefficients(thread: 0.12, bearing: 0.10))</code></example>
     public static FrictionTorqueModel FromFriction(ScrewThread thread, BearingSurface bearing, FrictionCoefficients friction) =>
         FrictionTorqueModel.Create(
-            Guard.NotNull(thread), Guard.NotNull(bearing), Guard.NotNull(friction), TorqueConvention.Iso16047, prevailing: 0);
+            Guard.NotNull(thread), Guard.NotNull(bearing), Guard.NotNull(friction), TorqueConvention.Iso16047, NoPrevailing);
 
     /// <summary>A model for a hexagon bolt of ISO 4014/4017 on a medium clearance hole of ISO 273.</summary>
     /// <param name="thread">An ISO metric thread with a size in both tables.</param>
@@ -72,58 +93,30 @@ public abstract class TorquePreloadModel
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>TorquePreloadModel.FromNutFactor(0.18, Length.FromInches(0.5))</code></example>
     public static NutFactorModel FromNutFactor(double nutFactor, Length diameter) =>
-        new(Domains.NutFactor.Check(nutFactor), Domains.Length.Check(diameter), prevailing: 0);
+        new(Domains.NutFactor.Stated(nutFactor), Domains.Length.Stated(diameter), NoPrevailing);
 
     /// <summary>The tightening torque for a preload.</summary>
     /// <param name="preload">The preload wanted, 0 to 10⁹ N.</param>
     /// <returns>Torque at the fastener, prevailing torque included.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
     /// <example><code>model.TorqueFor(Force.FromKilonewtons(70))</code></example>
-    public Torque TorqueFor(Force preload) =>
-        Si.Torque(TorqueEquations.TighteningTorque(_arm, Domains.Force.Check(preload), _prevailing));
+    public Torque TorqueFor(Force preload)
+    {
+        double torque = TorqueEquations.TighteningTorque(_arm, Domains.Force.Check(preload), _prevailing.Value);
+        if (Recording.IsAnywhere) WriteTorque(torque, preload.Value, preload.Unit);
+        return Si.Torque(torque);
+    }
 
     /// <summary>The preload at a tightening torque; below the prevailing torque there is none.</summary>
     /// <param name="torque">Torque at the fastener, 0 to 10⁷ N·m.</param>
     /// <returns>Preload for the friction that was stated.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
     /// <example><code>model.PreloadAt(Torque.FromNewtonMeters(150))</code></example>
-    public Force PreloadAt(Torque torque) =>
-        Si.Force(TorqueEquations.Preload(Domains.Torque.Check(torque), _prevailing, _arm));
-
-    /// <summary>The work behind <see cref="TorqueFor"/>; its last step is that torque, bit for bit.</summary>
-    /// <param name="preload">The preload wanted.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(model.DeriveTorqueFor(Force.FromKilonewtons(70)));</code></example>
-    public Derivation DeriveTorqueFor(Force preload)
+    public Force PreloadAt(Torque torque)
     {
-        double force = Domains.Force.Check(preload);
-        var work = new Derivation("Tightening torque for a preload");
-        TorqueEquations.TighteningTorqueEquation.Step(work, DeriveArm(work), force, _prevailing);
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="PreloadAt"/>; its last step is that preload, bit for bit.</summary>
-    /// <param name="torque">Torque at the fastener.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(model.DerivePreloadAt(Torque.FromNewtonMeters(150)));</code></example>
-    public Derivation DerivePreloadAt(Torque torque)
-    {
-        double moment = Domains.Torque.Check(torque);
-        var work = new Derivation("Preload at a tightening torque");
-        TorqueEquations.PreloadEquation.Step(work, moment, _prevailing, DeriveArm(work));
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="NutFactor"/>.</summary>
-    /// <returns>The steps.</returns>
-    /// <example><code>Console.WriteLine(model.DeriveNutFactor());</code></example>
-    public Derivation DeriveNutFactor()
-    {
-        var work = new Derivation("Nut factor");
-        TorqueEquations.NutFactorEquation.Step(work, DeriveArm(work), _diameter);
-        return work.KeepWhatCounts();
+        double preload = TorqueEquations.Preload(Domains.Torque.Check(torque), _prevailing.Value, _arm);
+        if (Recording.IsAnywhere) WritePreload(preload, torque.Value, torque.Unit);
+        return Si.Force(preload);
     }
 
     /// <summary>Many torques at once. An element that <see cref="TorqueFor"/> would refuse becomes NaN.</summary>
@@ -133,7 +126,7 @@ public abstract class TorquePreloadModel
     /// <example><code>double[] torques = new double[2];
     /// model.TorquesFor([52_000, 68_000], torques);     // newtons in, newton-metres out</code></example>
     public void TorquesFor(ReadOnlySpan<double> preloadsNewtons, Span<double> torquesNewtonMeters) =>
-        Batch.Map(preloadsNewtons, torquesNewtonMeters, new TorqueKernel(_arm, _prevailing));
+        Batch.Map(preloadsNewtons, torquesNewtonMeters, new TorqueKernel(_arm, _prevailing.Value));
 
     /// <summary>Many preloads at once. An element that <see cref="PreloadAt"/> would refuse becomes NaN.</summary>
     /// <param name="torquesNewtonMeters">Torques in newton-metres.</param>
@@ -142,10 +135,29 @@ public abstract class TorquePreloadModel
     /// <example><code>double[] preloads = new double[2];
     /// model.PreloadsAt([110, 145], preloads);     // newton-metres in, newtons out</code></example>
     public void PreloadsAt(ReadOnlySpan<double> torquesNewtonMeters, Span<double> preloadsNewtons) =>
-        Batch.Map(torquesNewtonMeters, preloadsNewtons, new PreloadKernel(_arm, _prevailing));
+        Batch.Map(torquesNewtonMeters, preloadsNewtons, new PreloadKernel(_arm, _prevailing.Value));
 
-    /// <summary>Torque per unit preload again, by the same steps, with the work written down.</summary>
-    internal abstract double DeriveArm(Derivation work);
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void WriteTorque(double torque, double preload, ForceUnit unit)
+    {
+        if (!Recording.IsOn) return;
+        Term force = Domains.Force.Argument(new Force(preload, unit), nameof(preload));
+        Si.Torque(Recording.Agree(torque, TorqueEquations.TighteningTorqueEquation.Of(ArmTerm, force, PrevailingTerm)));
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void WritePreload(double preload, double torque, TorqueUnit unit)
+    {
+        if (!Recording.IsOn) return;
+        Term moment = Domains.Torque.Argument(new Torque(torque, unit), nameof(torque));
+        Si.Force(Recording.Agree(preload, TorqueEquations.PreloadEquation.Of(moment, PrevailingTerm, ArmTerm)));
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void WriteNutFactor(double nutFactor)
+    {
+        if (Recording.IsOn) Si.Number(Recording.Agree(nutFactor, TorqueEquations.NutFactorEquation.Of(ArmTerm, DiameterTerm)));
+    }
 
     private readonly struct TorqueKernel(double arm, double prevailing) : IBatchKernel
     {

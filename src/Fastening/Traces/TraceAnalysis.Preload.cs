@@ -116,7 +116,7 @@ public sealed partial class TraceAnalysis
             preload = perDegree * (rotation - twist * inThread);
             if (preload <= 0) return null;
             friction = FrictionTest.UniformCoefficientFrom(joint.Bolt.Thread, bearing, Si.Force(preload), TorqueGained, convention);
-            inThread = torque - bearing.Arm(null, friction) * preload;
+            inThread = torque - bearing.ArmAt(friction) * preload;
             if (Math.Abs(preload - before) <= Settled * preload) return friction;
         }
 

@@ -49,9 +49,7 @@ internal abstract class FrictionSide
     /// <summary>From two coefficients of friction and the effective diameter of the bearing surface.</summary>
     internal sealed class OfCoefficients : FrictionSide
     {
-        private readonly InclinedPlane _plane;
-        private readonly TorqueForm _form;
-        private readonly double _pitch;
+        private readonly ThreadLaw _law;
         private readonly double _radius;
         private readonly double _radiusPerDiameter;
         private readonly BandInput _thread;
@@ -61,10 +59,8 @@ internal abstract class FrictionSide
         public OfCoefficients(FrictionTorqueModel model, FrictionRange range, ScatterShape shape, double diameterError)
         {
             Remarks = range.Remarks;
-            _plane = InclinedPlane.Of(null, model.Thread, model.Convention);
-            _form = model.Convention.Form;
-            _pitch = model.Thread.PitchSi;
-            _radius = model.Bearing.FrictionRadius(null);
+            _law = model.Arms.Law;
+            _radius = model.Bearing.FrictionRadius.Value;
             double diameter = Si.Of(model.Bearing.EffectiveDiameter);
             _radiusPerDiameter = _radius / diameter;
             _thread = new("µ_th", range.Low.Thread, range.High.Thread, shape);
@@ -95,7 +91,7 @@ internal abstract class FrictionSide
         {
             double arm = Middle;
             double perBearing = PreloadSensitivityEquations.PreloadPerBearingFriction(preload, _radius, arm);
-            _thread.AddTo(budget, PreloadSensitivityEquations.PreloadPerThreadFriction(preload, ThreadRadius(_thread.Middle), arm));
+            _thread.AddTo(budget, PreloadSensitivityEquations.PreloadPerThreadFriction(preload, _law.RadiusAt(_thread.Middle), arm));
             _bearing.AddTo(budget, perBearing);
             _bearingDiameter.AddTo(budget, perBearing * _bearing.Middle / _bearingDiameter.Middle);
         }
@@ -103,23 +99,6 @@ internal abstract class FrictionSide
         public override bool Has(string input) => input == _thread.Name || input == _bearing.Name || input == _bearingDiameter.Name;
 
         private double Arm(double thread, double bearing, double bearingDiameter) =>
-            TorqueEquations.TorqueArm(ThreadArm(thread), bearing * (_radiusPerDiameter * bearingDiameter));
-
-        private double ThreadArm(double friction) => _form switch
-        {
-            TorqueForm.Printed => TorqueEquations.PrintedThreadArm(_pitch, friction, _plane.Diameter),
-            TorqueForm.PrintedIso16047 => TorqueEquations.IsoPrintedThreadArm(_plane.PitchArm, friction, _plane.Diameter),
-            TorqueForm.Linear => TorqueEquations.LinearThreadArm(_plane.PitchArm, _plane.FlankFactor, friction, _plane.Diameter),
-            _ when _plane.Jams(friction) => double.PositiveInfinity,
-            _ => TorqueEquations.ExactThreadArm(_plane.FlankFactor, friction, _plane.Diameter, _plane.Slope),
-        };
-
-        private double ThreadRadius(double friction) => _form switch
-        {
-            TorqueForm.Printed => FrictionTestEquations.PrintedThreadRadius(_plane.Diameter),
-            TorqueForm.PrintedIso16047 => FrictionTestEquations.IsoPrintedThreadRadius(_plane.Diameter),
-            TorqueForm.Linear => FrictionTestEquations.ThreadRadius(_plane.FlankFactor, _plane.Diameter),
-            _ => PreloadSensitivityEquations.ExactThreadRadius(_plane.FlankFactor, friction, _plane.Diameter, _plane.Slope),
-        };
+            TorqueEquations.TorqueArm(_law.Jams(thread) ? double.PositiveInfinity : _law.ArmAt(thread), bearing * (_radiusPerDiameter * bearingDiameter));
     }
 }

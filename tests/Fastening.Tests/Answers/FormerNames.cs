@@ -19,11 +19,17 @@ internal static class FormerNames
     /// <summary>What the two tables above cannot say (two old types became one): the beginning of a key as the walk writes it, to the beginning in the record.</summary>
     private static readonly (string Now, string Record)[] Keys =
     [
+        ("BoltStress.WhileTightening(", "AssemblyStress.At("),
+        ("BoltStress.HighestAt(", "AssemblyStress.HighestAt("),
+        ("BoltStress.InService(", "WorkingStress.At("),
+        ("FrictionTest.Of(", "FrictionTest.CoefficientsFrom("),
     ];
 
     /// <summary>Keys of the record that are gone for good, by their beginning, each with the reason.</summary>
     public static readonly (string Key, string Because)[] Gone =
     [
+        ("AssemblyStress.PermittedPreload(", "now a call of the model, with other random arguments"),
+        ("AssemblyStress.PermittedTorque(", "now a call of the range, with other random arguments"),
     ];
 
     public static string OfType(string name) => Types.GetValueOrDefault(name, name);

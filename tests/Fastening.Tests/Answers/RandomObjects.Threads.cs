@@ -30,7 +30,7 @@ internal static partial class RandomObjects
         Maker("PublishedNutFactor", draw => draw.Of(FrictionGuidance.NutFactors)),
         Maker("BearingSurface", Surface),
         Maker("TorqueConvention", draw => draw.Of(TorqueConvention.Named)),
-        Maker("MeasuredFriction", draw => FrictionTest.CoefficientsFrom(
+        Maker("MeasuredFriction", draw => FrictionTest.Of(
             ScrewThread.Parse("M12"), BearingSurface.ForHexagonHead(ScrewThread.Parse("M12")), draw.Kilonewtons(30, 40), draw.NewtonMeters(60, 90), draw.NewtonMeters(30, 45))),
     ];
 

@@ -65,7 +65,7 @@ public class CatalogueExamples
     {
         #region friction-test
         ScrewThread thread = ScrewThread.Parse("M12");
-        MeasuredFriction measured = FrictionTest.CoefficientsFrom(
+        FrictionTest measured = FrictionTest.Of(
             thread, BearingSurface.ForHexagonHead(thread),
             clampForce: Force.FromKilonewtons(36), totalTorque: Torque.FromNewtonMeters(75), threadTorque: Torque.FromNewtonMeters(41));
         double inThread = measured.Thread, underHead = measured.Bearing;          // raw: a bad reading shows as a negative number

@@ -48,7 +48,7 @@ internal static class ExampleVariables
         ["layers"] = "IReadOnlyList<ClampedLayer>",
         ["limit"] = "RotationRateLimit",
         ["load"] = "Force",
-        ["measured"] = "MeasuredFriction",
+        ["test"] = "FrictionTest",
         ["model"] = "FrictionTorqueModel",
         ["monitor"] = "RotationRateMonitor",
         ["multiplier"] = "TorqueMultiplier",

@@ -123,8 +123,7 @@ public class HowSureExamples
         ClampedStack parts = ClampedStack.Vdi2230Cone(
             [new ClampedLayer(Length.FromMillimeters(51), ElasticMaterial.GreyCastIron), new ClampedLayer(Length.FromMillimeters(30), ElasticMaterial.Steel)],
             Length.FromMillimeters(28.2), Length.FromMillimeters(22), Length.FromMillimeters(64), JointForm.ThroughBolt);
-        var tightening = new RotationTightening(new Joint(bolt, parts), model, Torque.FromNewtonMeters(80), AssemblyStress.PermittedPreload(
-            model.WithFriction(friction.High), PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90)));
+        var tightening = new RotationTightening(new Joint(bolt, parts), model, Torque.FromNewtonMeters(80), model.WithFriction(friction.High).PermittedPreload(PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90)));
 
         #region band-by-rotation
         ToleranceWindow<Torque> snug = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(80), minus: Ratio.FromPercent(15), plus: Ratio.FromPercent(15));

@@ -40,7 +40,7 @@ public class JointExamples
         BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(thread);
 
         #region joint-assessment
-        Force permitted = AssemblyStress.PermittedPreload(model, strength, utilisation: Ratio.FromPercent(90));
+        Force permitted = model.PermittedPreload(strength, utilisation: Ratio.FromPercent(90));
         JointDuty duty = new JointDuty(
                 leastAxialLoad: Force.Zero, greatestAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Between(0.3, 0.7),
                 Embedding.ForRoughness(SurfaceRoughness.Rz10To40, EmbeddingLoad.Shear, threads: 1, bearingFaces: 2, interfaces: 1))

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using UnitsNet;
 
 namespace Fastening.Tests.Docs;
@@ -17,7 +18,7 @@ public class ReadmeExamples
         TorquePreloadRange range = TorquePreloadRange.OfFriction(model, friction);     // no prevailing torque
 
         // The torque at which no friction in the range stresses the bolt above 0.9 of its yield strength, and a window that ends there.
-        Torque permitted = AssemblyStress.PermittedTorque(range, PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));
+        Torque permitted = range.PermittedTorque(PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));
         ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(permitted / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4));
         PreloadRange preload = range.PreloadRangeAt(window);                           // 51.4 to 82.9 kN
 
@@ -43,7 +44,7 @@ public class ReadmeExamples
         FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(ScrewThread.Parse("M16"), new FrictionCoefficients(thread: 0.12, bearing: 0.10));
 
         #region show-the-work
-        string work = model.DeriveTorqueFor(Force.FromKilonewtons(70)).ToString();     // also ToMarkdown() and ToLatex()
+        string work = Derivation.Of(() => model.TorqueFor(Force.FromKilonewtons(70))).ToString();     // also ToMarkdown() and ToLatex()
         #endregion
 
         Assert.Contains("M = κ·F + M_p", work, StringComparison.Ordinal);
@@ -78,9 +79,9 @@ public class ReadmeExamples
             .WithPrevailing(low: Torque.Zero, high: Torque.FromNewtonMeters(30));   // a locking nut, and one that has lost it
         BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(model.Thread);
 
-        Torque permitted = AssemblyStress.PermittedTorque(nut, strength, utilisation: Ratio.FromPercent(90));     // 171 N·m, not the 192 N·m of 30 N·m counted on
+        Torque permitted = nut.PermittedTorque(strength, utilisation: Ratio.FromPercent(90));     // 171 N·m, not the 192 N·m of 30 N·m counted on
         PreloadRange preload = nut.PreloadRangeAt(ToleranceWindow.FromDeviations(permitted / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4)));     // 41.7 to 82.9 kN
-        AssemblyStress stress = AssemblyStress.HighestAt(nut, Torque.FromNewtonMeters(192));    // 645 MPa: above the yield strength of 640 MPa
+        BoltStress stress = BoltStress.HighestAt(nut, Torque.FromNewtonMeters(192));    // 645 MPa: above the yield strength of 640 MPa
         #endregion
 
         Assert.Equal(171.4, permitted.NewtonMeters, 0.05);

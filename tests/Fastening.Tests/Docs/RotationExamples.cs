@@ -23,7 +23,7 @@ public class RotationExamples
 
     private static RotationTightening ExampleTightening => new(
         ExampleJoint, TorquePreloadModel.ForHexagonBolt(Thread, Friction.Low), Torque.FromNewtonMeters(80),
-        AssemblyStress.PermittedPreload(TorquePreloadModel.ForHexagonBolt(Thread, Friction.High), Strength, utilisation: Ratio.FromPercent(90)));
+        TorquePreloadModel.ForHexagonBolt(Thread, Friction.High).PermittedPreload(Strength, utilisation: Ratio.FromPercent(90)));
 
     [Fact]
     public void Snug_then_rotation_example()
@@ -44,7 +44,7 @@ public class RotationExamples
             bearingDiameter: Length.FromMillimeters(28.2), hole: Length.FromMillimeters(22), outerDiameter: Length.FromMillimeters(64), JointForm.ThroughBolt);
 
         FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, friction.Low);
-        Force limit = AssemblyStress.PermittedPreload(model.WithFriction(friction.High), strength, utilisation: Ratio.FromPercent(90));
+        Force limit = model.WithFriction(friction.High).PermittedPreload(strength, utilisation: Ratio.FromPercent(90));
         var tightening = new RotationTightening(new Joint(bolt, parts), model, snugTorque: Torque.FromNewtonMeters(80), elasticLimit: limit);
 
         Angle toSet = tightening.RotationFor(Force.FromKilonewtons(100));       // refused below snug and past the limit

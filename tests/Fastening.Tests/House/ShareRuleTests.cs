@@ -34,13 +34,13 @@ public class ShareRuleTests
         BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(model.Thread);
         Torque torque = Torque.FromNewtonMeters(50);
 
-        AssertRefused("utilisation is 9000 %; it must be at least 5 % and at most 100 %.", () => AssemblyStress.PermittedPreload(model, strength, Ratio.FromDecimalFractions(90)));
-        AssertRefused("utilisation is 0.9 %; it must be at least 5 % and at most 100 %.", () => AssemblyStress.PermittedPreload(model, strength, Ratio.FromPercent(0.9)));
+        AssertRefused("utilisation is 9000 %; it must be at least 5 % and at most 100 %.", () => model.PermittedPreload(strength, Ratio.FromDecimalFractions(90)));
+        AssertRefused("utilisation is 0.9 %; it must be at least 5 % and at most 100 %.", () => model.PermittedPreload(strength, Ratio.FromPercent(0.9)));
         AssertRefused("minus is 400 %; it must be at least 0 % and at most 100 %.", () => ToleranceWindow.FromDeviations(torque, Ratio.FromDecimalFractions(4), Ratio.Zero));
         AssertRefused("plus is 400 %; it must be at least 0 % and at most 100 %.", () => ToleranceWindow.FromDeviations(torque, Ratio.Zero, Ratio.FromDecimalFractions(4)));
         AssertRefused("minus is -4 %; it must be at least 0 % and at most 100 %.", () => ToleranceWindow.FromDeviations(torque, Ratio.FromPercent(-4), Ratio.Zero));
         AssertRefused("plusMinus is 2500 %; it must be at least 0 % and at most 99.9 %.", () => PreloadScatter.FromPlusMinus(Ratio.FromDecimalFractions(25)));
-        AssertRefused("residualTorsion is 5000 %; it must be at least 0 % and at most 100 %.", () => WorkingStress.At(model, Force.FromKilonewtons(50), Force.FromKilonewtons(52), Ratio.FromDecimalFractions(50)));
+        AssertRefused("residualTorsion is 5000 %; it must be at least 0 % and at most 100 %.", () => BoltStress.InService(model, Force.FromKilonewtons(50), Force.FromKilonewtons(52), Ratio.FromDecimalFractions(50)));
         AssertRefused("populationShare is 0.9 %; it must be at least 50 % and at most 99.99 %.", () => StatisticalToleranceInterval.TwoSidedFactor(10, Ratio.FromPercent(0.9), 0.95));
         AssertRefused("flatShare is 4000 %; it must be at least 0 % and at most 100 %.", () => UncertaintyContribution.Trapezoidal("x", 1, 1, Ratio.FromDecimalFractions(40)));
         AssertRefused("relativeDoubt is 2500 %; it must be at least 0.01 % and at most 70 %.", () => UncertaintyContribution.Rectangular("x", 1, 1).WithDoubt(Ratio.FromDecimalFractions(25)));

@@ -57,7 +57,6 @@ public class HotJointTests
         Assert.Same(hot, check.HotStrength);
         Assert.True(((Pressure)check.Demand!).Pascals >= ((Pressure)cold.Demand!).Pascals);
         Assert.Equal(check.Safety, check.Derive()!.Result);
-        Assert.Contains(check.Derive()!.Steps, step => step.Equation.Id == "material.hot-yield-strength");
         Assert.EndsWith("; yield strength at 200 °C, relaxation not included", check.ToString(), StringComparison.Ordinal);
     }
 

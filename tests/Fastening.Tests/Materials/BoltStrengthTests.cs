@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using UnitsNet;
 
 namespace Fastening.Tests.Materials;
@@ -49,7 +50,7 @@ public class BoltStrengthTests
         Assert.Null(strength.ProofLoadStress);
         Assert.Null(strength.ProofLoad(m10));
         Assert.Null(strength.PublishedProofLoad(m10));
-        Assert.Null(strength.DeriveProofLoad(m10));
+        Assert.Throws<InvalidOperationException>(() => Derivation.Of(() => strength.ProofLoad(m10)));
         Assert.Equal("R_m 700 MPa, R_p 450 MPa", strength.ToString());
         Assert.Equal("yieldStrength", Assert.Throws<ArgumentOutOfRangeException>(
             () => new BoltStrength(Pressure.FromMegapascals(700), Pressure.FromMegapascals(701))).ParamName);
@@ -132,10 +133,10 @@ public class BoltStrengthTests
         ScrewThread m12 = ScrewThread.Parse("M12");
         BoltStrength strength = PropertyClass.Parse("10.9").StrengthFor(m12);
 
-        Assert.Equal(strength.UltimateLoad(m12, basis).Newtons, strength.DeriveUltimateLoad(m12, basis).Result);
-        Assert.Equal(strength.ProofLoad(m12, basis)!.Value.Newtons, strength.DeriveProofLoad(m12, basis)!.Result);
-        Assert.Equal(steps, strength.DeriveUltimateLoad(m12, basis).Steps.Count);
-        Assert.Equal("material.ultimate-load", strength.DeriveUltimateLoad(m12, basis).Steps[^1].Equation.Id);
+        Assert.Equal(strength.UltimateLoad(m12, basis).Newtons, Derivation.Of(() => strength.UltimateLoad(m12, basis)).Result);
+        Assert.Equal(strength.ProofLoad(m12, basis)!.Value.Newtons, Derivation.Of(() => strength.ProofLoad(m12, basis))!.Result);
+        Assert.Equal(steps, Derivation.Of(() => strength.UltimateLoad(m12, basis)).Steps.Count);
+        Assert.Equal("material.ultimate-load", Derivation.Of(() => strength.UltimateLoad(m12, basis)).Steps[^1].Equation.Id);
     }
 
     [Fact]
@@ -169,9 +170,9 @@ public class BoltStrengthTests
         foreach (Action use in new Action[]
         {
             () => strength.UltimateLoad(other), () => strength.ProofLoad(other), () => strength.PublishedUltimateLoad(other), () => strength.PublishedProofLoad(other),
-            () => strength.DeriveUltimateLoad(other), () => strength.DeriveProofLoad(other, StressAreaBasis.NominalTable),
+            () => Derivation.Of(() => strength.UltimateLoad(other)), () => Derivation.Of(() => strength.ProofLoad(other, StressAreaBasis.NominalTable)),
             () => PublishedPreload.ReusableJoint(strength, other), () => PublishedPreload.PermanentJoint(strength, other),
-            () => AssemblyStress.PermittedPreload(model, strength, Ratio.FromPercent(90)), () => AssemblyStress.DerivePermittedPreload(model, strength, Ratio.FromPercent(90)),
+            () => model.PermittedPreload(strength, Ratio.FromPercent(90)), () => Derivation.Of(() => model.PermittedPreload(strength, Ratio.FromPercent(90))),
             () => JointCapacity.NothingStated.WithBolt(model, strength, Ratio.FromPercent(50)),
         })
         {

@@ -160,8 +160,8 @@ public class RotationScatterTests
     public void At_a_preload_the_highest_thread_friction_twists_the_bolt_most(AnyTurnedJoint any)
     {
         var strength = new BoltStrength(Pressure.FromMegapascals(800), Pressure.FromMegapascals(640));
-        Force low = AssemblyStress.PermittedPreload(any.Model, strength, Ratio.FromPercent(100));
-        Force high = AssemblyStress.PermittedPreload(any.Model.WithFriction(new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction)), strength, Ratio.FromPercent(100));
+        Force low = any.Model.PermittedPreload(strength, Ratio.FromPercent(100));
+        Force high = any.Model.WithFriction(new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction)).PermittedPreload(strength, Ratio.FromPercent(100));
         Assert.True(high < low);
     }
 

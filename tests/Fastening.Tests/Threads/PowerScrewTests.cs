@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using UnitsNet;
 
 namespace Fastening.Tests.Threads;
@@ -117,8 +118,8 @@ public class PowerScrewTests
     {
         ScrewThread thread = ScrewThread.Parse(designation);
 
-        Assert.Equal(thread.StressArea.SquareMeters, thread.DeriveStressArea().Result);
-        Assert.Equal(thread.MinorArea.SquareMeters, thread.DeriveMinorArea().Result);
+        Assert.Equal(thread.StressArea.SquareMeters, Derivation.Of(() => thread.StressArea).Result);
+        Assert.Equal(thread.MinorArea.SquareMeters, Derivation.Of(() => thread.MinorArea).Result);
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using UnitsNet;
 
 namespace Fastening.Tests.Threads;
@@ -94,7 +95,7 @@ public class ScrewThreadTests
         Assert.Null(square.InternalMinorDiameter);
         Assert.Equal(ThreadProfile.Custom, square.Profile);
         Assert.Equal("custom 32x4 mm, 2 starts", square.Designation);
-        Assert.Equal(square.StressArea.SquareMeters, square.DeriveStressArea().Result);
+        Assert.Equal(square.StressArea.SquareMeters, Derivation.Of(() => square.StressArea).Result);
     }
 
     [Theory]

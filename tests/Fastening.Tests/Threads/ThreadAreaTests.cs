@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -118,6 +119,6 @@ public class ThreadAreaTests
     public void The_derivation_ends_with_the_minor_area(string designation)
     {
         ScrewThread thread = ScrewThread.Parse(designation);
-        Equations.DerivationCheck.EndsOn(thread.MinorArea.SquareMeters, thread.DeriveMinorArea());
+        Equations.DerivationCheck.EndsOn(thread.MinorArea.SquareMeters, Derivation.Of(() => thread.MinorArea));
     }
 }

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 
 namespace Fastening.Tests.Threads;
@@ -119,7 +120,7 @@ public class ThreadGeometryTests
     public void The_derivation_ends_with_the_stress_area(string designation)
     {
         ScrewThread thread = ScrewThread.Parse(designation);
-        Assert.Equal(thread.StressArea.SquareMeters, thread.DeriveStressArea().Result);
+        Assert.Equal(thread.StressArea.SquareMeters, Derivation.Of(() => thread.StressArea).Result);
     }
 
     internal static void AssertOrdered(ScrewThread thread)

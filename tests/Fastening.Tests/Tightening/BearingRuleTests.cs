@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using UnitsNet;
 
 namespace Fastening.Tests.Tightening;
@@ -23,11 +24,11 @@ public class BearingRuleTests
         FrictionTorqueModel model = TorquePreloadModel
             .ForHexagonBolt(ScrewThread.Parse("M10"), FrictionCoefficients.Uniform(0.12)).WithConvention(TorqueConvention.Vdi2230);
         BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(model.Thread);
-        Force permitted = AssemblyStress.PermittedPreload(model, strength, Ratio.FromPercent(90));
+        Force permitted = model.PermittedPreload(strength, Ratio.FromPercent(90));
         Assert.Equal(29_604, permitted.Newtons, 0.5);
-        Assert.Equal(576, AssemblyStress.At(model, permitted).VonMises.Megapascals, 1e-9);
-        Assert.DoesNotContain(AssemblyStress.DerivePermittedPreload(model, strength, Ratio.FromPercent(90)).Steps, step => step.Equation.Id == "torque.printed-thread-arm");
-        Assert.Equal(permitted.Newtons, AssemblyStress.DerivePermittedPreload(model, strength, Ratio.FromPercent(90)).Result);
+        Assert.Equal(576, BoltStress.WhileTightening(model, permitted).VonMises.Megapascals, 1e-9);
+        Assert.DoesNotContain(Derivation.Of(() => model.PermittedPreload(strength, Ratio.FromPercent(90))).Steps, step => step.Equation.Id == "torque.printed-thread-arm");
+        Assert.Equal(permitted.Newtons, Derivation.Of(() => model.PermittedPreload(strength, Ratio.FromPercent(90))).Result);
     }
 
     [Fact]
@@ -76,7 +77,7 @@ public class BearingRuleTests
         {
             FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, new FrictionCoefficients(0.11, 0.13)).WithConvention(convention);
             Torque total = model.TorqueFor(Force.FromKilonewtons(25)), inThread = total - model.BreakdownAt(total).BearingFrictionTorque;
-            MeasuredFriction measured = FrictionTest.CoefficientsFrom(thread, head, Force.FromKilonewtons(25), total, inThread, convention);
+            FrictionTest measured = FrictionTest.Of(thread, head, Force.FromKilonewtons(25), total, inThread, convention);
             Close.To(0.13, measured.Bearing, 1e-11);
             FrictionTorqueModel uniform = model.WithFriction(FrictionCoefficients.Uniform(0.12));
             Close.To(0.12, FrictionTest.UniformCoefficientFrom(

@@ -17,17 +17,17 @@ public class DerivationTests
         foreach (TorqueConvention convention in Conventions)
         {
             FrictionTorqueModel model = joint.Model.WithConvention(convention).WithPrevailing(torque.Torque * 1e-3);
-            Assert.Equal(model.TorqueFor(preload.Force).NewtonMeters, model.DeriveTorqueFor(preload.Force).Result);
-            Assert.Equal(model.PreloadAt(torque.Torque).Newtons, model.DerivePreloadAt(torque.Torque).Result);
-            Assert.Equal(model.LooseningTorqueAt(preload.Force).NewtonMeters, model.DeriveLooseningTorqueAt(preload.Force).Result);
-            Assert.Equal(model.BreakdownAt(torque.Torque).Total.NewtonMeters, model.DeriveBreakdownAt(torque.Torque).Result);
-            Assert.Equal(model.NutFactor, model.DeriveNutFactor().Result);
-            Assert.Equal(AssemblyStress.At(model, preload.Force).VonMises.Pascals, AssemblyStress.DeriveAt(model, preload.Force).Result);
+            Assert.Equal(model.TorqueFor(preload.Force).NewtonMeters, Derivation.Of(() => model.TorqueFor(preload.Force)).Result);
+            Assert.Equal(model.PreloadAt(torque.Torque).Newtons, Derivation.Of(() => model.PreloadAt(torque.Torque)).Result);
+            Assert.Equal(model.LooseningTorqueAt(preload.Force).NewtonMeters, Derivation.Of(() => model.LooseningTorqueAt(preload.Force)).Result);
+            Assert.Equal(model.BreakdownAt(torque.Torque).Total.NewtonMeters, Derivation.Of(() => model.BreakdownAt(torque.Torque)).Result);
+            Assert.Equal(model.NutFactor, Derivation.Of(() => model.NutFactor).Result);
+            Assert.Equal(BoltStress.WhileTightening(model, preload.Force).VonMises.Pascals, Derivation.Of(() => BoltStress.WhileTightening(model, preload.Force)).Result);
         }
 
         NutFactorModel nut = TorquePreloadModel.FromNutFactor(0.2, joint.Thread.NominalDiameter);
-        Assert.Equal(nut.TorqueFor(preload.Force).NewtonMeters, nut.DeriveTorqueFor(preload.Force).Result);
-        Assert.Equal(joint.Thread.StressArea.SquareMeters, joint.Thread.DeriveStressArea().Result);
+        Assert.Equal(nut.TorqueFor(preload.Force).NewtonMeters, Derivation.Of(() => nut.TorqueFor(preload.Force)).Result);
+        Assert.Equal(joint.Thread.StressArea.SquareMeters, Derivation.Of(() => joint.Thread.StressArea).Result);
     }
 
     [Property]
@@ -37,8 +37,8 @@ public class DerivationTests
         foreach (TorsionDistribution torsion in new[] { TorsionDistribution.Plastic, TorsionDistribution.Elastic })
         {
             Assert.Equal(
-                AssemblyStress.PermittedPreload(joint.Model, strength, Ratio.FromPercent(90), torsion).Newtons,
-                AssemblyStress.DerivePermittedPreload(joint.Model, strength, Ratio.FromPercent(90), torsion).Result);
+                joint.Model.PermittedPreload(strength, Ratio.FromPercent(90), torsion).Newtons,
+                Derivation.Of(() => joint.Model.PermittedPreload(strength, Ratio.FromPercent(90), torsion)).Result);
         }
     }
 
@@ -55,7 +55,7 @@ public class DerivationTests
     [Property]
     public void Every_step_rests_on_what_stands_before_it_or_on_a_given_value(AnyJoint joint, AnyPreload preload)
     {
-        Derivation work = joint.Model.WithConvention(TorqueConvention.Shigley).DeriveTorqueFor(preload.Force);
+        Derivation work = Derivation.Of(() => joint.Model.WithConvention(TorqueConvention.Shigley).TorqueFor(preload.Force));
         for (int i = 0; i < work.Steps.Count - 1; i++)
         {
             double result = work.Steps[i].Result;
@@ -72,9 +72,15 @@ public class DerivationTests
         try
         {
             CultureInfo.CurrentCulture = new CultureInfo("de-DE");
-            Derivation work = TorquePreloadModel.FromNutFactor(0.18, Length.FromMillimeters(12.5)).DeriveTorqueFor(Force.FromKilonewtons(20));
+            Derivation work = Derivation.Of(() => TorquePreloadModel.FromNutFactor(0.18, Length.FromMillimeters(12.5)).TorqueFor(Force.FromKilonewtons(20)));
             Assert.Equal(
-                "Tightening torque for a preload\n"
+                "Tightening torque\n"
+                + "Given\n"
+                + "     F = 20 kN   (preload)\n"
+                + "     K = 0.18   (nut factor)\n"
+                + "     d = 12.5 mm   (diameter)\n"
+                + "     M_p = 0 N·m   (prevailing torque)\n"
+                + "Steps\n"
                 + "  1. κ = K·d   (tightening torque per unit preload)\n"
                 + "     = 0.18·12.5 mm = 2.25 N·m/kN   [Shigley 9th ed. (2011) eq. (8-27)]\n"
                 + "  2. M = κ·F + M_p   (tightening torque)\n"

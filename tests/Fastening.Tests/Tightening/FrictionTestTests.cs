@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -22,7 +23,7 @@ public class FrictionTestTests
             FrictionTorqueModel model = joint.Model.WithConvention(convention);
             TorqueBreakdown parts = model.BreakdownAt(model.TorqueFor(preload.Force));
             Torque inThread = parts.PitchTorque + parts.ThreadFrictionTorque;
-            MeasuredFriction measured = FrictionTest.CoefficientsFrom(joint.Thread, joint.Bearing, preload.Force, parts.Total, inThread, convention);
+            FrictionTest measured = FrictionTest.Of(joint.Thread, joint.Bearing, preload.Force, parts.Total, inThread, convention);
 
             double lead = joint.PitchMm / joint.DiameterMm, total = model.NutFactor * joint.DiameterMm / joint.InnerMm;
             Close.To(joint.ThreadFriction, measured.Thread, scale: joint.ThreadFriction + lead);
@@ -30,7 +31,7 @@ public class FrictionTestTests
 
             FrictionTorqueModel again = model.WithFriction(measured.ToCoefficients());
             Close.To(parts.Total.NewtonMeters, again.TorqueFor(preload.Force).NewtonMeters);
-            MeasuredFriction second = FrictionTest.CoefficientsFrom(
+            FrictionTest second = FrictionTest.Of(
                 joint.Thread, joint.Bearing, preload.Force, again.TorqueFor(preload.Force), inThread, convention);
             Close.To(measured.Thread, second.Thread, scale: joint.ThreadFriction + lead);
             Close.To(measured.Bearing, second.Bearing, scale: joint.BearingFriction + 2 * total);
@@ -77,9 +78,9 @@ public class FrictionTestTests
     {
         Force force = Force.FromKilonewtons(25.2);
         Torque total = Torque.FromNewtonMeters(52), inThread = Torque.FromNewtonMeters(25);
-        MeasuredFriction exact = FrictionTest.CoefficientsFrom(M10, HeadOfM10, force, total, inThread);
-        MeasuredFriction printed = FrictionTest.CoefficientsFrom(M10, HeadOfM10, force, total, inThread, TorqueConvention.Iso16047Printed);
-        MeasuredFriction vdi = FrictionTest.CoefficientsFrom(M10, HeadOfM10, force, total, inThread, TorqueConvention.Vdi2230);
+        FrictionTest exact = FrictionTest.Of(M10, HeadOfM10, force, total, inThread);
+        FrictionTest printed = FrictionTest.Of(M10, HeadOfM10, force, total, inThread, TorqueConvention.Iso16047Printed);
+        FrictionTest vdi = FrictionTest.Of(M10, HeadOfM10, force, total, inThread, TorqueConvention.Vdi2230);
 
         Assert.Equal(0.144565, exact.Thread, 6);
         Assert.Equal(0.144653, printed.Thread, 6);
@@ -93,7 +94,7 @@ public class FrictionTestTests
     [Fact]
     public void The_printed_coefficient_differs_by_six_hundredths_of_a_percent()
     {
-        MeasuredFriction exact = Read(25, 52), printed = FrictionTest.CoefficientsFrom(
+        FrictionTest exact = Read(25, 52), printed = FrictionTest.Of(
             M10, HeadOfM10, Force.FromKilonewtons(25.2), Torque.FromNewtonMeters(52), Torque.FromNewtonMeters(25), TorqueConvention.Iso16047Printed);
         Close.To(1 / (2 * Math.Cos(Math.PI / 6)) / 0.577, printed.Thread / exact.Thread, 1e-12);
     }
@@ -102,11 +103,11 @@ public class FrictionTestTests
     public void A_thread_torque_below_the_pitch_torque_is_reported_and_not_clamped()
     {
         // Pitch torque at 25.2 kN: 25200·1.5e-3/2π = 6.016 N·m.
-        MeasuredFriction measured = Read(inThread: 5, total: 40);
+        FrictionTest measured = Read(inThread: 5, total: 40);
 
         Assert.Equal((5 - 6.01605) / 25200 * 1e3 / (9.02572 / (2 * Math.Cos(Math.PI / 6))), measured.Thread, 5);
         Assert.True(measured.Thread < 0 && measured.Bearing > 0 && !measured.IsPlausible);
-        Assert.Equal([MeasuredFrictionDoubt.ThreadTorqueBelowPitchTorque], measured.Doubts);
+        Assert.Equal([FrictionTestDoubt.ThreadTorqueBelowPitchTorque], measured.Doubts);
         Assert.Contains("less than the pitch torque", Assert.Throws<InvalidOperationException>(measured.ToCoefficients).Message, StringComparison.Ordinal);
         Assert.Contains("µ_th -0.0077", Assert.Throws<InvalidOperationException>(measured.ToCoefficients).Message, StringComparison.Ordinal);
     }
@@ -114,10 +115,10 @@ public class FrictionTestTests
     [Fact]
     public void A_thread_torque_above_the_total_gives_a_negative_bearing_friction()
     {
-        MeasuredFriction measured = Read(inThread: 45, total: 40);
+        FrictionTest measured = Read(inThread: 45, total: 40);
 
         Assert.True(measured.Bearing < 0 && !measured.IsPlausible);
-        Assert.Equal([MeasuredFrictionDoubt.ThreadTorqueAboveTotal], measured.Doubts);
+        Assert.Equal([FrictionTestDoubt.ThreadTorqueAboveTotal], measured.Doubts);
         Assert.Equal(-5.0 / 25200 / (12.815e-3 / 2), measured.Bearing, 12);
         Assert.Throws<InvalidOperationException>(measured.ToCoefficients);
     }
@@ -129,7 +130,7 @@ public class FrictionTestTests
         foreach (TorqueConvention convention in Conventions)
         {
             Assert.True(FrictionTest.UniformCoefficientFrom(M10, HeadOfM10, Force.FromKilonewtons(10), Torque.Zero, convention) < 0);
-            double thread = FrictionTest.CoefficientsFrom(M10, HeadOfM10, Force.FromKilonewtons(10), Torque.Zero, Torque.Zero, convention).Thread;
+            double thread = FrictionTest.Of(M10, HeadOfM10, Force.FromKilonewtons(10), Torque.Zero, Torque.Zero, convention).Thread;
             FrictionTorqueModel holding = TorquePreloadModel.FromFriction(M10, HeadOfM10, new FrictionCoefficients(0.1, 0.1)).WithConvention(convention);
             Close.To(-holding.HoldingFriction, thread, convention.Form == TorqueForm.Printed ? 0.01 : 0.001);
             if (convention.Form == TorqueForm.Exact) Close.To(-holding.HoldingFriction, thread);
@@ -139,9 +140,9 @@ public class FrictionTestTests
     [Fact]
     public void A_reading_that_is_too_high_is_reported_too()
     {
-        MeasuredFriction measured = Read(inThread: 400, total: 900);
+        FrictionTest measured = Read(inThread: 400, total: 900);
         Assert.True(measured.Thread > 2 && !measured.IsPlausible);
-        Assert.Equal([MeasuredFrictionDoubt.ThreadFrictionAboveTwo, MeasuredFrictionDoubt.BearingFrictionAboveTwo], measured.Doubts);
+        Assert.Equal([FrictionTestDoubt.ThreadFrictionAboveTwo, FrictionTestDoubt.BearingFrictionAboveTwo], measured.Doubts);
         Assert.Throws<InvalidOperationException>(measured.ToCoefficients);
     }
 
@@ -150,13 +151,13 @@ public class FrictionTestTests
     {
         foreach (TorqueConvention convention in Conventions)
         {
-            MeasuredFriction measured = FrictionTest.CoefficientsFrom(
+            FrictionTest measured = FrictionTest.Of(
                 joint.Thread, joint.Bearing, preload.Force, torque.Torque, torque.Torque * 0.45, convention);
-            Assert.Equal(measured.Thread, measured.DeriveThread().Result);
-            Assert.Equal(measured.Bearing, measured.DeriveBearing().Result);
+            Assert.Equal(measured.Thread, Derivation.Of(() => measured.Thread).Result);
+            Assert.Equal(measured.Bearing, Derivation.Of(() => measured.Bearing).Result);
             Assert.Equal(
                 FrictionTest.UniformCoefficientFrom(joint.Thread, joint.Bearing, preload.Force, torque.Torque, convention),
-                FrictionTest.DeriveUniformCoefficientFrom(joint.Thread, joint.Bearing, preload.Force, torque.Torque, convention).Result);
+                Derivation.Of(() => FrictionTest.UniformCoefficientFrom(joint.Thread, joint.Bearing, preload.Force, torque.Torque, convention)).Result);
         }
     }
 
@@ -165,7 +166,7 @@ public class FrictionTestTests
     {
         foreach (double newtons in new[] { 0, -5, 1e-4 })
         {
-            Assert.Equal("clampForce", Assert.Throws<ArgumentOutOfRangeException>(() => FrictionTest.CoefficientsFrom(
+            Assert.Equal("clampForce", Assert.Throws<ArgumentOutOfRangeException>(() => FrictionTest.Of(
                 M10, HeadOfM10, Force.FromNewtons(newtons), Torque.FromNewtonMeters(40), Torque.FromNewtonMeters(20))).ParamName);
             Assert.Equal("clampForce", Assert.Throws<ArgumentOutOfRangeException>(() => FrictionTest.UniformCoefficientFrom(
                 M10, HeadOfM10, Force.FromNewtons(newtons), Torque.FromNewtonMeters(40))).ParamName);
@@ -179,13 +180,13 @@ public class FrictionTestTests
             Length.FromMillimeters(32), Length.FromMillimeters(4), Angle.Zero, 2, Length.FromMillimeters(30), Length.FromMillimeters(28));
         foreach (TorqueConvention convention in new[] { TorqueConvention.Vdi2230, TorqueConvention.Iso16047Printed })
         {
-            ArgumentException refusal = Assert.Throws<ArgumentException>(() => FrictionTest.CoefficientsFrom(
+            ArgumentException refusal = Assert.Throws<ArgumentException>(() => FrictionTest.Of(
                 square, HeadOfM10, Force.FromKilonewtons(10), Torque.FromNewtonMeters(40), Torque.FromNewtonMeters(20), convention));
             Assert.Equal("convention", refusal.ParamName);
             Assert.Contains(convention.Name, refusal.Message, StringComparison.Ordinal);
         }
     }
 
-    private static MeasuredFriction Read(double inThread, double total) => FrictionTest.CoefficientsFrom(
+    private static FrictionTest Read(double inThread, double total) => FrictionTest.Of(
         M10, HeadOfM10, Force.FromKilonewtons(25.2), Torque.FromNewtonMeters(total), Torque.FromNewtonMeters(inThread));
 }

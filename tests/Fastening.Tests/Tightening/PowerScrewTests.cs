@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -33,8 +34,8 @@ public class PowerScrewTests
             double workOut = preload.Newtons * joint.PitchMm / 1e3;
             double workIn = 2 * Math.PI * model.WithPrevailing(Torque.Zero).TorqueFor(preload.Force).NewtonMeters;
             Close.To(workOut / workIn, model.Efficiency);
-            Assert.Equal(model.Efficiency, model.DeriveEfficiency().Result);
-            Assert.Equal(model.HoldingFriction, model.DeriveHoldingFriction().Result);
+            Assert.Equal(model.Efficiency, Derivation.Of(() => model.Efficiency).Result);
+            Assert.Equal(model.HoldingFriction, Derivation.Of(() => model.HoldingFriction).Result);
         }
     }
 

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -184,10 +185,9 @@ public class PublishedPreloadTests
         ];
         Assert.All(all, rule =>
         {
-            Assert.Equal(rule.Preload.Newtons, rule.Derive().Result);
-            Assert.StartsWith("preload.", rule.Derive().Steps[^1].Equation.Id, StringComparison.Ordinal);
-            Assert.Equal(rule.Name, rule.Derive().Title);
-            Assert.Equal(basis == StressAreaBasis.Exact, rule.Derive().Steps.Any(step => step.Equation.Id == "thread.stress-area"));
+            Assert.Equal(rule.Preload.Newtons, Derivation.Of(() => rule.Preload).Result);
+            Assert.StartsWith("preload.", Derivation.Of(() => rule.Preload).Steps[^1].Equation.Id, StringComparison.Ordinal);
+            Assert.Equal(basis == StressAreaBasis.Exact, Derivation.Of(() => rule.Preload).Steps.Any(step => step.Equation.Id == "thread.stress-area"));
         });
     }
 

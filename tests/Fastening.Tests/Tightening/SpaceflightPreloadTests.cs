@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -53,10 +54,10 @@ public class SpaceflightPreloadTests
         Ratio relaxation = Ratio.FromPercent(7);
         Assert.Equal(
             SpaceflightPreload.ByTm106943(model, torque.Torque, Gamma).Minimum.Newtons,
-            SpaceflightPreload.DeriveMinimumByTm106943(model, torque.Torque, Gamma).Result);
+            Derivation.Of(() => SpaceflightPreload.ByTm106943(model, torque.Torque, Gamma).Minimum).Result);
         Assert.Equal(
             SpaceflightPreload.ByNasaStd5020(model, torque.Torque, Gamma, relaxation).Minimum.Newtons,
-            SpaceflightPreload.DeriveMinimumByNasaStd5020(model, torque.Torque, Gamma, relaxation).Result);
+            Derivation.Of(() => SpaceflightPreload.ByNasaStd5020(model, torque.Torque, Gamma, relaxation).Minimum).Result);
         Close.To(model.PreloadAt(torque.Torque).Newtons * 1.25, SpaceflightPreload.ByTm106943(model, torque.Torque, Gamma).Maximum.Newtons);
     }
 }

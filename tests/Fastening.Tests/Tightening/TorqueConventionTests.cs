@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -99,8 +100,8 @@ public class TorqueConventionTests
             .FromFriction(thread, BearingSurface.ForShigleyCollar(thread), new FrictionCoefficients(0.15, 0.12)).WithConvention(TorqueConvention.Shigley);
         double threadAlone = model.WithFriction(new FrictionCoefficients(0.15, 0)).NutFactor;
         Assert.Equal(0.625 * 0.12, model.NutFactor - threadAlone, 12);
-        Assert.Equal(model.NutFactor, model.DeriveNutFactor().Result);
-        Assert.Contains(model.DeriveNutFactor().Steps, step => step.Equation.Id == "torque.textbook-bearing-diameter");
+        Assert.Equal(model.NutFactor, Derivation.Of(() => model.NutFactor).Result);
+        Assert.Contains(Derivation.Of(() => model.NutFactor).Steps, step => step.Equation.Id == "torque.textbook-bearing-diameter");
     }
 
     [Theory]

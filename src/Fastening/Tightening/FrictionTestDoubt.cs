@@ -1,7 +1,7 @@
 namespace Fastening;
 
 /// <summary>Why a coefficient from a friction test is no possible coefficient.</summary>
-public enum MeasuredFrictionDoubt
+public enum FrictionTestDoubt
 {
     /// <summary>The thread took less than the pitch torque: µ_th is negative.</summary>
     ThreadTorqueBelowPitchTorque = 0,
