@@ -110,9 +110,9 @@ internal sealed class QualityRecord(DigesterCover cover, RunJob run)
         to.WriteLine("  Not included: friction of each bolt, settling, neighbours tightened later, condition of the threads, the error of the tools (see below).");
         foreach (FastenerState state in Job.ToLookAt)
         {
-            to.WriteLine($"  To be looked at: {state.Fastener}, highest torque ever stated {Show.Number(state.PeakEver.NewtonMeters)} N·m, {state.Cause}");
+            to.WriteLine($"  To be looked at: {state.Fastener}, highest torque ever stated {Show.Number(state.PeakEver.NewtonMeters)} N·m; last: {state.Cause}");
             foreach (JobFinding found in state.ToLookAtFor) to.WriteLine($"    {found}");
-            to.WriteLine("    Looked at by: ____________________   on: ____________");
+            to.WriteLine($"    Looked at by: ____________________   on: ____________   what was seen: {state.Facts.ToString(CultureInfo.InvariantCulture)}");
         }
 
         foreach (StepState step in Job.Remarks) to.WriteLine($"  Remark: {step}");

@@ -3,14 +3,16 @@ namespace Fastening;
 /// <summary>What to do next about a reason.</summary>
 internal static class AdviceText
 {
-    private const string Loosen = "loosen it and begin again with its first step";
+    public const string Loosen = "loosen it and begin again with its first step";
+
+    public const string LoosenAndLook = "loosen it, let a person look at it, and enter Accepted or Replaced";
 
     public static string For(JobReason reason, JobEffect effect, bool isWatched)
     {
         if (isWatched) return "look at the trace or the bolt";
         bool loosens = effect.HasFlag(JobEffect.Loosen), isLookedAt = effect.HasFlag(JobEffect.LookAt);
         if (reason == JobReason.DecisionOutdated) return "look again, and decide with what is known now";
-        if (loosens && isLookedAt) return "loosen it, let a person look at it, and enter Accepted or Replaced";
+        if (loosens && isLookedAt) return LoosenAndLook;
         if (loosens) return Loosen;
         if (!isLookedAt) return Own(reason);
         return effect.HasFlag(JobEffect.Reject)

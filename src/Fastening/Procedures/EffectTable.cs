@@ -31,7 +31,18 @@ internal sealed class EffectTable
 
     public JobEffect this[JobReason reason] => _effects[(int)reason];
 
-    public static JobReason[] All { get; } = (JobReason[])Enum.GetValues(typeof(JobReason));
+    /// <summary>Written out, since ahead of time no enumeration lists itself on both targets.</summary>
+    public static JobReason[] All { get; } =
+    [
+        JobReason.TorqueMissing, JobReason.TorqueBelow, JobReason.TorqueUnsure, JobReason.TorqueAbove, JobReason.TurnMissing,
+        JobReason.TurnBelow, JobReason.TurnAbove, JobReason.MoveMissing, JobReason.MoveBelow, JobReason.MoveAbove,
+        JobReason.RateMissing, JobReason.RateAbove, JobReason.ContactMissing, JobReason.ContactBelow, JobReason.ThresholdNotReached,
+        JobReason.StepNotReached, JobReason.NotNext, JobReason.NotLoosened, JobReason.UnknownStep, JobReason.NumberReused,
+        JobReason.Withdrawn, JobReason.PulledTooHigh, JobReason.OrderUnsure, JobReason.TurnUnknown, JobReason.TorqueUnknown,
+        JobReason.BeyondTorqueLimit, JobReason.BeyondTurnLimit, JobReason.LoosenedTooOften, JobReason.DecisionOutdated, JobReason.Restarted,
+        JobReason.PulledAgain, JobReason.WasSkipped, JobReason.ClockWentBack, JobReason.UnknownFastener, JobReason.AlreadyDone,
+        JobReason.NothingWithdrawn,
+    ];
 
     // After the list of all reasons, from which it is filled.
     public static EffectTable Default { get; } = new();
@@ -48,7 +59,8 @@ internal sealed class EffectTable
         bool isKnown = effect is > JobEffect.None and <= (JobEffect.Remark | JobEffect.Reject | JobEffect.Loosen | JobEffect.LookAt);
         bool stillRejects = !least.HasFlag(JobEffect.Reject) || effect.HasFlag(JobEffect.Reject);
         bool stillHolds = (least & (JobEffect.Loosen | JobEffect.LookAt)) == 0 || (effect & (JobEffect.Loosen | JobEffect.LookAt)) != 0;
-        if (isKnown && stillRejects && stillHolds) return new(this, reason, effect);
+        if (!isKnown) Guard.RefuseAgainst(nameof(effect), (int)effect, "made of Remark, Reject, Loosen and LookAt");
+        if (stillRejects && stillHolds) return new(this, reason, effect);
         throw new ArgumentException(
             $"effect is {effect} for {reason}, which by itself has {least}. What rejects must go on rejecting, and what asks for a loosening or a look must go on asking for one of the two.",
             nameof(effect));

@@ -1,3 +1,4 @@
+using System.Collections.ObjectModel;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -99,7 +100,7 @@ public sealed class FastenerState
     }
 
     /// <summary>With the figures of the entry that gave the reason last, where it is still known.</summary>
-    private IReadOnlyList<JobFinding> Found(ReasonSet reasons)
+    private ReadOnlyCollection<JobFinding> Found(ReasonSet reasons)
     {
         ReasonSet told = reasons & (_cause?.Reasons ?? default);
         TighteningStep? step = _cause is { Step: >= 0 } cause ? _program.Steps[cause.Step] : null;

@@ -32,7 +32,7 @@ internal static class Fingerprint
         fact = Mix(fact, ((ulong)entry.Kind << 8 | (ulong)flags) ^ serious.Bits << 16);
         if (entry.Kind != JobEntryKind.Pulled) return fact;
         fact = Mix(Mix(fact, pull.Torque), pull.Move);
-        fact = Mix(Mix(fact, pull.Seconds), pull.Contact);
+        fact = Mix(Mix(fact, pull.Time), pull.Contact);
         return entry.Step is null ? fact : Mix(fact, Of(entry.Step));
     }
 

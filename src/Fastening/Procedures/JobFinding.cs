@@ -1,5 +1,3 @@
-using Fastening.Internals;
-
 namespace Fastening;
 
 /// <summary>One thing that was said of an entry or a fastener: the reason, what it does, and in words what to do about it.</summary>
@@ -53,7 +51,9 @@ public sealed class JobFinding
             _ => "rejected",
         };
         if (findings.Count == 0) return word;
-        string advice = string.Join("; ", findings.OrderByDescending(found => found.Effect & ~JobEffect.Remark).Select(found => found.Advice).Where(text => text.Length > 0).Distinct());
+        bool isGraver = findings.Any(found => found.Advice == AdviceText.LoosenAndLook);
+        string advice = string.Join("; ", findings.OrderByDescending(found => found.Effect & ~JobEffect.Remark).Select(found => found.Advice)
+            .Where(text => text.Length > 0 && !(isGraver && text == AdviceText.Loosen)).Distinct());
         return $"{word}: {string.Join("; ", findings.Select(found => found.Fact))}{(advice.Length == 0 ? "" : $". To do: {advice}")}";
     }
 }

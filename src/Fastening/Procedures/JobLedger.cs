@@ -1,5 +1,3 @@
-using Fastening.Internals;
-
 namespace Fastening;
 
 /// <summary>The facts of a job: takes entries in their order in time, one after the other. What came before what is decided elsewhere.</summary>

@@ -76,8 +76,7 @@ internal sealed class ProgramIndex
                 if (before is not null && Tolerance.FallsShort(step.HighestTorque, before.LeastTorque))
                 {
                     throw Impossible(Print.Text(
-                        $"step {Quoted.Text(step.Name)} asks for at most {Si.Torque(step.HighestTorque)}, and step {Quoted.Text(before.Name)} before it "
-                        + $"has put at least {Si.Torque(before.LeastTorque)} on {Quoted.Text(_names[fastener])}"));
+                        $"step {Quoted.Text(step.Name)} asks for at most {Si.Torque(step.HighestTorque)}, and step {Quoted.Text(before.Name)} before it has put at least {Si.Torque(before.LeastTorque)} on {Quoted.Text(_names[fastener])}"));
                 }
 
                 if (before is null || step.LeastTorque > before.LeastTorque) reachedBy[fastener] = step;
@@ -85,5 +84,5 @@ internal sealed class ProgramIndex
         }
     }
 
-    private static ArgumentException Impossible(string why) => new($"The program can never be carried out: {why}.", "steps");
+    private static ArgumentException Impossible(string why, string parameter = "steps") => new($"The program can never be carried out: {why}.", parameter);
 }

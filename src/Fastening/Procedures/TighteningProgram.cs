@@ -116,7 +116,7 @@ public sealed class TighteningProgram
     /// <param name="reason">The reason.</param>
     /// <param name="effect">Its effect.</param>
     /// <returns>A new program.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reason"/> is none of the reasons.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reason"/> is none of the reasons, or <paramref name="effect"/> none of the effects.</exception>
     /// <exception cref="ArgumentException">The effect would let pass what must not pass.</exception>
     /// <example><code>program = program.WithEffect(JobReason.Restarted, JobEffect.Reject | JobEffect.Loosen);</code></example>
     public TighteningProgram WithEffect(JobReason reason, JobEffect effect)

@@ -93,7 +93,7 @@ public sealed class TighteningStep
     /// <exception cref="ArgumentException">The name is empty, no pull can meet the window, or its lower limit is not greater than 0.</exception>
     /// <example><code>TighteningStep snug = TighteningStep.ByTorque(
     ///     "snug", ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(60), minus: Ratio.FromPercent(5), plus: Ratio.FromPercent(8)));</code></example>
-    public static TighteningStep ByTorque(string name, ToleranceWindow<Torque> torque) => new(name, Criterion.Torque(torque));
+    public static TighteningStep ByTorque(string name, ToleranceWindow<Torque> torque) => new(name, Criterion.Torque(Guard.NotNull(torque)));
 
     /// <summary>
     /// A step that turns by an angle once a torque is reached: the rotation of its pulls past the threshold, added up. The torque at its end does not count,
@@ -119,7 +119,7 @@ public sealed class TighteningStep
     /// <exception cref="ArgumentException">The name is empty, no pull can meet a window, or the lower limit of the torque is not greater than 0.</exception>
     /// <example><code>TighteningStep final = TighteningStep.ByTorqueWatchingRotation("final", torqueWindow, rotationWindow);</code></example>
     public static TighteningStep ByTorqueWatchingRotation(string name, ToleranceWindow<Torque> torque, ToleranceWindow<Angle> rotation) =>
-        new(name, Criterion.Torque(torque), Criterion.Move(Guard.NotNull(rotation)).AsWatched());
+        new(name, Criterion.Torque(Guard.NotNull(torque)), Criterion.Move(Guard.NotNull(rotation)).AsWatched());
 
     /// <summary>A step that asks for both a torque and a rotation.</summary>
     /// <param name="name">The name of the step.</param>
@@ -130,7 +130,7 @@ public sealed class TighteningStep
     /// <exception cref="ArgumentException">The name is empty, no pull can meet a window, or a lower limit is not greater than 0.</exception>
     /// <example><code>TighteningStep final = TighteningStep.ByTorqueAndRotation("final", torqueWindow, rotationWindow);</code></example>
     public static TighteningStep ByTorqueAndRotation(string name, ToleranceWindow<Torque> torque, ToleranceWindow<Angle> rotation) =>
-        new(name, Criterion.Torque(torque), Criterion.Turn(Guard.NotNull(rotation)));
+        new(name, Criterion.Torque(Guard.NotNull(torque)), Criterion.Turn(Guard.NotNull(rotation)));
 
     /// <summary>Adds a criterion.</summary>
     /// <param name="criterion">The criterion.</param>
@@ -176,10 +176,7 @@ public sealed class TighteningStep
         double newtonMeters = torque is Torque t ? Domains.Torque.Check(t, nameof(torque)) : double.NaN;
         double degrees = rotation is Angle a ? Domains.Rotation.Check(a, nameof(rotation)) : double.NaN;
         double seconds = duration is Duration d ? Domains.Duration.Check(d, nameof(duration)) : double.NaN;
-        var figures = new PullFigures(newtonMeters, degrees, seconds, contact is bool firm ? firm ? 1 : 0 : double.NaN)
-        {
-            Turn = Tolerance.FallsShort(newtonMeters, ThresholdTorque) ? 0 : degrees,
-        };
+        var figures = new PullFigures(newtonMeters, degrees, seconds, contact is bool firm ? firm ? 1 : 0 : double.NaN) { Turn = degrees };
         return new StepJudgement(this, Judge(figures), figures);
     }
 
@@ -194,10 +191,14 @@ public sealed class TighteningStep
     internal ReasonSet Judge(in PullFigures figures)
     {
         ReasonSet reasons = default;
-        foreach (Criterion criterion in _criteria) reasons |= criterion.Judge(figures.Of(criterion.Measure));
-        if (ThresholdTorque <= 0) return reasons;
-        return reasons.When(double.IsNaN(figures.Torque), JobReason.TorqueMissing)
-            .When(Tolerance.FallsShort(figures.Torque, ThresholdTorque), JobReason.ThresholdNotReached);
+        bool isShort = Tolerance.FallsShort(figures.Torque, ThresholdTorque);
+        foreach (Criterion criterion in _criteria)
+        {
+            // Rotation counts from the threshold: below it there is none to judge.
+            if (!isShort || criterion.Measure != CriterionMeasure.Turn) reasons |= criterion.Judge(figures.Of(criterion.Measure));
+        }
+
+        return reasons.When(ThresholdTorque > 0 && double.IsNaN(figures.Torque), JobReason.TorqueMissing).When(isShort, JobReason.ThresholdNotReached);
     }
 
     private Criterion? Required(CriterionMeasure measure) => Array.Find(_criteria, criterion => criterion.Measure == measure && !criterion.IsWatched);

@@ -31,7 +31,7 @@ internal static partial class RandomObjects
         Maker("JobSource", draw => draw.Next(2) == 0 ? JobSource.Sparse("wrench") : JobSource.Counting("wrench", draw.Next(4))),
         Maker("JobSource[]", draw => new[] { draw.Any<JobSource>("JobSource") }),
         Maker("JobOptions", draw => JobOptions.Default.WithTailLength(1 + draw.Next(4)).WithSources(draw.Any<JobSource>("JobSource"))),
-        Maker("JobEntry", draw => draw.Next(8) switch
+        Maker("JobEntry", draw => draw.Next(14) switch
         {
             0 => JobEntry.Loosened("form", 1 + draw.Next(50), DateTimeOffset.UnixEpoch.AddSeconds(draw.Next(9000)), draw.Of(FourBolts), "r"),
             1 => JobEntry.Withdrawn("form", 1 + draw.Next(50), DateTimeOffset.UnixEpoch.AddSeconds(draw.Next(9000)), "wrench", draw.Next(50), "p", "r"),

@@ -38,6 +38,7 @@ internal static partial class Samples
         yield return new((typeof(IReadOnlyList<string>), "fasteners"), TwoBolts);
         yield return new((typeof(IReadOnlyList<Ratio>), "shares"), new[] { Ratio.FromPercent(30), Ratio.FromPercent(100) });
         yield return new((typeof(Torque), "threshold"), Torque.FromNewtonMeters(30));
+        yield return new((typeof(Torque), "limit"), Torque.FromNewtonMeters(200));
         yield return new((typeof(string), "source"), "wrench");
         yield return new((typeof(string), "tool"), "W-17");
         yield return new((typeof(string), "person"), "fitter 12");

@@ -43,7 +43,7 @@ public class JobDayTests
         Pull(run, "B1", 120);
         Assert.Equal(
             "B3, full: rejected: torque 130 N·m is above 126 N·m; torque higher than its steps allow so far; torque above the highest that the program allows. "
-            + "To do: loosen it, let a person look at it, and enter Accepted or Replaced; loosen it and begin again with its first step",
+            + "To do: loosen it, let a person look at it, and enter Accepted or Replaced",
             Pull(run, "B3", 130).ToString());
         run.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Time(), "B3", "over the limit"));
         Assert.Equal(("half", "B3"), (run.OpenStep!.Name, run.NextFastener));
@@ -146,7 +146,7 @@ public class JobDayTests
         JobUpdate other = run.Apply(JobEntry.Pulled("wrench 1", 1, Time(), "B2").WithTorque(Torque.FromNewtonMeters(300)));
         Assert.Equal(
             "B2, half: rejected: torque 300 N·m is above 63 N·m; sequence conflict: another entry holds this number; torque higher than its steps allow so far; torque above the highest that the program allows. "
-            + "To do: loosen it, let a person look at it, and enter Accepted or Replaced; loosen it and begin again with its first step; give the restarted counter a new source name, and replay the log",
+            + "To do: loosen it, let a person look at it, and enter Accepted or Replaced; give the restarted counter a new source name, and replay the log",
             other.ToString());
         JobProgress job = run.Progress;
         Assert.Equal((1, 1, false), (job.Repeats, job.Conflicts, job.IsComplete));

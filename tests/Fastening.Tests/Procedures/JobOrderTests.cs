@@ -31,7 +31,7 @@ public class JobOrderTests
             Assert.Equal((naive.OpenStep, naive.NextFastener), (run.OpenStep is null ? -1 : program.Steps.ToList().IndexOf(run.OpenStep), run.NextFastener));
             JobEntry entry = EntryOf(new Random(numbers[i]), run, i, steps, fasteners);
             string fastener = entry.Fastener!;
-            int step = entry.Step is null ? naive.StepOf(fastener) : int.Parse(entry.Step[5..]);
+            int step = entry.Step is null ? naive.StepOf(fastener) : int.Parse(entry.Step[5..], System.Globalization.CultureInfo.InvariantCulture);
             bool wasDone = run.Progress.StateOf(fastener).Steps[step].Status == FastenerStatus.Done;
             JobReason? refusal = naive.Refusal(step, fastener);
             JobUpdate update = run.Apply(entry);

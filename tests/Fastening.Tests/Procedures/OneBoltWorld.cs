@@ -65,8 +65,8 @@ internal sealed class OneBoltWorld(DayProgram program)
         JobEntry pull = JobEntry.Pulled("w", number, time, "B1");
         if (words[^1] == "none") pull = pull.AtStep("none");
         if (words[^1] == "last") pull = pull.AtStep(program.Steps[^1].Name);
-        if (double.TryParse(words[1], out double torque)) pull = pull.WithTorque(Torque.FromNewtonMeters(torque));
-        return words.Length > 2 && double.TryParse(words[2], out double degrees) ? pull.WithRotation(Angle.FromDegrees(degrees)) : pull;
+        if (double.TryParse(words[1], System.Globalization.CultureInfo.InvariantCulture, out double torque)) pull = pull.WithTorque(Torque.FromNewtonMeters(torque));
+        return words.Length > 2 && double.TryParse(words[2], System.Globalization.CultureInfo.InvariantCulture, out double degrees) ? pull.WithRotation(Angle.FromDegrees(degrees)) : pull;
     }
 
     private bool IsWithdrawn(JobEntry entry) => _log.Exists(other => other.Kind == JobEntryKind.Withdrawn && other.OfSequence == entry.Sequence);

@@ -44,6 +44,7 @@ public class TighteningProgramTests
     public void Effects_are_changed_only_where_nothing_slips_through()
     {
         var program = new TighteningProgram(Bolts, [At("full", 95, 105)], TighteningOrder.Free);
+        Assert.Equal(Enum.GetValues<JobReason>(), EffectTable.All);
         Assert.Equal(JobEffect.Reject | JobEffect.Loosen, program.EffectOf(JobReason.TorqueAbove));
         TighteningProgram strict = program.WithEffect(JobReason.Restarted, JobEffect.Reject | JobEffect.Loosen).WithMostLoosenings(1).WithTorqueLimit(Torque.FromNewtonMeters(120));
         Assert.Equal([JobReason.Restarted], strict.ChangedEffects);
@@ -52,8 +53,8 @@ public class TighteningProgramTests
         Assert.Empty(strict.WithEffect(JobReason.Restarted, JobEffect.Remark).ChangedEffects);
         Assert.Throws<ArgumentException>(() => program.WithEffect(JobReason.TorqueBelow, JobEffect.Remark));
         Assert.Throws<ArgumentException>(() => program.WithEffect(JobReason.TorqueAbove, JobEffect.Reject));
-        Assert.Throws<ArgumentException>(() => program.WithEffect(JobReason.Restarted, JobEffect.None));
-        Assert.Throws<ArgumentException>(() => program.WithEffect(JobReason.Restarted, (JobEffect)64));
+        Assert.Throws<ArgumentOutOfRangeException>(() => program.WithEffect(JobReason.Restarted, JobEffect.None));
+        Assert.Throws<ArgumentOutOfRangeException>(() => program.WithEffect(JobReason.Restarted, (JobEffect)64));
         Assert.Throws<ArgumentOutOfRangeException>(() => program.WithEffect((JobReason)6, JobEffect.Reject));
         Assert.Throws<ArgumentOutOfRangeException>(() => program.WithTorqueLimit(Torque.FromNewtonMeters(94)));
         Assert.Throws<ArgumentOutOfRangeException>(() => program.WithMostLoosenings(-1));
