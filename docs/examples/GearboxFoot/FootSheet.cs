@@ -152,7 +152,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
         writer.Paragraph("A step stands once; later answers use it again.");
         Work("Permitted preload, at the highest friction", Derivation.Of(() => Stated.AtHighestFriction.PermittedPreload(Stated.Strength, Stated.Utilisation)));
         Work("Preload at the rotation set, lowest friction, target torque", Derivation.Of(() => Tightening.PreloadAt(plan.Rotation.Target!.Value)));
-        Work("Slope at the wrench", Tightening.DeriveElasticSlope());
+        Work("Slope at the wrench", Derivation.Of(() => Tightening.ElasticSlope));
     }
 
     private void WriteCautions()

@@ -203,7 +203,7 @@ internal sealed class TighteningSheet(TighteningPlan plan, PreloadOutlook outloo
         if (plan.JointProblems.Count > 0) return;
         foreach (BoltGroup group in Job.Groups)
         {
-            Work($"Wrench setting for {group.Name} ({Show.Bolts(group.Bolts)}), before rounding", group.Wrench.DeriveSettingFor(plan.Window.Target!.Value));
+            Work($"Wrench setting for {group.Name} ({Show.Bolts(group.Bolts)}), before rounding", Derivation.Of(() => group.Wrench.SettingFor(plan.Window.Target!.Value)));
         }
     }
 

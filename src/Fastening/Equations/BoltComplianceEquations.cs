@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>The bolt as a spring: section by section, with the substitution lengths of VDI 2230, or as the textbooks have it.</summary>
 /// <remarks>SI doubles in and out, no checks. The two ways are never mixed in one bolt: the textbook form has neither head nor nut.</remarks>
-public static class BoltComplianceEquations
+internal static class BoltComplianceEquations
 {
     /// <summary>Elastic resilience of a straight section.</summary>
     public static double SectionResilience(double l_i, double E_Y, double A_i) => l_i / (E_Y * A_i);

@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>Calibration of hand torque tools after ISO 6789.</summary>
 /// <remarks>SI doubles in and out, no checks. The clauses of ISO 6789-2 are from memory; only their titles were read.</remarks>
-public static class CalibrationEquations
+internal static class CalibrationEquations
 {
     private const string Part2 = "ISO 6789-2:2017 clause 7 (from memory)";
 

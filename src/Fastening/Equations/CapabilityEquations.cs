@@ -5,7 +5,7 @@ namespace Fastening.Equations;
 /// They hold for readings of any quantity: every length of an equation is counted in the unit of the readings, so all of them stand as pure
 /// numbers. With the standard deviation within subgroups they are C_p and its kin, with that of all readings P_p and its kin.
 /// </remarks>
-public static class CapabilityEquations
+internal static class CapabilityEquations
 {
     /// <summary>Potential index: width of the window over six standard deviations.</summary>
     public static double PotentialIndex(double T_U, double T_L, double s_q) => (T_U - T_L) / (6 * s_q);

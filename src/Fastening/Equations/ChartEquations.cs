@@ -1,7 +1,7 @@
 namespace Fastening.Equations;
 
 /// <summary>Constants of control charts, which follow from three numbers of the normal sample: c4, d2 and d3.</summary>
-public static class ChartEquations
+internal static class ChartEquations
 {
     private const string Source = "ISO 7870-2:2013 (from memory); the definition";
 

@@ -4,7 +4,7 @@ namespace Fastening.Equations;
 
 /// <summary>The clamped parts as a spring: pieces of a cone, sleeves, the deformation cone of VDI 2230, and the fit by Wileman.</summary>
 /// <remarks>SI doubles in and out, no checks. Logarithms are taken of 1 + x from x, so that a thin piece costs no digits.</remarks>
-public static class ClampedPartsEquations
+internal static class ClampedPartsEquations
 {
     /// <summary>Diameter of a cone at a depth below the bearing face.</summary>
     public static double ConeDiameter(double d_W, double z, double phi_c) => d_W + 2 * z * Math.Tan(phi_c);

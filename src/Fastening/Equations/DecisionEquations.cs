@@ -8,7 +8,7 @@ namespace Fastening.Equations;
 /// Probabilities are integrals of the normal curve and root finding: procedures, not equations. The factors of the ratio TUR hold from 1 to 1e12 and
 /// refuse what lies outside: below 1 they are negative or not defined.
 /// </remarks>
-public static class DecisionEquations
+internal static class DecisionEquations
 {
     /// <summary>Below it the uncertainty is wider than the window.</summary>
     internal const double LeastRatio = 1;

@@ -8,7 +8,7 @@ namespace Fastening.Equations;
 /// the internal one, the internal thread at the major diameter of the external one. Diameters are the limits that leave the least metal.
 /// C_1, C_2 and C_3 are fits: outside their published range they are refused, here too, and never extrapolated.
 /// </remarks>
-public static class EngagementEquations
+internal static class EngagementEquations
 {
     private const string ShearAreas = "FED-STD-H28/2B (1991) and ASME B1.1-2019 App. B (from memory); derived";
     private const double NarrowestNut = 1.4;

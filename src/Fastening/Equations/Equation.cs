@@ -2,14 +2,18 @@ using Fastening.Internals;
 
 namespace Fastening.Equations;
 
-/// <summary>One equation of the trade: its symbols, its text, its source. The method it belongs to stands beside it.</summary>
+/// <summary>One equation of the trade: its symbols, its text, its source. Every model computes by these.</summary>
 /// <remarks>
 /// The text and the method are held together by a test that evaluates both, for every equation, over random inputs in the domain,
 /// and by a second one that checks the dimensions.
 /// </remarks>
-/// <example><code>TorqueEquations.TighteningTorqueEquation.Evaluate(0.002, 50_000, 0)   // κ in m, F in N, M_p in N·m: 100 N·m</code></example>
+/// <example><code>Equation torque = Equation.Find("torque.tightening-torque");
+/// torque.Evaluate(0.002, 50_000, 0)      // κ in m, F in N, M_p in N·m: 100 N·m
+/// Console.WriteLine(torque.Pretty);      // "M = κ·F + M_p"</code></example>
 public abstract class Equation
 {
+    private static readonly List<Equation> Defined = [];
+
     private Expression? _expression;
 
     private protected Equation(string id, Symbol result, string text, string source, Symbol[] inputs)
@@ -19,7 +23,12 @@ public abstract class Equation
         Text = text;
         Source = source;
         Inputs = Array.AsReadOnly(inputs);
+        lock (Defined) Defined.Add(this);
     }
+
+    /// <summary>Every equation of the library, in the order of their names.</summary>
+    /// <example><code>foreach (Equation equation in Equation.All) Console.WriteLine(equation);</code></example>
+    public static IReadOnlyList<Equation> All => EquationList.All;
 
     /// <summary>A stable name: <c>torque.tightening-torque</c>.</summary>
     public string Id { get; }
@@ -74,8 +83,23 @@ public abstract class Equation
         return Invoke(values);
     }
 
+    /// <summary>The equation of a name.</summary>
+    /// <param name="id">The name, as <see cref="Id"/> and the page of equations give it.</param>
+    /// <returns>The equation.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="id"/> is null.</exception>
+    /// <exception cref="ArgumentException">There is no equation of that name.</exception>
+    /// <example><code>double newtonMeters = Equation.Find("torque.tightening-torque").Evaluate(0.002, 50_000, 0);   // κ in m, F in N, M_p in N·m: 100</code></example>
+    public static Equation Find(string id) => EquationList.Find(Guard.NotNull(id))
+        ?? throw new ArgumentException($"There is no equation {Quoted.Text(id)}; Equation.All lists them by name, such as torque.tightening-torque.", nameof(id));
+
     /// <inheritdoc />
     public override string ToString() => $"{Pretty}   [{Source}]";
+
+    /// <summary>What has been defined so far: everything, once <see cref="EquationList"/> has made every subject ready.</summary>
+    internal static Equation[] SoFar()
+    {
+        lock (Defined) return [.. Defined];
+    }
 
     /// <summary>Calls the method without any check.</summary>
     internal abstract double Invoke(double[] values);

@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>An equation with the method that computes it; the type of the method makes the compiler count the symbols.</summary>
 /// <typeparam name="TMethod">A function of as many doubles as the equation has inputs.</typeparam>
-public sealed class Equation<TMethod> : Equation
+internal sealed class Equation<TMethod> : Equation
     where TMethod : Delegate
 {
     private readonly Func<double[], double> _invoke;

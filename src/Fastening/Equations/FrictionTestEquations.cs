@@ -5,7 +5,7 @@ namespace Fastening.Equations;
 /// Each inverse belongs to one form of the thread torque in <see cref="TorqueEquations"/> and gives back, to rounding, the coefficient
 /// that went in. A reading below the pitch torque gives a negative coefficient: nothing is clamped.
 /// </remarks>
-public static class FrictionTestEquations
+internal static class FrictionTestEquations
 {
     /// <summary>Thread torque per unit clamp force, as measured.</summary>
     public static double MeasuredThreadArm(double M_th, double F) => M_th / F;

@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>The study of a gauge: repeatability, reproducibility, variation of the parts.</summary>
 /// <remarks>Common practice (AIAG, Measurement Systems Analysis, 4th ed., from memory). Readings of any quantity: lengths are counted in their unit.</remarks>
-public static class GaugeEquations
+internal static class GaugeEquations
 {
     private const string Source = "AIAG MSA, 4th ed. (2010), common practice, from memory";
 

@@ -5,7 +5,7 @@ namespace Fastening.Equations;
 /// A wrench shows M_w and its deviation is (M_w − true)/true (ISO 6789-1, from memory), at most a_w by its accuracy, known to within W_k by its calibration. The true torque at the
 /// drive then lies between M_w/(1 + a_w + W_k) and M_w/(1 − a_w − W_k); the adapters multiply it by ρ.
 /// </remarks>
-public static class GuaranteeEquations
+internal static class GuaranteeEquations
 {
     /// <summary>Lowest setting whose least torque still reaches the lower limit.</summary>
     public static double LowestSetting(double M_lo, double a_w, double W_k, double rho) => M_lo * (1 + a_w + W_k) / rho;

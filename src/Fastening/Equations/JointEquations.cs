@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>Bolt and clamped parts together: load factor, and rotation against preload.</summary>
 /// <remarks>SI doubles in and out, no checks.</remarks>
-public static class JointEquations
+internal static class JointEquations
 {
     /// <summary>Elastic resilience of bolt and clamped parts together.</summary>
     public static double Resilience(double delta_S, double delta_P) => delta_S + delta_P;

@@ -5,7 +5,7 @@ namespace Fastening.Equations;
 /// SI doubles in and out, no checks. Concentric clamping and concentric load: an eccentric joint opens earlier. Forces are in the bolt and in
 /// the interface; a negative axial load presses the parts together. Neither bolt nor interface carries less than nothing.
 /// </remarks>
-public static class LoadShareEquations
+internal static class LoadShareEquations
 {
     /// <summary>Load factor: the share of the axial load that the bolt feels while the joint is closed.</summary>
     public static double WorkingLoadFactor(double n, double Phi_K) => n * Phi_K;

@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>Loads of a bolt from its strength, and elastic constants.</summary>
 /// <remarks>SI doubles in and out, no checks.</remarks>
-public static class MaterialEquations
+internal static class MaterialEquations
 {
     /// <summary>Minimum ultimate tensile load: the least load at which the threaded part may break.</summary>
     public static double UltimateLoad(double R_m, double A_s) => R_m * A_s;

@@ -1,7 +1,7 @@
 namespace Fastening.Equations;
 
 /// <summary>Efficiency of a power screw, and the friction at which it is self-locking.</summary>
-public static class PowerScrewEquations
+internal static class PowerScrewEquations
 {
     /// <summary>Efficiency: the torque that would do without friction over the torque that is needed, collar included, prevailing torque not.</summary>
     public static double Efficiency(double lambda_P, double kappa) => lambda_P / kappa;

@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>What a joint loses of its preload by embedding and by heat, and the assembly preload that makes up for it.</summary>
 /// <remarks>SI doubles in and out, no checks. A loss is positive: the preload falls. A negative thermal loss is a gain.</remarks>
-public static class PreloadLossEquations
+internal static class PreloadLossEquations
 {
     /// <summary>Flattening of the threads and of the faces under head and nut.</summary>
     public static double FaceEmbedding(double N_th, double f_th, double N_f, double f_f) => N_th * f_th + N_f * f_f;

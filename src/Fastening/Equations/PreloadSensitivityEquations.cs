@@ -1,7 +1,7 @@
 namespace Fastening.Equations;
 
 /// <summary>How much the preload changes with torque, friction and nut factor: first derivatives of F = (M − M_p)/κ.</summary>
-public static class PreloadSensitivityEquations
+internal static class PreloadSensitivityEquations
 {
     /// <summary>Change of the preload with the torque at the fastener; with the prevailing torque it is the same, negative.</summary>
     public static double PreloadPerTorque(double kappa) => 1 / kappa;

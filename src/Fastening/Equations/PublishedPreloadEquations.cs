@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>The preloads that published rules call for, each by its own name.</summary>
 /// <remarks>SI doubles in and out, no checks. None is a default.</remarks>
-public static class PublishedPreloadEquations
+internal static class PublishedPreloadEquations
 {
     /// <summary>Recommended preload of a joint that is to be dismantled and its bolts used again.</summary>
     public static double ReusableJoint(double F_p) => 0.75 * F_p;

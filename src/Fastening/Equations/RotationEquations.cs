@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>Rotation of the fastener in time.</summary>
 /// <remarks>SI doubles in and out, no checks.</remarks>
-public static class RotationEquations
+internal static class RotationEquations
 {
     /// <summary>Mean rate of a stroke.</summary>
     public static double Rate(double theta_r, double t) => theta_r / t;

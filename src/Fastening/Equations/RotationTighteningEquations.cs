@@ -5,7 +5,7 @@ namespace Fastening.Equations;
 /// SI doubles in and out, no checks. One number carries the joint: rotation per unit preload r, to which every elastic twist in series adds.
 /// Valid from full contact of all faces up to the yield of bolt, thread or bearing surface.
 /// </remarks>
-public static class RotationTighteningEquations
+internal static class RotationTighteningEquations
 {
     /// <summary>Rotation per unit preload that goes into the stretch of the bolt and the compression of the clamped parts.</summary>
     public static double RotationPerPreload(double delta, double P_h) => 2 * Math.PI * delta / P_h;
@@ -112,4 +112,27 @@ public static class RotationTighteningEquations
         PreloadUncertainty, "rotation.preload-uncertainty", Symbols.PreloadUncertainty, "sqrt(u_snug^2 + (u_theta/r)^2 + (F_g*w_r)^2)",
         "JCGM 100:2008 §5.1.2; derived", Symbols.SnugPreloadUncertainty, Symbols.RotationUncertainty, Symbols.RotationPerPreload,
         Symbols.PreloadGain, Symbols.RotationPerPreloadUncertainty);
+
+    /// <summary>Torque at a share of the torque at the end.</summary>
+    public static double TorqueAtShare(double x_M, double M_end) => x_M * M_end;
+
+    /// <summary>Torque at a share of the torque at the end (<c>rotation.torque-at-share</c>): x_M M_end.</summary>
+    public static Equation<Func<double, double, double>> TorqueAtShareEquation { get; } = Equation.Define(
+        TorqueAtShare, "rotation.torque-at-share", Symbols.StartTorque, "x_M*M_end", "definition", Symbols.TorqueShare, Symbols.EndTorque);
+
+    /// <summary>Greatest resilience within the error of the stiffness: the springs are softer by it.</summary>
+    public static double SoftestResilience(double delta_c, double e_k) => delta_c * (1 / (1 - e_k));
+
+    /// <summary>Greatest resilience within the error of the stiffness (<c>rotation.softest-resilience</c>): δ_c/(1 − e_k).</summary>
+    public static Equation<Func<double, double, double>> SoftestResilienceEquation { get; } = Equation.Define(
+        SoftestResilience, "rotation.softest-resilience", Symbols.JointResilience, "delta_c*(1/(1 - e_k))", "derived",
+        Symbols.CalculatedJointResilience, Symbols.StiffnessError);
+
+    /// <summary>Least resilience within the error of the stiffness: the resilience itself is smaller by it.</summary>
+    public static double StiffestResilience(double delta_c, double e_k) => delta_c * (1 - e_k);
+
+    /// <summary>Least resilience within the error of the stiffness (<c>rotation.stiffest-resilience</c>): δ_c (1 − e_k).</summary>
+    public static Equation<Func<double, double, double>> StiffestResilienceEquation { get; } = Equation.Define(
+        StiffestResilience, "rotation.stiffest-resilience", Symbols.JointResilience, "delta_c*(1 - e_k)", "derived",
+        Symbols.CalculatedJointResilience, Symbols.StiffnessError);
 }

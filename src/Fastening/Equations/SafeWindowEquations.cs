@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>How long a window must be for a quantised angle.</summary>
 /// <remarks>SI doubles in and out, no checks.</remarks>
-public static class SafeWindowEquations
+internal static class SafeWindowEquations
 {
     /// <summary>Shortest window in which no turn at (1 − s)·ω_L reads above ω_L.</summary>
     public static double SafeWindow(double q_theta, double omega_L, double Delta_t, double s_L) =>

@@ -1,7 +1,7 @@
 namespace Fastening.Equations;
 
 /// <summary>Scatter of the preload: tightening factor and ± share, and the lowest and highest preload they leave.</summary>
-public static class ScatterEquations
+internal static class ScatterEquations
 {
     /// <summary>Tightening factor of a scatter.</summary>
     public static double TighteningFactor(double s_F) => (1 + s_F) / (1 - s_F);

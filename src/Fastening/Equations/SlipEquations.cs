@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>Transverse load carried by friction in the interface.</summary>
 /// <remarks>SI doubles in and out, no checks. µ_T is the lowest coefficient of static friction of the interface.</remarks>
-public static class SlipEquations
+internal static class SlipEquations
 {
     /// <summary>Clamp force that holds a transverse load.</summary>
     public static double ClampForTransverseLoad(double F_Q, double q_F, double mu_T) => F_Q / (q_F * mu_T);

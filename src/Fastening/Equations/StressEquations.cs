@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>Stress in the bolt while it is being tightened: tension and torsion together.</summary>
 /// <remarks>SI doubles in and out, no checks. The torsional section modulus is plastic (VDI 2230 from 2001) or elastic (older VDI, JIS), by name.</remarks>
-public static class StressEquations
+internal static class StressEquations
 {
     /// <summary>The governing diameter: the smaller of stress diameter and waist.</summary>
     public static double SectionDiameter(double d_s, double d_T) => Math.Min(d_s, d_T);

@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>The torques of EN 1090-2 for preloaded structural bolts.</summary>
 /// <remarks>SI doubles in and out, no checks.</remarks>
-public static class StructuralTighteningEquations
+internal static class StructuralTighteningEquations
 {
     /// <summary>Reference torque M_r,2 from the mean k-value that the maker declares (class K2).</summary>
     public static double ReferenceTorque(double K_m, double d, double F) => K_m * d * F;

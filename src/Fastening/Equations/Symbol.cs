@@ -1,9 +1,9 @@
 namespace Fastening.Equations;
 
 /// <summary>A symbol of the trade: name, unit, meaning, and the range over which the tests sample it.</summary>
-/// <remarks>Defined once in <see cref="Symbols"/>; feeds the printed work, the documentation, the domain check and the tests.</remarks>
-/// <example><code>Symbols.ThreadFriction.Name      // "mu_th"
-/// Symbols.ThreadFriction.Pretty    // "µ_th"</code></example>
+/// <remarks>Defined once; feeds the printed work, the documentation, the domain check and the tests.</remarks>
+/// <example><code>Symbol arm = Equation.Find("torque.tightening-torque").Inputs[0];
+/// Console.WriteLine($"{arm.Pretty}: {arm.Meaning}, {arm.Unit.Si}");   // "κ: tightening torque per unit preload, m"</code></example>
 public sealed class Symbol
 {
     internal Symbol(string name, SymbolUnit unit, string meaning, double low, double high)

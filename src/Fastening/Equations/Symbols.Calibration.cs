@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Torque that the tool is set to or indicates.</summary>
     public static Symbol SetOrIndicatedTorque { get; } = new("X_a", SymbolUnit.Torque, "torque that the tool is set to or indicates", 1e-2, 1e4);

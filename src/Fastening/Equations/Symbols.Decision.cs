@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Half the width of a tolerance window.</summary>
     public static Symbol HalfWidth { get; } = new("h_T", SymbolUnit.Ratio, "half the width of the window, in the unit of the uncertainty", 1e-3, 1e6);

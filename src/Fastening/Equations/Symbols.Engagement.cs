@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Greatest minor diameter of the internal thread, where the external thread is sheared off.</summary>
     public static Symbol GreatestInternalMinorDiameter { get; } = new("K_n", SymbolUnit.Length, "greatest minor diameter of the internal thread", 7e-4, 0.2);

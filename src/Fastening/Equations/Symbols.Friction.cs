@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Torque in the thread, as a friction test reads it.</summary>
     public static Symbol MeasuredThreadTorque { get; } = new("M_th", SymbolUnit.Torque, "thread torque", 1e-3, 1e5);

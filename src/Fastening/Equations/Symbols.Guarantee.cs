@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Lower limit of what the fastener must get.</summary>
     public static Symbol LeastFastenerTorque { get; } = new("M_lo", SymbolUnit.Torque, "least torque permitted at the fastener", 1e-3, 1e5);

@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Length of a section of the bolt, or thickness of a piece of the clamped parts.</summary>
     public static Symbol SectionLength { get; } = new("l_i", SymbolUnit.Length, "length of the section", 1e-4, 1);

@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Load introduction factor: share of the parts that the load relieves.</summary>
     public static Symbol LoadIntroductionFactor { get; } = new("n", SymbolUnit.Ratio, "load introduction factor: share of the parts that the load relieves", 0, 1);

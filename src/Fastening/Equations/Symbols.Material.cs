@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Minimum tensile strength.</summary>
     public static Symbol TensileStrength { get; } = new("R_m", SymbolUnit.Stress, "minimum tensile strength", 1e8, 2e9);

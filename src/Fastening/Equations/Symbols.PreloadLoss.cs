@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Resilience of bolt and parts at temperature.</summary>
     public static Symbol HotResilience { get; } = new("delta_T", SymbolUnit.Resilience, "resilience of bolt and parts at temperature", 1e-11, 1e-6);

@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Upper limit of a tolerance window.</summary>
     public static Symbol UpperLimit { get; } = new("T_U", SymbolUnit.Ratio, "upper limit, in the unit of the readings", -1e3, 1e3);

@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Rotation of the fastener.</summary>
     public static Symbol Rotation { get; } = new("theta_r", SymbolUnit.Angle, "rotation of the fastener", 1e-3, 100);

@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Rotation per unit preload.</summary>
     public static Symbol RotationPerPreload { get; } = new("r", SymbolUnit.RotationPerForce, "rotation per unit preload", 1e-8, 1e-2);
@@ -41,4 +41,14 @@ public static partial class Symbols
 
     /// <summary>Standard uncertainty of the preload.</summary>
     public static Symbol PreloadUncertainty { get; } = new("u_F", SymbolUnit.Force, "standard uncertainty of the preload", 0, 1e6);
+
+    /// <summary>Share of the torque at the end of a rotation at which the rotation begins.</summary>
+    public static Symbol TorqueShare { get; } = new("x_M", SymbolUnit.Ratio, "share of the torque at the end at which the rotation begins", 0.01, 0.99);
+
+    /// <summary>Resilience of bolt and parts together, as calculated.</summary>
+    public static Symbol CalculatedJointResilience { get; } = new(
+        "delta_c", SymbolUnit.Resilience, "resilience of bolt and clamped parts as calculated", 1e-12, 2e-6);
+
+    /// <summary>Greatest relative error of the stiffness of the joint.</summary>
+    public static Symbol StiffnessError { get; } = new("e_k", SymbolUnit.Ratio, "greatest relative error of the stiffness", 0, 0.9);
 }

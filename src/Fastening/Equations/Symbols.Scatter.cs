@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Scatter of the preload, plus and minus, as a share of its mean.</summary>
     public static Symbol Scatter { get; } = new("s_F", SymbolUnit.Ratio, "scatter of the preload, ± share of its mean", 0, 0.95);

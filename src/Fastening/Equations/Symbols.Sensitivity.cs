@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Change of the preload per unit of torque.</summary>
     public static Symbol PreloadPerTorque { get; } = new("g_M", SymbolUnit.PerLength, "change of the preload per torque", 1e-3, 1e6);

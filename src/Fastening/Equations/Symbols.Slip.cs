@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Transverse load.</summary>
     public static Symbol TransverseLoad { get; } = new("F_Q", SymbolUnit.Force, "transverse load", 0, 1e6);

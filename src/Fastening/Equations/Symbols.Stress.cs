@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Torque in the thread, which twists the shank.</summary>
     public static Symbol ShankTorque { get; } = new("M_T", SymbolUnit.Torque, "torque that twists the shank", 1e-3, 1e5);

@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Mean k-value of a structural assembly, declared by its maker (class K2).</summary>
     public static Symbol MeanNutFactor { get; } = new("K_m", SymbolUnit.Ratio, "mean k-value of the assembly, class K2", 0.1, 0.23);

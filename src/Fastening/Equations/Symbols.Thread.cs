@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Nominal (major) diameter of the thread.</summary>
     public static Symbol NominalDiameter { get; } = new("d", SymbolUnit.Length, "nominal thread diameter", 1e-3, 0.2);

@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Flank factor: normal force on the flank over axial force.</summary>
     public static Symbol FlankFactor { get; } = new("c", SymbolUnit.Ratio, "flank factor", 1, 1.5);

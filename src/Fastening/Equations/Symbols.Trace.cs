@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Shortest safe window.</summary>
     public static Symbol SafeWindow { get; } = new("W", SymbolUnit.Time, "shortest window without a false alarm", 1e-6, 1e6);

@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Share of the torsion of tightening that stays.</summary>
     public static Symbol TorsionShare { get; } = new("k_tau", SymbolUnit.Ratio, "share of the torsion of tightening that stays", 0, 1);

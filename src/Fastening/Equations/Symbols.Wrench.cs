@@ -1,6 +1,6 @@
 namespace Fastening.Equations;
 
-public static partial class Symbols
+internal static partial class Symbols
 {
     /// <summary>Lever length of the wrench, centre of drive to hand.</summary>
     public static Symbol LeverLength { get; } = new("L", SymbolUnit.Length, "lever length, centre of drive to the hand", 0.05, 3);
@@ -58,6 +58,12 @@ public static partial class Symbols
 
     /// <summary>Torsional compliance.</summary>
     public static Symbol Compliance { get; } = new("c_t", SymbolUnit.TorsionalCompliance, "torsional compliance", 0, 1);
+
+    /// <summary>Torsional compliance of a bar.</summary>
+    public static Symbol BarCompliance { get; } = new("c_b", SymbolUnit.TorsionalCompliance, "torsional compliance of the bar", 1e-7, 1);
+
+    /// <summary>Torsional stiffness of a bar.</summary>
+    public static Symbol BarStiffness { get; } = new("k_t", SymbolUnit.TorsionalStiffness, "torsional stiffness of the bar", 1, 1e7);
 
     /// <summary>Elastic wind-up.</summary>
     public static Symbol WindUp { get; } = new("theta_w", SymbolUnit.Angle, "elastic wind-up", 0, 10);

@@ -5,7 +5,7 @@ namespace Fastening.Equations;
 /// Names follow VDI 2230-1:2015 and ISO 16047:2005 where they agree, with <c>lambda</c> and <c>kappa</c> for torque per unit preload. The
 /// symbols stand in files by subject beside this one.
 /// </remarks>
-public static partial class Symbols
+internal static partial class Symbols
 {
     private const double Degree = Math.PI / 180;
 }

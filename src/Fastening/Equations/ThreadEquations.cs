@@ -5,7 +5,7 @@ namespace Fastening.Equations;
 /// SI doubles in and out, no checks: IEEE in, IEEE out. <see cref="Equation.Evaluate"/> checks the domain, in which a thread has a core of a tenth of
 /// its diameter, as <see cref="ScrewThread.IsoMetric"/> requires it: closer to zero a core is rounding error.
 /// </remarks>
-public static class ThreadEquations
+internal static class ThreadEquations
 {
     /// <summary>Height of the fundamental triangle of a 60° profile.</summary>
     public static double TriangleHeight(double P) => Math.Sqrt(3) / 2 * P;

@@ -1,7 +1,7 @@
 namespace Fastening.Equations;
 
 /// <summary>Tolerance factors in closed form: approximations, each by its author's name. The exact ones are procedures.</summary>
-public static class ToleranceFactorEquations
+internal static class ToleranceFactorEquations
 {
     private const string Natrella = "NIST/SEMATECH e-Handbook of Statistical Methods 7.2.6.3 (Natrella 1963)";
 

@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>Torque and preload: thread and bearing torque per unit preload ("arms"), their sum, and both directions.</summary>
 /// <remarks>SI doubles in and out, no checks: IEEE in, IEEE out. Rival forms stand side by side under their own names; a model picks one by name.</remarks>
-public static class TorqueEquations
+internal static class TorqueEquations
 {
     /// <summary>Torque per unit preload that goes into the pitch: the part that stretches the bolt.</summary>
     public static double PitchArm(double P_h) => P_h / (2 * Math.PI);

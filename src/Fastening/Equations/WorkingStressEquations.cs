@@ -2,7 +2,7 @@ namespace Fastening.Equations;
 
 /// <summary>Stress in the bolt and under its head while the joint is in service, and the safety that is left.</summary>
 /// <remarks>SI doubles in and out, no checks. Tension and equivalent stress are those of <see cref="StressEquations"/>, at the force in service.</remarks>
-public static class WorkingStressEquations
+internal static class WorkingStressEquations
 {
     /// <summary>Torsion that tightening has left in the bolt.</summary>
     public static double ResidualTorsion(double k_tau, double tau) => k_tau * tau;

@@ -5,7 +5,7 @@ namespace Fastening.Equations;
 /// Frame: drive at the origin, x straight ahead of the handle, hand at (−L, 0), y the side to which the hand moves. Adapter angles are
 /// absolute, from +x, positive towards y. A pull that leans towards +x has a positive angle. Chains are folds of one equation.
 /// </remarks>
-public static class WrenchEquations
+internal static class WrenchEquations
 {
     /// <summary>Torque ratio with one adapter more; start from 1.</summary>
     public static double TorqueRatio(double rho_0, double E, double theta, double L, double beta) =>
@@ -98,6 +98,13 @@ public static class WrenchEquations
     public static Equation<Func<double, double, double, double, double>> ComplianceEquation { get; } = Equation.Define(
         Compliance, "wrench.compliance", Symbols.Compliance, "c_0 + l/(G*J)", "Roark's Formulas for Stress and Strain 7th ed. (2002) §10.1",
         Symbols.ComplianceBefore, Symbols.BarLength, Symbols.ShearModulus, Symbols.TorsionConstant);
+
+    /// <summary>Torsional stiffness of one bar.</summary>
+    public static double BarStiffness(double c_b) => 1 / c_b;
+
+    /// <summary>Torsional stiffness of a bar (<c>wrench.bar-stiffness</c>): 1/c_b, G J/l.</summary>
+    public static Equation<Func<double, double>> BarStiffnessEquation { get; } = Equation.Define(
+        BarStiffness, "wrench.bar-stiffness", Symbols.BarStiffness, "1/c_b", "definition of the stiffness", Symbols.BarCompliance);
 
     /// <summary>Elastic wind-up at a torque.</summary>
     public static double WindUp(double M_w, double c_t) => M_w * c_t;

@@ -23,12 +23,15 @@ internal sealed class DataRow(string file, int line, string[] columns, string[] 
     public IEnumerable<double> Numbers(string column) =>
         this[column].Split([' '], StringSplitOptions.RemoveEmptyEntries).Select(text => Parse(column, text));
 
-    /// <summary>A length in metres; the name of its column ends in <c>_in</c> or <c>_mm</c>.</summary>
-    public double Meters(string column)
+    /// <summary>A length; the name of its column ends in <c>_in</c> or <c>_mm</c>.</summary>
+    public Length Length(string column)
     {
         double number = Number(column);
-        return Si.Of(column.EndsWith("_in", StringComparison.Ordinal) ? Length.FromInches(number) : Length.FromMillimeters(number));
+        return column.EndsWith("_in", StringComparison.Ordinal) ? UnitsNet.Length.FromInches(number) : UnitsNet.Length.FromMillimeters(number);
     }
+
+    /// <summary>The same in metres.</summary>
+    public double Meters(string column) => Si.Of(Length(column));
 
     private double Parse(string column, string text) =>
         double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number)

@@ -78,7 +78,7 @@ internal sealed record JointCheckRow(
             Lack = checks => JointChecks.LackOf(checks.Capacity.Nut) ?? checks.LackOfStrengthWhenHot,
         },
         new(JointCheckKind.ThreadStripping, "thread stripping", "greatest bolt force ≤ force at which the engagement fails (VDI 2230 R11)",
-            (checks, in at) => (checks.GreatestBoltForce(at), checks.Capacity.Engagement!.FailureForceOf(at.Work)))
+            (checks, in at) => (checks.GreatestBoltForce(at), checks.Capacity.Engagement!.FailureForceTerm.Value))
         {
             Lack = checks => checks.Capacity.Engagement is null ? JointCheckLack.EngagedThread : checks.LackOfStrengthWhenHot,
             Note = checks => checks.Capacity.Engagement is { ThreadLength: null } ? "; by the shear areas alone, without bending threads and widening nut" : "",

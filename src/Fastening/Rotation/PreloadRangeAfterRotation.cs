@@ -14,8 +14,8 @@ public sealed class PreloadRangeAfterRotation
         StiffnessError = stiffnessError;
         Lowest = lowest;
         Highest = highest;
-        Range = new PreloadRange(Math.Min(Si.Of(lowest.Preload), Si.Of(lowest.ElasticLimit)), Si.Of(highest.Preload));
-        SnugRange = new PreloadRange(Si.Of(lowest.SnugPreload), Si.Of(highest.SnugPreload));
+        Range = new PreloadRange(Math.Min(lowest.PreloadSi, lowest.LimitSi), highest.PreloadSi);
+        SnugRange = new PreloadRange(lowest.SnugSi, highest.SnugSi);
     }
 
     /// <summary>The corner of the lowest preload: highest friction.</summary>

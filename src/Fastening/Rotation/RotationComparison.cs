@@ -56,7 +56,7 @@ public sealed class RotationComparison
     public bool MayPassElasticLimit => CarriesPastElasticLimit || !AtMost.IsElastic;
 
     /// <summary>Whether the required preload is reached even at the least rotation of the tolerance and the highest friction, or the joint yields above it.</summary>
-    public bool ReachesRequired => Tolerance.IsAtLeast(Si.Of(AtLeast.IsElastic ? AtLeast.Preload : AtLeast.ElasticLimit), _required);
+    public bool ReachesRequired => Tolerance.IsAtLeast(AtLeast.IsElastic ? AtLeast.PreloadSi : AtLeast.LimitSi, _required);
 
     /// <inheritdoc />
     public override string ToString()

@@ -21,7 +21,7 @@ public sealed partial class RotationTightening
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="requiredPreload"/> is negative or beyond its domain.</exception>
     /// <example><code>Console.WriteLine(tightening.Compare(PublishedRotation.En1090Part2(grip, diameter), Force.FromKilonewtons(172)));   // snug torque: the first step</code></example>
     public RotationComparison Compare(PublishedRotation published, Force requiredPreload) =>
-        Compare(published, requiredPreload, WithResilience(Softest), WithResilience(Stiffest));
+        Compare(published, requiredPreload, At(StiffnessCorner.Softest), At(StiffnessCorner.Stiffest));
 
     /// <summary>A published rotation held against this joint over a range of friction.</summary>
     /// <remarks>
@@ -42,8 +42,8 @@ public sealed partial class RotationTightening
         FrictionTorqueModel model = FrictionModel("its spread over a range of friction");
         Guard.NotNull(friction);
         return Compare(
-            published, requiredPreload, Corner(model.WithFriction(friction.High), _snugTorque, Softest, nameof(friction)),
-            Corner(model.WithFriction(friction.Low), _snugTorque, Stiffest, nameof(friction)));
+            published, requiredPreload, Corner(model.WithFriction(friction.High), _snugTorque, StiffnessCorner.Softest, nameof(friction)),
+            Corner(model.WithFriction(friction.Low), _snugTorque, StiffnessCorner.Stiffest, nameof(friction)));
     }
 
     private RotationComparison Compare(PublishedRotation published, Force requiredPreload, RotationTightening least, RotationTightening greatest)
@@ -56,13 +56,14 @@ public sealed partial class RotationTightening
             AtFastenerBy(published.Rotation), greatest.AtFastenerBy(published.Window?.Upper ?? published.Rotation));
     }
 
-    private double? RotationNeededFor(double required) => Tolerance.Exceeds(required, _limit) ? null
-        : Math.Max(0, RotationTighteningEquations.RotationForGain(RotationTighteningEquations.GainBeyondSnug(required, _snug), _atFastener));
+    private double? RotationNeededFor(double required) => Tolerance.Exceeds(required, _limit.Value) ? null
+        : Math.Max(0, RotationTighteningEquations.RotationForGain(RotationTighteningEquations.GainBeyondSnug(required, _snug), Line.AtFastener.Value));
 
     private PreloadAfterRotation AtFastenerBy(Angle rotation)
     {
-        double degrees = Si.Of(rotation);
-        double gain = RotationTighteningEquations.PreloadGain(Si.ToRadians(degrees), _atFastener);
-        return new PreloadAfterRotation(degrees, _snug, gain, _limit, _boltTwistPerPreload, 0);
+        RotationLine line = Line;
+        var turn = new Stated<Angle>(rotation, Si.Of(rotation), "published rotation");
+        Term gain = RotationTighteningEquations.PreloadGainEquation.Of(turn.Term, line.AtFastener);
+        return new PreloadAfterRotation(turn.Value, line.Snug, gain, _limit.Term, line.AtFastener.Value - line.Stretch.Value, 0);
     }
 }

@@ -1,10 +1,12 @@
+using System.Runtime.CompilerServices;
 using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace Fastening;
 
-/// <content>The sequences of equations, their work, and the preload range.</content>
+/// <content>The elastic line and the preload ranges.</content>
 public sealed partial class RotationTightening
 {
     /// <summary>The preloads that one rotation gives over a range of friction; the friction of the model is not used.</summary>
@@ -27,8 +29,8 @@ public sealed partial class RotationTightening
         FrictionTorqueModel model = FrictionModel("its spread over a range of friction");
         Guard.NotNull(friction);
         return new PreloadRangeAfterRotation(
-            Corner(model.WithFriction(friction.High), _snugTorque, Softest, nameof(friction)).PreloadAt(rotation),
-            Corner(model.WithFriction(friction.Low), _snugTorque, Stiffest, nameof(friction)).PreloadAt(rotation),
+            Corner(model.WithFriction(friction.High), _snugTorque, StiffnessCorner.Softest, nameof(friction)).PreloadAt(rotation),
+            Corner(model.WithFriction(friction.Low), _snugTorque, StiffnessCorner.Stiffest, nameof(friction)).PreloadAt(rotation),
             StiffnessError);
     }
 
@@ -45,16 +47,16 @@ public sealed partial class RotationTightening
     public PreloadRangeAfterRotation PreloadRangeAt(ToleranceWindow<Angle> rotation, ToleranceWindow<Torque> snugTorque, FrictionRange friction)
     {
         WindowLimits snug = Guard.NotNull(snugTorque).BothLimits(nameof(snugTorque)), turn = Guard.NotNull(rotation).BothLimits(nameof(rotation));
-        double lower = Domains.PositiveTorque.Check(Si.Torque(snug.Lower), nameof(snugTorque));
-        double upper = Domains.PositiveTorque.Check(Si.Torque(snug.Upper), nameof(snugTorque));
+        Stated<Torque> lower = Domains.PositiveTorque.Stated(Si.Torque(snug.Lower), nameof(snugTorque));
+        Stated<Torque> upper = Domains.PositiveTorque.Stated(Si.Torque(snug.Upper), nameof(snugTorque));
         Angle least = Si.Angle(turn.Lower), most = Si.Angle(turn.Upper);
         Domains.Rotation.Check(least, nameof(rotation));
         Domains.Rotation.Check(most, nameof(rotation));
         FrictionTorqueModel model = FrictionModel("its spread over a range of friction");
         Guard.NotNull(friction);
         return new PreloadRangeAfterRotation(
-            Corner(model.WithFriction(friction.High), lower, Softest, nameof(snugTorque)).PreloadAt(least),
-            Corner(model.WithFriction(friction.Low), upper, Stiffest, nameof(snugTorque)).PreloadAt(most),
+            Corner(model.WithFriction(friction.High), lower, StiffnessCorner.Softest, nameof(snugTorque)).PreloadAt(least),
+            Corner(model.WithFriction(friction.Low), upper, StiffnessCorner.Stiffest, nameof(snugTorque)).PreloadAt(most),
             StiffnessError);
     }
 
@@ -67,11 +69,11 @@ public sealed partial class RotationTightening
     /// <example><code>tightening.PreloadRangeAt(Angle.FromDegrees(60), nutFactorModel.PreloadRangeAt(snugTorque, lowNutFactor: 0.14, highNutFactor: 0.22))</code></example>
     public PreloadRangeAfterRotation PreloadRangeAt(Angle rotation, PreloadRange snugPreload)
     {
-        double degrees = Domains.Rotation.Check(rotation);
+        Domains.Rotation.Check(rotation);
         Guard.NotNull(snugPreload);
-        return new PreloadRangeAfterRotation(
-            WithResilience(Softest).After(degrees, Si.Of(snugPreload.Minimum)), WithResilience(Stiffest).After(degrees, Si.Of(snugPreload.Maximum)),
-            StiffnessError);
+        var lowest = new Stated<Force>(snugPreload.Minimum, snugPreload.MinimumSi, "lowest preload at the snug torque");
+        var highest = new Stated<Force>(snugPreload.Maximum, snugPreload.MaximumSi, "highest preload at the snug torque");
+        return new PreloadRangeAfterRotation(At(StiffnessCorner.Softest).After(rotation, lowest.Term), At(StiffnessCorner.Stiffest).After(rotation, highest.Term), StiffnessError);
     }
 
     /// <summary>Standard uncertainty of the preload after a rotation, by the law of propagation; inputs independent, none assumed.</summary>
@@ -94,150 +96,89 @@ public sealed partial class RotationTightening
         Angle rotation,
         MeasurementUncertainty<Force> snugPreloadUncertainty,
         MeasurementUncertainty<Angle> rotationUncertainty,
-        MeasurementUncertainty<Ratio> complianceUncertainty) =>
-        Si.Force(Uncertainty(null, rotation, snugPreloadUncertainty, rotationUncertainty, complianceUncertainty));
-
-    /// <summary>The work behind <see cref="PreloadAt"/>; its last step is the preload, bit for bit.</summary>
-    /// <param name="rotation">Rotation past snug.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(Derivation.Of(() => tightening.PreloadAt(Angle.FromDegrees(60))));</code></example>
-    public Derivation DerivePreloadAt(Angle rotation)
-    {
-        double angle = Si.ToRadians(Domains.Rotation.Check(rotation));
-        var work = new Derivation("Preload after snug torque and rotation");
-        Arms arms = ArmsOf(work);
-        double snug = Snug(work, arms);
-        double gain = RotationTighteningEquations.PreloadGainEquation.Step(work, angle, AtTool(work, arms));
-        RotationTighteningEquations.TurnedPreloadEquation.Step(work, snug, gain);
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="RotationFor"/>; its last step is the rotation, in radians.</summary>
-    /// <param name="preload">The preload wanted.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is below the snug preload or beyond the elastic limit.</exception>
-    /// <example><code>Console.WriteLine(tightening.DeriveRotationFor(Force.FromKilonewtons(90)));</code></example>
-    public Derivation DeriveRotationFor(Force preload)
-    {
-        double force = Domains.Force.Check(preload);
-        RefuseOutsideElasticRange(preload, force);
-        var work = new Derivation("Rotation past snug for a preload");
-        Arms arms = ArmsOf(work);
-        double gain = RotationTighteningEquations.GainBeyondSnugEquation.Step(work, force, Snug(work, arms));
-        RotationTighteningEquations.RotationForGainEquation.Step(work, gain, AtTool(work, arms));
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="ElasticSlope"/>; its last step is the slope in newton-metres per radian.</summary>
-    /// <returns>The steps.</returns>
-    /// <example><code>Console.WriteLine(tightening.DeriveElasticSlope());</code></example>
-    public Derivation DeriveElasticSlope()
-    {
-        var work = new Derivation("Elastic slope of torque over rotation");
-        Arms arms = ArmsOf(work);
-        RotationTighteningEquations.ElasticSlopeEquation.Step(work, arms.Total, AtTool(work, arms));
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="StandardUncertaintyAt"/>; its last step is that uncertainty, bit for bit.</summary>
-    /// <param name="rotation">Rotation past snug, within the elastic range.</param>
-    /// <param name="snugPreloadUncertainty">Uncertainty of the preload at the snug torque.</param>
-    /// <param name="rotationUncertainty">Uncertainty of the rotation.</param>
-    /// <param name="complianceUncertainty">Relative uncertainty of δ_S + δ_P.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentException">No uncertainty was stated.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the rotation goes past the elastic limit.</exception>
-    /// <example><code>Console.WriteLine(tightening.DeriveStandardUncertaintyAt(
-    ///     Angle.FromDegrees(60), MeasurementUncertainty.Standard(Force.FromKilonewtons(3)),
-    ///     MeasurementUncertainty.Standard(Angle.FromDegrees(2)), MeasurementUncertainty.Standard(Ratio.FromPercent(8))));</code></example>
-    public Derivation DeriveStandardUncertaintyAt(
-        Angle rotation,
-        MeasurementUncertainty<Force> snugPreloadUncertainty,
-        MeasurementUncertainty<Angle> rotationUncertainty,
         MeasurementUncertainty<Ratio> complianceUncertainty)
     {
-        var work = new Derivation("Standard uncertainty of the preload after snug torque and rotation");
-        Uncertainty(work, rotation, snugPreloadUncertainty, rotationUncertainty, complianceUncertainty);
-        return work.KeepWhatCounts();
+        Term turn = Domains.Rotation.Argument(rotation);
+        Term ofSnug = Domains.Force.Argument(Si.Force(snugPreloadUncertainty.Standard(nameof(snugPreloadUncertainty))), nameof(snugPreloadUncertainty));
+        Term ofReading = Domains.Rotation.Argument(Si.Angle(rotationUncertainty.Standard(nameof(rotationUncertainty))), nameof(rotationUncertainty));
+        Term ofCompliance = Term.Given(complianceUncertainty.Standard(nameof(complianceUncertainty)), "relative uncertainty of the compliance");
+        RotationLine line = Line;
+        if (!After(rotation, line.Snug).IsElastic) Guard.RefuseAgainst(nameof(rotation), rotation, $"at most {Guard.ShowToCompare(ElasticRotation)}, where the elastic limit is reached");
+        Term gain = RotationTighteningEquations.PreloadGainEquation.Of(turn, line.AtTool);
+        Term relative = RotationTighteningEquations.RelativeUncertaintyEquation.Of(line.Stretch, line.AtTool, ofCompliance);
+        return Si.Force(RotationTighteningEquations.PreloadUncertaintyEquation.Of(ofSnug, ofReading, line.AtTool, gain, relative));
     }
 
-    private double Uncertainty(
-        Derivation? work, Angle rotation,
-        MeasurementUncertainty<Force> snugPreloadUncertainty,
-        MeasurementUncertainty<Angle> rotationUncertainty,
-        MeasurementUncertainty<Ratio> complianceUncertainty)
+    internal RotationLine Line => Derived.Of(ref _line, this);
+
+    private Term SlopeTerm => RotationTighteningEquations.ElasticSlopeEquation.Of(Line.Arm, Line.AtTool);
+
+    private Term ToolCompliance
     {
-        double angle = Si.ToRadians(Domains.Rotation.Check(rotation));
-        double ofSnug = Domains.Force.Check(Si.Force(snugPreloadUncertainty.Standard(nameof(snugPreloadUncertainty))), nameof(snugPreloadUncertainty));
-        double ofReading = Si.ToRadians(
-            Domains.Rotation.Check(Si.Angle(rotationUncertainty.Standard(nameof(rotationUncertainty))), nameof(rotationUncertainty)));
-        double ofCompliance = complianceUncertainty.Standard(nameof(complianceUncertainty));
-        if (!PreloadAt(rotation).IsElastic) Guard.RefuseAgainst(nameof(rotation), rotation, $"at most {Guard.ShowToCompare(ElasticRotation)}, where the elastic limit is reached");
-        double perPreload = AtTool(work, ArmsOf(work));
-        double gain = RotationTighteningEquations.PreloadGainEquation.Step(work, angle, perPreload);
-        double relative = RotationTighteningEquations.RelativeUncertaintyEquation.Step(work, _stretch, perPreload, ofCompliance);
-        return RotationTighteningEquations.PreloadUncertaintyEquation.Step(work, ofSnug, ofReading, perPreload, gain, relative);
+        get
+        {
+            Term compliance = CoaxialExtension.NothingBefore;
+            for (int i = 0; i < _tool.Length; i++) compliance = _tool[i](compliance, Recording.IsOn ? Print.Text($"part {i + 1} of the tool") : "");
+            return compliance;
+        }
     }
 
-    /// <summary>Thread and tightening torque per unit preload; the first is not known from a nut factor.</summary>
-    private Arms ArmsOf(Derivation? work)
+    RotationLine IDerives<RotationLine>.Derive()
     {
-        return Model is FrictionTorqueModel model ? new Arms(model.Arms.Thread.Value, model.Arms.Total.Value) : new Arms(double.NaN, Model.Arm);
-    }
-
-    private double Snug(Derivation? work, in Arms arms) => TorqueEquations.PreloadEquation.Step(work, _snugTorque, Model.Prevailing, arms.Total);
-
-    // Of springs softer or resiliences greater by the error, the wider: 16 % less stiffness is 19 % more resilience.
-    private double Softest => 1 / (1 - (_error ?? 0));
-
-    private double Stiffest => 1 - (_error ?? 0);
-
-    private double Stretch(Derivation? work) =>
-        RotationTighteningEquations.RotationPerPreloadEquation.Step(work, Joint.ResilienceOf(work) * _resilienceFactor, Joint.Bolt.Thread.Geometry.Lead.Value);
-
-    private double AtFastener(Derivation? work, in Arms arms)
-    {
-        double stretch = Stretch(work);
-        return _boltTwist
-            ? RotationTighteningEquations.WithBoltTwistEquation.Step(work, stretch, arms.Thread, Joint.Bolt.TwistOf(work))
+        Term arm = Model.ArmTerm;
+        Term stretch = RotationTighteningEquations.RotationPerPreloadEquation.Of(ResilienceAtCorner(), Joint.Bolt.Thread.Geometry.Lead);
+        Term atFastener = _boltTwist && Model is FrictionTorqueModel model
+            ? RotationTighteningEquations.WithBoltTwistEquation.Of(stretch, model.Arms.Thread, Term.Given(Joint.Bolt.TwistOf(null), "twist of the bolt per torque"))
             : stretch;
+        return new RotationLine
+        {
+            Arm = arm,
+            Snug = TorqueEquations.PreloadEquation.Of(_snugTorque.Term, Model.PrevailingTerm, arm),
+            Stretch = stretch,
+            AtFastener = atFastener,
+            AtTool = _tool.Length > 0 ? RotationTighteningEquations.WithToolWindUpEquation.Of(atFastener, arm, ToolCompliance) : atFastener,
+        };
     }
 
-    private double AtTool(Derivation? work, in Arms arms)
+    /// <summary>Of springs softer or resiliences greater by the error, the wider: 16 % less stiffness is 19 % more resilience.</summary>
+    private Term ResilienceAtCorner()
     {
-        double atFastener = AtFastener(work, arms);
-        return _tool.Length > 0
-            ? RotationTighteningEquations.WithToolWindUpEquation.Step(work, atFastener, arms.Total, ToolCompliance(work))
-            : atFastener;
+        Term resilience = Term.Given(Joint.ResilienceOf(null), "resilience of bolt and clamped parts");
+        if (_error is not Stated<Ratio> error || _corner == StiffnessCorner.AsCalculated) return resilience;
+        return _corner == StiffnessCorner.Softest
+            ? RotationTighteningEquations.SoftestResilienceEquation.Of(resilience, error.Term)
+            : RotationTighteningEquations.StiffestResilienceEquation.Of(resilience, error.Term);
     }
 
-    private double ToolCompliance(Derivation? work)
+    private PreloadAfterRotation After(Angle rotation, Term snug)
     {
-        double compliance = 0;
-        foreach (Func<Derivation?, double, double> part in _tool) compliance = part(work, compliance);
-        return compliance;
+        RotationLine line = Line;
+        Term gain = RotationTighteningEquations.PreloadGainEquation.Of(Domains.Rotation.Argument(rotation), line.AtTool);
+        return new PreloadAfterRotation(
+            Si.Of(rotation), snug, gain, _limit.Term, line.AtFastener.Value - line.Stretch.Value, line.AtTool.Value - line.AtFastener.Value);
     }
 
-    private PreloadAfterRotation After(double degrees, double snug) => new(
-        degrees, snug, RotationTighteningEquations.PreloadGain(Si.ToRadians(degrees), _atTool), _limit, _boltTwistPerPreload, _atTool - _atFastener);
+    private RotationTightening At(StiffnessCorner corner) => new(Joint, Model, _snugTorque, _limit, _boltTwist, _tool, _error, corner);
 
-    private RotationTightening WithResilience(double factor) =>
-        new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, _tool, _error, factor);
-
-    /// <summary>The same tightening at a corner of friction, snug torque and stiffness.</summary>
-    private RotationTightening Corner(FrictionTorqueModel model, double snugTorque, double resilienceFactor, string name)
+    private RotationTightening Corner(FrictionTorqueModel model, Stated<Torque> snugTorque, StiffnessCorner corner, string name)
     {
-        double snug = TorqueEquations.Preload(snugTorque, model.Prevailing, model.Arm);
-        if (snug <= 0 || snug >= _limit)
+        double snug = TorqueEquations.Preload(snugTorque.Value, model.Prevailing, model.Arm);
+        if (snug <= 0 || snug >= _limit.Value)
         {
             throw new ArgumentException(
-                Print.Text($"at a corner of it the snug torque of {snugTorque:G6} N·m gives {Si.Force(snug):G6}; snugging must give preload, and less than the elastic limit of {Si.Force(_limit):G6}."),
+                Print.Text($"at a corner of it the snug torque of {snugTorque.Value:G6} N·m gives {Si.Force(snug):G6}; snugging must give preload, and less than the elastic limit of {Si.Force(_limit.Value):G6}."),
                 name);
         }
 
-        return new RotationTightening(Joint, model, Si.Torque(snugTorque), ElasticLimit, _boltTwist, _tool, _error, resilienceFactor);
+        return new RotationTightening(Joint, model, snugTorque, _limit, _boltTwist, _tool, _error, corner);
     }
 
-    private readonly record struct Arms(double Thread, double Total);
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void WriteRotation(double rotation, double value, ForceUnit unit)
+    {
+        if (!Recording.IsOn) return;
+        Term preload = Domains.Force.Argument(new Force(value, unit), nameof(preload));
+        Term gain = RotationTighteningEquations.GainBeyondSnugEquation.Of(preload, Line.Snug);
+        Si.AngleFromRadians(Recording.Agree(rotation, RotationTighteningEquations.RotationForGainEquation.Of(gain, Line.AtTool)));
+    }
 }

@@ -19,19 +19,16 @@ namespace Fastening;
 /// Force limit = model.WithFriction(range.High).PermittedPreload(strength, utilisation: Ratio.FromPercent(100));
 /// var tightening = new RotationTightening(joint, model, Torque.FromNewtonMeters(60), limit);
 /// Console.WriteLine(tightening.PreloadAt(Angle.FromDegrees(60)));</code></example>
-public sealed partial class RotationTightening
+public sealed partial class RotationTightening : IDerives<RotationLine>
 {
-    private readonly double _snugTorque;
-    private readonly double _snug;
-    private readonly double _limit;
+    private readonly Stated<Torque> _snugTorque;
+    private readonly Stated<Force> _limit;
     private readonly bool _boltTwist;
-    private readonly Func<Derivation?, double, double>[] _tool;
-    private readonly double? _error;
-    private readonly double _resilienceFactor;
-    private readonly double _stretch;
-    private readonly double _atFastener;
-    private readonly double _atTool;
-    private readonly double _boltTwistPerPreload;
+    private readonly Func<Term, string, Term>[] _tool;
+    private readonly Stated<Ratio>? _error;
+    private readonly StiffnessCorner _corner;
+    private readonly double _snug, _atTool;
+    private RotationLine? _line;
 
     /// <summary>A tightening by rotation, without bolt twist and tool wind-up until they are stated.</summary>
     /// <param name="joint">Bolt, clamped parts and thread.</param>
@@ -43,35 +40,35 @@ public sealed partial class RotationTightening
     /// <exception cref="ArgumentException">Joint and model have threads of different diameter or lead.</exception>
     /// <example><code>var tightening = new RotationTightening(joint, model, snugTorque: Torque.FromNewtonMeters(60), elasticLimit: permitted);</code></example>
     public RotationTightening(Joint joint, TorquePreloadModel model, Torque snugTorque, Force elasticLimit)
-        : this(Guard.NotNull(joint), Guard.NotNull(model), snugTorque, elasticLimit, boltTwist: false, [], error: null, resilienceFactor: 1)
+        : this(Guard.NotNull(joint), Guard.NotNull(model), Domains.PositiveTorque.Stated(snugTorque), Domains.Force.Stated(elasticLimit), boltTwist: false, [])
     {
     }
 
     private RotationTightening(
-        Joint joint, TorquePreloadModel model, Torque snugTorque, Force elasticLimit, bool boltTwist, Func<Derivation?, double, double>[] tool,
-        double? error, double resilienceFactor)
+        Joint joint, TorquePreloadModel model, Stated<Torque> snugTorque, Stated<Force> elasticLimit, bool boltTwist, Func<Term, string, Term>[] tool,
+        Stated<Ratio>? error = null, StiffnessCorner corner = StiffnessCorner.AsCalculated)
     {
-        _snugTorque = Domains.PositiveTorque.Check(snugTorque);
-        _limit = Domains.Force.Check(elasticLimit);
         RefuseUnlessSameThread(joint, model);
         Joint = joint;
         Model = model;
+        _snugTorque = snugTorque;
+        _limit = elasticLimit;
         _boltTwist = boltTwist;
         _tool = tool;
         _error = error;
-        _resilienceFactor = resilienceFactor;
-        Arms arms = ArmsOf(null);
-        _snug = Snug(null, arms);
+        _corner = corner;
+        RotationLine line = Line;
+        _snug = line.Snug.Value;
+        _atTool = line.AtTool.Value;
         if (_snug <= 0)
         {
-            Guard.RefuseAgainst(nameof(snugTorque), snugTorque, $"more than the prevailing torque, {Guard.ShowToCompare(model.PrevailingTorque)}: up to there nothing is clamped");
+            Guard.RefuseAgainst(nameof(snugTorque), snugTorque.AsStated, $"more than the prevailing torque, {Guard.ShowToCompare(model.PrevailingTorque)}: up to there nothing is clamped");
         }
 
-        if (_limit <= _snug) Guard.RefuseAgainst(nameof(elasticLimit), elasticLimit, $"more than the preload at the snug torque, {Guard.ShowToCompare(Si.Force(_snug).ToUnit(UnitsNet.Units.ForceUnit.Kilonewton))}");
-        _stretch = Stretch(null);
-        _atFastener = AtFastener(null, arms);
-        _atTool = AtTool(null, arms);
-        _boltTwistPerPreload = _atFastener - _stretch;
+        if (elasticLimit.Value <= _snug)
+        {
+            Guard.RefuseAgainst(nameof(elasticLimit), elasticLimit.AsStated, $"more than the preload at the snug torque, {Guard.ShowToCompare(Si.Force(_snug).ToUnit(UnitsNet.Units.ForceUnit.Kilonewton))}");
+        }
     }
 
     /// <summary>Bolt, clamped parts and thread.</summary>
@@ -81,32 +78,33 @@ public sealed partial class RotationTightening
     public TorquePreloadModel Model { get; }
 
     /// <summary>The torque from which the rotation counts.</summary>
-    public Torque SnugTorque => Si.Torque(_snugTorque);
+    public Torque SnugTorque => Si.Torque(_snugTorque.Term);
 
     /// <summary>Preload at the snug torque, for the friction of the model.</summary>
-    public Force SnugPreload => Si.Force(_snug);
+    public Force SnugPreload => Si.Force(Line.Snug);
 
     /// <summary>The preload up to which rotation determines preload.</summary>
-    public Force ElasticLimit => Si.Force(_limit);
+    public Force ElasticLimit => Si.Force(_limit.Term);
 
     /// <summary>The greatest relative error of δ_S + δ_P that the preload ranges count; null when not stated: the ranges then take the stiffness as calculated.</summary>
-    public Ratio? StiffnessError => _error is double error ? Si.Ratio(error) : null;
+    public Ratio? StiffnessError => _error is Stated<Ratio> error ? Si.Ratio(error.Term) : null;
 
     /// <summary>The rotation past snug at which the elastic limit is reached, for the friction of the model.</summary>
-    public Angle ElasticRotation => Si.AngleFromRadians(RotationTighteningEquations.RotationForGain(_limit - _snug, _atTool));
+    public Angle ElasticRotation => Si.AngleFromRadians(RotationTighteningEquations.RotationForGainEquation.Of(
+        RotationTighteningEquations.GainBeyondSnugEquation.Of(_limit.Term, Line.Snug), Line.AtTool));
 
     /// <summary>
     /// Slope of torque over rotation in the elastic range, dM/dθ: the torque rate of the joint, one of the two measures of its hardness; the
     /// other is <see cref="HardnessAngleFromShare"/>. With tool wind-up it is the slope that the tool shows.
     /// </summary>
-    public RotationalStiffness ElasticSlope => Si.RotationalStiffness(RotationTighteningEquations.ElasticSlope(Model.Arm, _atTool));
+    public RotationalStiffness ElasticSlope => Si.RotationalStiffness(SlopeTerm);
 
     /// <summary>The same tightening with the twist of the bolt between head and first engaged thread, whichever end is turned.</summary>
     /// <returns>A new tightening.</returns>
     /// <exception cref="InvalidOperationException">The model has a nut factor only: the torque in the thread is not known.</exception>
     /// <example><code>tightening.WithBoltTwist().RotationFor(Force.FromKilonewtons(90))</code></example>
     public RotationTightening WithBoltTwist() =>
-        new(Joint, FrictionModel("the twist of the bolt"), SnugTorque, ElasticLimit, boltTwist: true, _tool, _error, _resilienceFactor);
+        new(Joint, FrictionModel("the twist of the bolt"), _snugTorque, _limit, boltTwist: true, _tool, _error, _corner);
 
     /// <summary>The same tightening with one coaxial bar more between the rotation that is read and the fastener.</summary>
     /// <param name="extension">The bar; rotations are from then on those read at the tool.</param>
@@ -116,7 +114,7 @@ public sealed partial class RotationTightening
     public RotationTightening WithCoaxialExtension(CoaxialExtension extension)
     {
         Guard.NotNull(extension);
-        return new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, [.. _tool, extension.AddCompliance], _error, _resilienceFactor);
+        return WithTool(extension.AddCompliance);
     }
 
     /// <summary>The same tightening with a tool whose wind-up was measured against a fixed socket, in series with what was stated before.</summary>
@@ -127,12 +125,9 @@ public sealed partial class RotationTightening
     /// <example><code>tightening.WithToolWindUp(Angle.FromDegrees(3.5), Torque.FromNewtonMeters(200))</code></example>
     public RotationTightening WithToolWindUp(Angle windUp, Torque torque)
     {
-        double angle = Si.ToRadians(Domains.ToolWindUp.Check(windUp));
-        double moment = Domains.PositiveTorque.Check(torque);
-        return new(
-            Joint, Model, SnugTorque, ElasticLimit, _boltTwist,
-            [.. _tool, (work, before) => RotationTighteningEquations.MeasuredComplianceEquation.Step(work, before, angle, moment)],
-            _error, _resilienceFactor);
+        Stated<Angle> angle = Domains.ToolWindUp.Stated(windUp);
+        Stated<Torque> moment = Domains.PositiveTorque.Stated(torque);
+        return WithTool((before, owner) => RotationTighteningEquations.MeasuredComplianceEquation.Of(before, angle.TermOf(owner), moment.TermOf(owner)));
     }
 
     /// <summary>The same tightening with a limit of error for the stiffness of the joint, which every preload range then counts.</summary>
@@ -146,15 +141,18 @@ public sealed partial class RotationTightening
     /// <returns>A new tightening.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="atMost"/> is outside its domain.</exception>
     /// <example><code>tightening.WithStiffnessError(Ratio.FromPercent(16)).PreloadRangeAt(Angle.FromDegrees(60), friction)</code></example>
-    public RotationTightening WithStiffnessError(Ratio atMost) =>
-        new(Joint, Model, SnugTorque, ElasticLimit, _boltTwist, _tool, Domains.StiffnessError.CheckNoneOrAtLeast(1, atMost), _resilienceFactor);
+    public RotationTightening WithStiffnessError(Ratio atMost)
+    {
+        double error = Domains.StiffnessError.CheckNoneOrAtLeast(1, atMost);
+        return new(Joint, Model, _snugTorque, _limit, _boltTwist, _tool, new Stated<Ratio>(atMost, error, "error of the stiffness"), _corner);
+    }
 
     /// <summary>Preload after a rotation past snug.</summary>
     /// <param name="rotation">Rotation past snug, 0 or more; read at the tool if wind-up was stated.</param>
     /// <returns>Preload by the elastic line, and whether it is within the elastic limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
     /// <example><code>if (!tightening.PreloadAt(Angle.FromDegrees(120)).IsElastic) Console.WriteLine("the bolt yields");</code></example>
-    public PreloadAfterRotation PreloadAt(Angle rotation) => After(Domains.Rotation.Check(rotation), _snug);
+    public PreloadAfterRotation PreloadAt(Angle rotation) => After(rotation, Line.Snug);
 
     /// <summary>The rotation past snug to set for a preload.</summary>
     /// <param name="preload">The preload wanted: from the snug preload to the elastic limit.</param>
@@ -165,7 +163,9 @@ public sealed partial class RotationTightening
     {
         double force = Domains.Force.Check(preload);
         RefuseOutsideElasticRange(preload, force);
-        return Si.AngleFromRadians(RotationTighteningEquations.RotationForGain(RotationTighteningEquations.GainBeyondSnug(force, _snug), _atTool));
+        double rotation = RotationTighteningEquations.RotationForGain(RotationTighteningEquations.GainBeyondSnug(force, _snug), _atTool);
+        if (Recording.IsAnywhere) WriteRotation(rotation, preload.Value, preload.Unit);
+        return Si.AngleFromRadians(rotation);
     }
 
     /// <summary>The rotation of the fastener for one that was read at the tool, while the torque changed; independent of the joint.</summary>
@@ -177,9 +177,8 @@ public sealed partial class RotationTightening
     /// <example><code>tightening.WithCoaxialExtension(bar).FastenerRotationAt(
     ///     Angle.FromDegrees(64), startTorque: Torque.FromNewtonMeters(60), endTorque: Torque.FromNewtonMeters(310))</code></example>
     public Angle FastenerRotationAt(Angle toolRotation, Torque startTorque, Torque endTorque) =>
-        Si.AngleFromRadians(RotationTighteningEquations.FastenerRotation(
-            Si.ToRadians(Domains.Rotation.Check(toolRotation)), Domains.Torque.Check(endTorque),
-            Domains.Torque.Check(startTorque), ToolCompliance(null)));
+        Si.AngleFromRadians(RotationTighteningEquations.FastenerRotationEquation.Of(
+            Domains.Rotation.Argument(toolRotation), Domains.Torque.Argument(endTorque), Domains.Torque.Argument(startTorque), ToolCompliance));
 
     /// <summary>Hardness of the joint as an angle: the rotation from the snug torque to a target torque.</summary>
     /// <remarks>The trade measures hardness in two ways that are not to be mixed: as this angle, and as the torque rate <see cref="ElasticSlope"/>.</remarks>
@@ -189,9 +188,9 @@ public sealed partial class RotationTightening
     /// <example><code>tightening.HardnessAngleFromSnug(targetTorque: Torque.FromNewtonMeters(200)).Degrees</code></example>
     public Angle HardnessAngleFromSnug(Torque targetTorque)
     {
-        double target = Domains.Torque.Check(targetTorque);
-        if (target <= _snugTorque) Guard.RefuseAgainst(nameof(targetTorque), targetTorque, $"more than the snug torque, {Guard.ShowToCompare(SnugTorque)}");
-        return HardnessAngle(target, _snugTorque);
+        Term target = Domains.Torque.Argument(targetTorque);
+        if (target.Value <= _snugTorque.Value) Guard.RefuseAgainst(nameof(targetTorque), targetTorque, $"more than the snug torque, {Guard.ShowToCompare(Si.Torque(_snugTorque.Value))}");
+        return HardnessAngle(target, _snugTorque.Term);
     }
 
     /// <summary>Hardness of the joint as an angle: the rotation from a stated share of a target torque to that torque.</summary>
@@ -206,18 +205,20 @@ public sealed partial class RotationTightening
     /// <example><code>tightening.HardnessAngleFromShare(Torque.FromNewtonMeters(200), share: Ratio.FromPercent(50))</code></example>
     public Angle HardnessAngleFromShare(Torque targetTorque, Ratio share)
     {
-        double target = Domains.PositiveTorque.Check(targetTorque);
-        double start = Domains.ShareBelowOne.Check(share) * target;
-        if (start < Model.Prevailing) Guard.RefuseAgainst(nameof(share), share, $"large enough that the angle begins above the prevailing torque, {Guard.ShowToCompare(Model.PrevailingTorque)}");
+        Term target = Domains.PositiveTorque.Argument(targetTorque);
+        Term start = RotationTighteningEquations.TorqueAtShareEquation.Of(Domains.ShareBelowOne.Argument(share), target);
+        if (start.Value < Model.Prevailing) Guard.RefuseAgainst(nameof(share), share, $"large enough that the angle begins above the prevailing torque, {Guard.ShowToCompare(Model.PrevailingTorque)}");
         return HardnessAngle(target, start);
     }
 
     /// <inheritdoc />
     public override string ToString() => Print.Text(
-        $"snug {_snugTorque:0.###} N·m ({Si.Force(_snug):0.#}), then {1e-3 / _atTool * Si.RadiansPerDegree:0.###} kN/° up to {Si.Force(_limit):0.#}");
+        $"snug {_snugTorque.Value:0.###} N·m ({Si.Force(_snug):0.#}), then {1e-3 / _atTool * Si.RadiansPerDegree:0.###} kN/° up to {Si.Force(_limit.Value):0.#}");
 
-    private Angle HardnessAngle(double target, double start) => Si.AngleFromRadians(
-        RotationTighteningEquations.RotationOverTorque(target, start, RotationTighteningEquations.ElasticSlope(Model.Arm, _atTool)));
+    private Angle HardnessAngle(Term target, Term start) => Si.AngleFromRadians(RotationTighteningEquations.RotationOverTorqueEquation.Of(target, start, SlopeTerm));
+
+    private RotationTightening WithTool(Func<Term, string, Term> part) =>
+        new(Joint, Model, _snugTorque, _limit, _boltTwist, [.. _tool, part], _error, _corner);
 
     private void RefuseOutsideElasticRange(Force preload, double force)
     {
@@ -226,9 +227,9 @@ public sealed partial class RotationTightening
             Guard.RefuseAgainst(nameof(preload), preload, $"at least the preload that the snug torque alone gives, {Kilonewtons(_snug)}; a lower snug torque would be needed");
         }
 
-        if (Tolerance.Exceeds(force, _limit))
+        if (Tolerance.Exceeds(force, _limit.Value))
         {
-            Guard.RefuseAgainst(nameof(preload), preload, $"at most the elastic limit, {Kilonewtons(_limit)}: above it, rotation does not determine preload");
+            Guard.RefuseAgainst(nameof(preload), preload, $"at most the elastic limit, {Kilonewtons(_limit.Value)}: above it, rotation does not determine preload");
         }
     }
 

@@ -18,32 +18,28 @@ public sealed class StructuralTightening
     private static readonly Interval ClassK2 = new(0.10, 0.23);
 
     private readonly PublishedPreload _rule;
-    private readonly double _diameter;
-    private readonly double? _meanNutFactor;
+    private readonly ScrewThread _thread;
+    private readonly StatedNumber? _meanNutFactor;
 
-    private StructuralTightening(PropertyClass propertyClass, ScrewThread thread, double? meanNutFactor, Length? clampedThickness)
+    private StructuralTightening(PropertyClass propertyClass, ScrewThread thread, StatedNumber? meanNutFactor, Length? clampedThickness)
     {
         _rule = PublishedPreload.StructuralEurope(propertyClass, thread, StressAreaBasis.NominalTable);
-        _diameter = thread.Diameter;
+        _thread = thread;
         _meanNutFactor = meanNutFactor;
         FurtherRotation = clampedThickness is Length thickness ? PublishedRotation.En1090Part2(thickness, thread.NominalDiameter) : null;
-        double reference = Reference(null);
-        ReferenceTorque = Si.Torque(reference);
-        FirstTorque = Si.Torque(StructuralTighteningEquations.FirstTorqueEquation.Step(null, reference));
-        FinalTorque = FurtherRotation is null ? Si.Torque(StructuralTighteningEquations.FinalTorqueEquation.Step(null, reference)) : null;
     }
 
     /// <summary>Minimum preload F_p,C that the tightening is to reach.</summary>
     public Force Preload => _rule.Preload;
 
     /// <summary>Reference torque M_r: M_r,2 from the declared k-value (class K2), or M_r,1 (class K1).</summary>
-    public Torque ReferenceTorque { get; }
+    public Torque ReferenceTorque => Si.Torque(ReferenceTerm);
 
     /// <summary>First step, 0.75 M_r, on every bolt of the joint before the second step begins.</summary>
-    public Torque FirstTorque { get; }
+    public Torque FirstTorque => Si.Torque(StructuralTighteningEquations.FirstTorqueEquation.Of(ReferenceTerm));
 
     /// <summary>Second step of the torque method, 1.10 M_r; null in the combined method.</summary>
-    public Torque? FinalTorque { get; }
+    public Torque? FinalTorque => FurtherRotation is null ? Si.Torque(StructuralTighteningEquations.FinalTorqueEquation.Of(ReferenceTerm)) : null;
 
     /// <summary>Second step of the combined method, a rotation past the first; null in the torque method.</summary>
     public PublishedRotation? FurtherRotation { get; }
@@ -58,7 +54,7 @@ public sealed class StructuralTightening
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="meanNutFactor"/> is outside class K2.</exception>
     /// <example><code>StructuralTightening.TorqueMethod(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), 0.119).FinalTorque   // 449 N·m</code></example>
     public static StructuralTightening TorqueMethod(PropertyClass propertyClass, ScrewThread thread, double meanNutFactor) =>
-        new(Guard.NotNull(propertyClass), Guard.NotNull(thread), ClassK2.Check(meanNutFactor), null);
+        new(Guard.NotNull(propertyClass), Guard.NotNull(thread), ClassK2.Stated(meanNutFactor), null);
 
     /// <summary>The combined method for assemblies of class K1, whose k-values lie between 0.10 and 0.16 and are not averaged.</summary>
     /// <param name="propertyClass">8.8 or 10.9.</param>
@@ -86,39 +82,14 @@ public sealed class StructuralTightening
     ///     PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), meanNutFactor: 0.119, clampedThickness: Length.FromMillimeters(60)).FurtherRotation</code></example>
     public static StructuralTightening CombinedMethodK2(
         PropertyClass propertyClass, ScrewThread thread, double meanNutFactor, Length clampedThickness) =>
-        new(Guard.NotNull(propertyClass), Guard.NotNull(thread), ClassK2.Check(meanNutFactor), clampedThickness);
-
-    /// <summary>The work behind <see cref="FirstTorque"/>; its last step is that torque, bit for bit.</summary>
-    /// <returns>The steps.</returns>
-    /// <example><code>Console.WriteLine(StructuralTightening.TorqueMethod(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), 0.119).DeriveFirstTorque());</code></example>
-    public Derivation DeriveFirstTorque()
-    {
-        var work = new Derivation("First step of EN 1090-2");
-        StructuralTighteningEquations.FirstTorqueEquation.Step(work, Reference(work));
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="FinalTorque"/>; its last step is that torque, bit for bit.</summary>
-    /// <returns>The steps; null in the combined method, whose second step is a rotation.</returns>
-    /// <example><code>Console.WriteLine(StructuralTightening.TorqueMethod(PropertyClass.Parse("10.9"), ScrewThread.Parse("M20"), 0.119).DeriveFinalTorque());</code></example>
-    public Derivation? DeriveFinalTorque()
-    {
-        if (FinalTorque is null) return null;
-        var work = new Derivation("Second step of EN 1090-2");
-        StructuralTighteningEquations.FinalTorqueEquation.Step(work, Reference(work));
-        return work.KeepWhatCounts();
-    }
+        new(Guard.NotNull(propertyClass), Guard.NotNull(thread), ClassK2.Stated(meanNutFactor), clampedThickness);
 
     /// <inheritdoc />
     public override string ToString() => FurtherRotation is null
         ? Print.Text($"first {FirstTorque:0.#}, then {FinalTorque!.Value:0.#}")
         : Print.Text($"first {FirstTorque:0.#}, then {FurtherRotation.Rotation:0.#} further");
 
-    private double Reference(Derivation? work)
-    {
-        double preload = Si.Of(_rule.Preload);
-        return _meanNutFactor is double factor
-            ? StructuralTighteningEquations.ReferenceTorqueEquation.Step(work, factor, _diameter, preload)
-            : StructuralTighteningEquations.SimplifiedReferenceTorqueEquation.Step(work, _diameter, preload);
-    }
+    private Term ReferenceTerm => _meanNutFactor is StatedNumber factor
+        ? StructuralTighteningEquations.ReferenceTorqueEquation.Of(factor.Term, _thread.DiameterTerm, _rule.PreloadTerm)
+        : StructuralTighteningEquations.SimplifiedReferenceTorqueEquation.Of(_thread.DiameterTerm, _rule.PreloadTerm);
 }

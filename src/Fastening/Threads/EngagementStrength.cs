@@ -15,17 +15,18 @@ namespace Fastening;
 /// EngagementFailure first = strength.FailsFirst;
 /// Length needed = strength.LeastLength;     // so that even the strongest bolt breaks before either thread strips
 /// Length total = strength.LeastTotalLength(IncompleteThreads.Vdi2230Of2015);     // with the threads that do not carry</code></example>
-public sealed class EngagementStrength
+public sealed class EngagementStrength : IDerives<EngagementForces>
 {
     private const double NarrowestNut = 1.4, WidestNut = 10;
     private static readonly Interval PublishedRatios = new(0.4, 2.2);
 
-    private readonly double _tensile, _greatestTensile, _externalShear, _internalShear;
+    private readonly Stated<Pressure> _tensile, _greatestTensile, _externalShear, _internalShear;
     private readonly StripReduction _reduction;
-    private readonly double _bolt, _strongBolt, _external, _internal;
+    private EngagementForces? _forces;
 
     internal EngagementStrength(
-        ThreadEngagement engagement, double tensile, double greatestTensile, double externalShear, double internalShear, StripReduction reduction)
+        ThreadEngagement engagement, Stated<Pressure> tensile, Stated<Pressure> greatestTensile, Stated<Pressure> externalShear,
+        Stated<Pressure> internalShear, StripReduction reduction)
     {
         Engagement = engagement;
         _tensile = tensile;
@@ -33,57 +34,69 @@ public sealed class EngagementStrength
         _externalShear = externalShear;
         _internalShear = internalShear;
         _reduction = reduction;
-        Shear shear = ShearOf(null);
-        StrippingRatio = shear.Ratio;
-        _bolt = BoltForce(null);
-        _strongBolt = StrongBoltForce(null);
-        _external = ExternalForce(null, shear);
-        _internal = InternalForce(null, shear);
     }
 
     /// <summary>The engaged thread.</summary>
     public ThreadEngagement Engagement { get; }
 
     /// <summary>Length of thread of the nut or tapped hole; null where the strength is that of the shear areas alone.</summary>
-    public Length? ThreadLength => _reduction.ThreadLength is double length ? Si.Length(length) : null;
+    public Length? ThreadLength => _reduction.ThreadLength is Stated<Length> length ? Si.Length(length.Term) : null;
 
     /// <summary>Least tensile strength of the bolt times the exact stress area.</summary>
-    public Force BoltBreakingForce => Si.Force(_bolt);
+    public Force BoltBreakingForce => Si.Force(Forces.Bolt);
 
     /// <summary>Greatest tensile strength of the bolt times the exact stress area.</summary>
-    public Force GreatestBoltBreakingForce => Si.Force(_strongBolt);
+    public Force GreatestBoltBreakingForce => Si.Force(Forces.StrongBolt);
 
     /// <summary>Force that strips the external thread.</summary>
-    public Force ExternalStripForce => Si.Force(_external);
+    public Force ExternalStripForce => Si.Force(Forces.External);
 
     /// <summary>Force that strips the internal thread.</summary>
-    public Force InternalStripForce => Si.Force(_internal);
+    public Force InternalStripForce => Si.Force(Forces.Internal);
 
     /// <summary>The least of the three forces, with the least tensile strength of the bolt.</summary>
-    public Force FailureForce => Si.Force(EngagementEquations.FailureForce(_bolt, _external, _internal));
+    public Force FailureForce => Si.Force(FailureForceTerm);
 
     /// <summary>What fails first under a growing force, whatever the tensile strength of the bolt; where the forces are equal, the bolt before the threads.</summary>
-    public EngagementFailure FailsFirst =>
-        Tolerance.IsAtMost(_strongBolt, Math.Min(_external, _internal)) ? EngagementFailure.BoltBreaks
-        : Tolerance.IsAtMost(_bolt, Math.Min(_external, _internal)) ? EngagementFailure.DependsOnBolt
-        : _external < _internal ? EngagementFailure.ExternalThreadStrips
-        : EngagementFailure.InternalThreadStrips;
+    public EngagementFailure FailsFirst
+    {
+        get
+        {
+            EngagementForces forces = Forces;
+            double strip = Math.Min(forces.External.Value, forces.Internal.Value);
+            return Tolerance.IsAtMost(forces.StrongBolt.Value, strip) ? EngagementFailure.BoltBreaks
+                : Tolerance.IsAtMost(forces.Bolt.Value, strip) ? EngagementFailure.DependsOnBolt
+                : forces.External.Value < forces.Internal.Value ? EngagementFailure.ExternalThreadStrips
+                : EngagementFailure.InternalThreadStrips;
+        }
+    }
 
     /// <summary>
     /// Least engaged length of full thread for the bolt to break before either thread strips, at its greatest tensile strength; m_eff of VDI 2230. The
     /// incomplete threads come on top: <see cref="LeastTotalLength"/>.
     /// </summary>
-    public Length LeastLength => Si.Length(LeastLengthOf(null));
+    public Length LeastLength => Si.Length(LeastLengthTerm);
 
     /// <summary>The same with the incomplete threads of nut, hole and bolt that do not carry; m_ges of VDI 2230 (equation <c>engagement.total-length</c>).</summary>
     /// <param name="edition">How many pitches are added.</param>
     /// <returns>The least height of the nut, or the least length of bolt in the tapped hole.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="edition"/> is not a value of the enumeration.</exception>
     /// <example><code>bool longEnough = engaged.LeastTotalLength(IncompleteThreads.Vdi2230Of2015) &lt;= Length.FromMillimeters(24);</code></example>
-    public Length LeastTotalLength(IncompleteThreads edition) => Si.Length(TotalLengthOf(null, edition));
+    public Length LeastTotalLength(IncompleteThreads edition)
+    {
+        if (edition is < IncompleteThreads.Vdi2230Of2015 or > IncompleteThreads.Vdi2230Of2003)
+        {
+            Guard.RefuseAgainst(nameof(edition), (int)edition, "Vdi2230Of2015 or Vdi2230Of2003");
+        }
+
+        Term pitches = edition == IncompleteThreads.Vdi2230Of2015
+            ? Term.Given(2, "pitches of incomplete thread, VDI 2230-1:2015")
+            : Term.Given(0.8, "pitches of incomplete thread, VDI 2230-1:2003");
+        return Si.Length(EngagementEquations.TotalLengthEquation.Of(LeastLengthTerm, pitches, Engagement.Thread.PitchTerm));
+    }
 
     /// <summary>Strength of the internal thread over that of the external thread by their shear areas alone, R_S.</summary>
-    public double StrippingRatio { get; }
+    public double StrippingRatio => Si.Number(Forces.StrippingRatio);
 
     /// <summary>The same in a tapped hole: corrected for the bending of the threads, C_2 and C_3.</summary>
     /// <remarks>
@@ -98,8 +111,8 @@ public sealed class EngagementStrength
     /// <example><code>engagement.StrengthFor(tensile, 1.2 * tensile, 0.6 * tensile, Pressure.FromMegapascals(150)).InTappedHole(threadDepth: Length.FromMillimeters(40)).LeastLength</code></example>
     public EngagementStrength InTappedHole(Length threadDepth)
     {
-        double depth = Domains.Length.Check(threadDepth);
-        RefuseShorter(depth, threadDepth, nameof(threadDepth));
+        Stated<Length> depth = Domains.Length.Stated(threadDepth);
+        RefuseShorter(depth.Value, threadDepth, nameof(threadDepth));
         return Reduced(StripReduction.TappedHole(depth));
     }
 
@@ -118,70 +131,58 @@ public sealed class EngagementStrength
     public EngagementStrength InNut(Length widthAcrossFlats, Length nutHeight)
     {
         double diameter = Engagement.Thread.Diameter;
-        double width = new Domain<Length>(NarrowestNut * diameter, WidestNut * diameter).Check(widthAcrossFlats);
-        double height = Domains.Length.Check(nutHeight);
-        RefuseShorter(height, nutHeight, nameof(nutHeight));
+        Stated<Length> width = new Domain<Length>(NarrowestNut * diameter, WidestNut * diameter).Stated(widthAcrossFlats);
+        Stated<Length> height = Domains.Length.Stated(nutHeight);
+        RefuseShorter(height.Value, nutHeight, nameof(nutHeight));
         return Reduced(StripReduction.Nut(width, height));
     }
 
-    /// <summary>The work behind the force that breaks the bolt.</summary>
-    /// <returns>The steps; the last is the force.</returns>
-    /// <example><code>Console.WriteLine(engaged.DeriveBoltBreakingForce());</code></example>
-    public Derivation DeriveBoltBreakingForce() => Work("Force that breaks the bolt", work => BoltForce(work));
+    internal Term FailureForceTerm => EngagementEquations.FailureForceEquation.Of(Forces.Bolt, Forces.External, Forces.Internal);
 
-    /// <summary>The work behind the force that strips the external thread.</summary>
-    /// <returns>The steps; the last is the force.</returns>
-    /// <example><code>Console.WriteLine(engaged.DeriveExternalStripForce());</code></example>
-    public Derivation DeriveExternalStripForce() => Work("Force that strips the external thread", work => ExternalForce(work, ShearOf(work)));
+    private EngagementForces Forces => Derived.Of(ref _forces, this);
 
-    /// <summary>The work behind the force that strips the internal thread.</summary>
-    /// <returns>The steps; the last is the force.</returns>
-    /// <example><code>Console.WriteLine(engaged.DeriveInternalStripForce());</code></example>
-    public Derivation DeriveInternalStripForce() => Work("Force that strips the internal thread", work => InternalForce(work, ShearOf(work)));
-
-    /// <summary>The work behind the force at which the engagement fails.</summary>
-    /// <returns>The steps; the last is the force.</returns>
-    /// <example><code>Console.WriteLine(engaged.DeriveFailureForce());</code></example>
-    public Derivation DeriveFailureForce() => Work("Force at which the engagement fails", work => FailureForceOf(work));
-
-    /// <summary>The work behind the least engaged length.</summary>
-    /// <returns>The steps; the last is the length.</returns>
-    /// <example><code>Console.WriteLine(engaged.DeriveLeastLength());</code></example>
-    public Derivation DeriveLeastLength() => Work("Least engaged length for the bolt to break first", work => LeastLengthOf(work));
-
-    /// <summary>The work behind <see cref="LeastTotalLength"/>.</summary>
-    /// <param name="edition">How many pitches are added.</param>
-    /// <returns>The steps; the last is the length.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="edition"/> is not a value of the enumeration.</exception>
-    /// <example><code>Console.WriteLine(engaged.DeriveLeastTotalLength(IncompleteThreads.Vdi2230Of2015));</code></example>
-    public Derivation DeriveLeastTotalLength(IncompleteThreads edition) =>
-        Work("Least length of thread for the bolt to break first, incomplete threads included", work => TotalLengthOf(work, edition));
+    private Term LeastLengthTerm => EngagementEquations.LeastEngagedLengthEquation.Of(
+        EngagementEquations.ExternalLeastLengthEquation.Of(Engagement.LengthTerm, Forces.StrongBolt, Forces.External),
+        EngagementEquations.InternalLeastLengthEquation.Of(Engagement.LengthTerm, Forces.StrongBolt, Forces.Internal));
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text(
-        $"{Engagement}: bolt {Print.Range(Si.Force(_bolt), Si.Force(_strongBolt), "0.###")}, external thread {Si.Force(_external):0.###}, internal thread {Si.Force(_internal):0.###}");
-
-    /// <summary>The failure force again, with the work written down.</summary>
-    internal double FailureForceOf(Derivation? work)
+    public override string ToString()
     {
-        if (work is null) return EngagementEquations.FailureForce(_bolt, _external, _internal);
-        Shear shear = ShearOf(work);
-        return EngagementEquations.FailureForceEquation.Step(work, BoltForce(work), ExternalForce(work, shear), InternalForce(work, shear));
+        EngagementForces forces = Forces;
+        string bolt = Print.Range(Si.Force(forces.Bolt.Value), Si.Force(forces.StrongBolt.Value), "0.###");
+        return Print.Text(
+            $"{Engagement}: bolt {bolt}, external thread {Si.Force(forces.External.Value):0.###}, internal thread {Si.Force(forces.Internal.Value):0.###}");
     }
 
-    private static Derivation Work(string title, Action<Derivation> steps)
+    EngagementForces IDerives<EngagementForces>.Derive()
     {
-        var work = new Derivation(title);
-        steps(work);
-        return work.KeepWhatCounts();
+        Term stressArea = Engagement.Thread.Geometry.StressArea, external = Engagement.Areas.External, inner = Engagement.Areas.Internal;
+        Term externalShear = _externalShear.Term, internalShear = _internalShear.Term;
+        Term ratio = EngagementEquations.StrippingRatioEquation.Of(internalShear, inner, externalShear, external);
+        bool isReduced = _reduction != StripReduction.None;
+        return new EngagementForces
+        {
+            Bolt = EngagementEquations.BoltBreakingForceEquation.Of(_tensile.Term, stressArea),
+            StrongBolt = EngagementEquations.GreatestBoltBreakingForceEquation.Of(_greatestTensile.Term, stressArea),
+            StrippingRatio = ratio,
+            External = isReduced ? ReducedExternal() : EngagementEquations.ExternalStripForceEquation.Of(externalShear, external),
+            Internal = isReduced ? ReducedInternal() : EngagementEquations.InternalStripForceEquation.Of(internalShear, inner),
+        };
+
+        Term ReducedExternal() => EngagementEquations.ReducedExternalStripForceEquation.Of(
+            Dilation, EngagementEquations.ExternalBendingFactorEquation.Of(ratio), externalShear, external);
+
+        Term ReducedInternal() => EngagementEquations.ReducedInternalStripForceEquation.Of(
+            Dilation, EngagementEquations.InternalBendingFactorEquation.Of(ratio), internalShear, inner);
     }
 
     private EngagementStrength Reduced(StripReduction reduction)
     {
-        if (!PublishedRatios.Contains(StrippingRatio))
+        double ratio = Forces.StrippingRatio.Value;
+        if (!PublishedRatios.Contains(ratio))
         {
             throw new InvalidOperationException(Print.Text(
-                $"The stripping ratio is {StrippingRatio:0.###}; the factors for bending threads are published from 0.4 to 2.2. The strength by the shear areas alone stands."));
+                $"The stripping ratio is {ratio:0.###}; the factors for bending threads are published from 0.4 to 2.2. The strength by the shear areas alone stands."));
         }
 
         return new EngagementStrength(Engagement, _tensile, _greatestTensile, _externalShear, _internalShear, reduction);
@@ -193,54 +194,5 @@ public sealed class EngagementStrength
         Guard.RefuseAgainst(name, shown, $"at least the engaged length, {Guard.ShowToCompare(Engagement.EngagedLength.ToUnit(shown.Unit))}");
     }
 
-    private double BoltForce(Derivation? work) =>
-        EngagementEquations.BoltBreakingForceEquation.Step(work, _tensile, Engagement.Thread.Geometry.StressArea.Value);
-
-    private double StrongBoltForce(Derivation? work) =>
-        EngagementEquations.GreatestBoltBreakingForceEquation.Step(work, _greatestTensile, Engagement.Thread.Geometry.StressArea.Value);
-
-    private Shear ShearOf(Derivation? work)
-    {
-        double external = Engagement.ExternalArea(work), inner = Engagement.InternalArea(work);
-        double ratio = EngagementEquations.StrippingRatioEquation.Step(work, _internalShear, inner, _externalShear, external);
-        return new Shear(external, inner, ratio, _reduction.Dilation(work, Engagement.Thread.Diameter));
-    }
-
-    private double ExternalForce(Derivation? work, in Shear shear)
-    {
-        if (_reduction == StripReduction.None) return EngagementEquations.ExternalStripForceEquation.Step(work, _externalShear, shear.ExternalArea);
-        double bending = EngagementEquations.ExternalBendingFactorEquation.Step(work, shear.Ratio);
-        return EngagementEquations.ReducedExternalStripForceEquation.Step(work, shear.Dilation, bending, _externalShear, shear.ExternalArea);
-    }
-
-    private double InternalForce(Derivation? work, in Shear shear)
-    {
-        if (_reduction == StripReduction.None) return EngagementEquations.InternalStripForceEquation.Step(work, _internalShear, shear.InternalArea);
-        double bending = EngagementEquations.InternalBendingFactorEquation.Step(work, shear.Ratio);
-        return EngagementEquations.ReducedInternalStripForceEquation.Step(work, shear.Dilation, bending, _internalShear, shear.InternalArea);
-    }
-
-    private double LeastLengthOf(Derivation? work)
-    {
-        Shear shear = ShearOf(work);
-        double length = Engagement.LengthSi, bolt = StrongBoltForce(work);
-        return EngagementEquations.LeastEngagedLengthEquation.Step(
-            work,
-            EngagementEquations.ExternalLeastLengthEquation.Step(work, length, bolt, ExternalForce(work, shear)),
-            EngagementEquations.InternalLeastLengthEquation.Step(work, length, bolt, InternalForce(work, shear)));
-    }
-
-    private double TotalLengthOf(Derivation? work, IncompleteThreads edition)
-    {
-        if (edition is < IncompleteThreads.Vdi2230Of2015 or > IncompleteThreads.Vdi2230Of2003)
-        {
-            Guard.RefuseAgainst(nameof(edition), (int)edition, "Vdi2230Of2015 or Vdi2230Of2003");
-        }
-
-        double pitches = edition == IncompleteThreads.Vdi2230Of2015 ? 2 : 0.8;
-        return EngagementEquations.TotalLengthEquation.Step(work, LeastLengthOf(work), pitches, Engagement.Thread.PitchSi);
-    }
-
-    /// <summary>What both strip forces rest on.</summary>
-    private readonly record struct Shear(double ExternalArea, double InternalArea, double Ratio, double Dilation);
+    private Term Dilation => _reduction.Dilation(Engagement.Thread.DiameterTerm);
 }

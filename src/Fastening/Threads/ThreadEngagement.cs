@@ -13,16 +13,15 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>ThreadEngagement engagement = ThreadEngagement.For(ScrewThread.Parse("M16"), Length.FromMillimeters(20));
 /// Force toStripTheHole = engagement.InternalShearArea * Pressure.FromMegapascals(150);</code></example>
-public sealed class ThreadEngagement
+public sealed class ThreadEngagement : IDerives<EngagementAreas>
 {
-    private readonly double _externalArea, _internalArea;
+    private readonly Stated<Length> _length;
+    private EngagementAreas? _areas;
 
-    private ThreadEngagement(ThreadLimits limits, double length)
+    private ThreadEngagement(ThreadLimits limits, Stated<Length> length)
     {
         Limits = limits;
-        LengthSi = length;
-        _externalArea = ExternalArea(null);
-        _internalArea = InternalArea(null);
+        _length = length;
     }
 
     /// <summary>The thread.</summary>
@@ -32,15 +31,19 @@ public sealed class ThreadEngagement
     public ThreadLimits Limits { get; }
 
     /// <summary>Engaged length of full thread, L_e.</summary>
-    public Length EngagedLength => Si.Length(LengthSi);
+    public Length EngagedLength => Si.Length(LengthTerm);
 
     /// <summary>Shear area of the external thread, AS_s: on the cylinder of the greatest minor diameter of the internal thread.</summary>
-    public Area ExternalShearArea => Si.Area(_externalArea);
+    public Area ExternalShearArea => Si.Area(Areas.External);
 
     /// <summary>Shear area of the internal thread, AS_n: on the cylinder of the least major diameter of the external thread.</summary>
-    public Area InternalShearArea => Si.Area(_internalArea);
+    public Area InternalShearArea => Si.Area(Areas.Internal);
 
-    internal double LengthSi { get; }
+    internal Term LengthTerm => _length.Term;
+
+    internal double LengthSi => _length.Value;
+
+    internal EngagementAreas Areas => Derived.Of(ref _areas, this);
 
     /// <summary>A length of thread at the limits of the medium fit, 6g/6H or 2A/2B (<see cref="ThreadLimits.ForMediumFit"/>).</summary>
     /// <param name="thread">An ISO metric or unified thread of the tables of limits.</param>
@@ -58,14 +61,14 @@ public sealed class ThreadEngagement
     /// <returns>The engagement.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="limits"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The length is outside its domain.</exception>
-    public static ThreadEngagement For(ThreadLimits limits, Length engagedLength) => new(Guard.NotNull(limits), Domains.Length.Check(engagedLength));
+    public static ThreadEngagement For(ThreadLimits limits, Length engagedLength) => new(Guard.NotNull(limits), Domains.Length.Stated(engagedLength));
 
     /// <summary>The same threads over another length.</summary>
     /// <param name="engagedLength">Engaged length of full thread, 1 µm to 1 km.</param>
     /// <returns>The engagement.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The length is outside its domain.</exception>
     /// <example><code>engagement.WithLength(Length.FromMillimeters(24)).InternalShearArea</code></example>
-    public ThreadEngagement WithLength(Length engagedLength) => new(Limits, Domains.Length.Check(engagedLength));
+    public ThreadEngagement WithLength(Length engagedLength) => new(Limits, Domains.Length.Stated(engagedLength));
 
     /// <summary>The forces that break the bolt and strip either thread, which is the least, and the length at which the bolt breaks first.</summary>
     /// <remarks>
@@ -92,55 +95,24 @@ public sealed class ThreadEngagement
     public EngagementStrength StrengthFor(
         Pressure leastTensileStrength, Pressure greatestTensileStrength, Pressure externalShearStrength, Pressure internalShearStrength)
     {
-        double tensile = Domains.Stress.Check(leastTensileStrength);
-        double greatest = Domains.Stress.Check(greatestTensileStrength);
-        if (greatest < tensile)
+        Stated<Pressure> tensile = Domains.Stress.Stated(leastTensileStrength), greatest = Domains.Stress.Stated(greatestTensileStrength);
+        if (greatest.Value < tensile.Value)
         {
             Guard.RefuseAgainst(
                 nameof(greatestTensileStrength), greatestTensileStrength, $"at least leastTensileStrength, {Guard.ShowToCompare(leastTensileStrength)}");
         }
 
-        double external = Domains.Stress.Check(externalShearStrength);
-        if (external > tensile)
+        Stated<Pressure> external = Domains.Stress.Stated(externalShearStrength);
+        if (external.Value > tensile.Value)
         {
             Guard.RefuseAgainst(nameof(externalShearStrength), externalShearStrength, $"at most the least tensile strength of the bolt, {Guard.ShowToCompare(leastTensileStrength)}");
         }
 
-        return new EngagementStrength(this, tensile, greatest, external, Domains.Stress.Check(internalShearStrength), StripReduction.None);
-    }
-
-    /// <summary>The work behind the shear area of the external thread.</summary>
-    /// <returns>The steps; the last is the area.</returns>
-    /// <example><code>Console.WriteLine(engagement.DeriveExternalShearArea());</code></example>
-    public Derivation DeriveExternalShearArea()
-    {
-        var work = new Derivation($"Shear area of the external thread, {Limits}");
-        ExternalArea(work);
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind the shear area of the internal thread.</summary>
-    /// <returns>The steps; the last is the area.</returns>
-    /// <example><code>Console.WriteLine(engagement.DeriveInternalShearArea());</code></example>
-    public Derivation DeriveInternalShearArea()
-    {
-        var work = new Derivation($"Shear area of the internal thread, {Limits}");
-        InternalArea(work);
-        return work.KeepWhatCounts();
+        return new EngagementStrength(this, tensile, greatest, external, Domains.Stress.Stated(internalShearStrength), StripReduction.None);
     }
 
     /// <inheritdoc />
     public override string ToString() => $"{Limits} over {Guard.Show(EngagedLength.ToUnit(UnitsNet.Units.LengthUnit.Millimeter))}";
 
-    internal double ExternalArea(Derivation? work)
-    {
-        double thickness = EngagementEquations.ExternalThicknessEquation.Step(work, Thread.PitchSi, Limits.ExternalPitch, Limits.InternalMinor);
-        return EngagementEquations.ExternalShearAreaEquation.Step(work, Limits.InternalMinor, LengthSi, Thread.PitchSi, thickness);
-    }
-
-    internal double InternalArea(Derivation? work)
-    {
-        double thickness = EngagementEquations.InternalThicknessEquation.Step(work, Thread.PitchSi, Limits.ExternalMajor, Limits.InternalPitch);
-        return EngagementEquations.InternalShearAreaEquation.Step(work, Limits.ExternalMajor, LengthSi, Thread.PitchSi, thickness);
-    }
+    EngagementAreas IDerives<EngagementAreas>.Derive() => EngagementAreas.Of(Limits, LengthTerm);
 }

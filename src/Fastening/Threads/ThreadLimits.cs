@@ -12,14 +12,14 @@ public sealed class ThreadLimits
 {
     private static readonly double HeightPerPitch = ThreadEquations.TriangleHeight(1);
 
-    private ThreadLimits(ScrewThread thread, string fit, double externalMajor, double externalPitch, double internalMinor, double internalPitch)
+    private readonly StatedLimits? _stated;
+
+    /// <summary>Without stated limits they are the basic sizes of the thread.</summary>
+    private ThreadLimits(ScrewThread thread, string fit, StatedLimits? stated)
     {
         Thread = thread;
         Fit = fit;
-        ExternalMajor = externalMajor;
-        ExternalPitch = externalPitch;
-        InternalMinor = internalMinor;
-        InternalPitch = internalPitch;
+        _stated = stated;
     }
 
     /// <summary>The thread.</summary>
@@ -42,16 +42,15 @@ public sealed class ThreadLimits
 
     /// <summary>Stress area of a unified bolt of more than 100 ksi tensile strength, at its least pitch diameter; null for a metric thread.</summary>
     /// <remarks>π (E_s/2 − 0.16238 P)², printed with 1/n for P: ASME B1.1 and Machinery's Handbook, from memory. Smaller than the basic stress area.</remarks>
-    public Area? HighStrengthStressArea => 
-        Thread.Standard.HighStrengthStressArea(Stated<Length>.Of(ExternalPitch, "least pitch diameter").TermOf(Thread.Designation), Thread.PitchTerm) is Term area ? Si.Area(area) : null;
+    public Area? HighStrengthStressArea => Thread.Standard.HighStrengthStressArea(ExternalPitch, Thread.PitchTerm) is Term area ? Si.Area(area) : null;
 
-    internal double ExternalMajor { get; }
+    internal Term ExternalMajor => _stated?.ExternalMajor.Term ?? Thread.DiameterTerm;
 
-    internal double ExternalPitch { get; }
+    internal Term ExternalPitch => _stated?.ExternalPitch.Term ?? Thread.Geometry.PitchDiameter;
 
-    internal double InternalMinor { get; }
+    internal Term InternalMinor => _stated?.InternalMinor.Term ?? Thread.Geometry.InternalMinorDiameter!.Value;
 
-    internal double InternalPitch { get; }
+    internal Term InternalPitch => _stated?.InternalPitch.Term ?? Thread.Geometry.PitchDiameter;
 
     /// <summary>The limits of the medium fit, from the data of the package: 6g/6H for a metric thread, 2A/2B for a unified one.</summary>
     /// <remarks>
@@ -67,8 +66,8 @@ public sealed class ThreadLimits
     {
         Guard.NotNull(thread);
         MediumFit? fit = thread.Standard.Fit;
-        return fit?.Find(thread) is (double externalMajor, double externalPitch, double internalMinor, double internalPitch)
-            ? new ThreadLimits(thread, fit.Name, externalMajor, externalPitch, internalMinor, internalPitch)
+        return fit?.Find(thread) is StatedLimits limits
+            ? new ThreadLimits(thread, fit.Name, limits)
             : throw new ArgumentException(WithoutLimits(thread), nameof(thread));
     }
 
@@ -81,8 +80,7 @@ public sealed class ThreadLimits
     public static ThreadLimits AtBasicSize(ScrewThread thread)
     {
         RequireSixtyDegrees(thread);
-        ThreadGeometry basic = thread.Geometry;
-        return new ThreadLimits(thread, "basic size", thread.Diameter, basic.PitchDiameter.Value, basic.InternalMinorDiameter!.Value.Value, basic.PitchDiameter.Value);
+        return new ThreadLimits(thread, "basic size", stated: null);
     }
 
     /// <summary>Limits of any other tolerance class, or measured diameters; each within one pitch of its basic size.</summary>
@@ -103,10 +101,13 @@ public sealed class ThreadLimits
     {
         RequireSixtyDegrees(thread);
         ThreadGeometry basic = thread.Geometry;
-        double externalMajor = Around(thread.Diameter).Check(externalMajorMinimum);
-        double externalPitch = Around(basic.PitchDiameter.Value).Check(externalPitchMinimum);
-        double internalMinor = Around(basic.InternalMinorDiameter!.Value.Value).Check(internalMinorMaximum);
-        double internalPitch = Around(basic.PitchDiameter.Value).Check(internalPitchMaximum);
+        var stated = new StatedLimits(
+            Around(thread.Diameter).Stated(externalMajorMinimum),
+            Around(basic.PitchDiameter.Value).Stated(externalPitchMinimum),
+            Around(basic.InternalMinorDiameter!.Value.Value).Stated(internalMinorMaximum),
+            Around(basic.PitchDiameter.Value).Stated(internalPitchMaximum));
+        double externalMajor = stated.ExternalMajor.Value, externalPitch = stated.ExternalPitch.Value;
+        double internalMinor = stated.InternalMinor.Value, internalPitch = stated.InternalPitch.Value;
         double height = HeightPerPitch * thread.PitchSi;
         if (internalMinor >= externalMajor)
         {
@@ -126,7 +127,7 @@ public sealed class ThreadLimits
 
         if (Math.Abs(externalPitch - internalMinor) >= height) RefuseTip(nameof(externalPitchMinimum), externalPitchMinimum, internalMinor, height);
         if (Math.Abs(externalMajor - internalPitch) >= height) RefuseTip(nameof(internalPitchMaximum), internalPitchMaximum, externalMajor, height);
-        return new ThreadLimits(thread, "given", externalMajor, externalPitch, internalMinor, internalPitch);
+        return new ThreadLimits(thread, "given", stated);
 
         Domain<Length> Around(double basicSize) => new(Math.Max(0, basicSize - thread.PitchSi), basicSize + thread.PitchSi);
     }

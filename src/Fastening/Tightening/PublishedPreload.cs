@@ -39,7 +39,7 @@ public sealed class PublishedPreload
     /// The preload by the formula of the rule, not rounded. The structural rules name a minimum; where the standard prints it rounded, the
     /// printed value (<see cref="Tabulated"/>) is what must be reached.
     /// </summary>
-    public Force Preload => Si.Force(_compute());
+    public Force Preload => Si.Force(PreloadTerm);
 
     /// <summary>
     /// The preload as the source's own table prints it; null where it prints none.
@@ -162,6 +162,8 @@ public sealed class PublishedPreload
             () => PublishedPreloadEquations.PreInstallationVerificationEquation.Of(Pretension(strength, StressAreas.Of(thread, basis))),
             PrintedLoad.ToThousand(thread, PublishedPreloadEquations.PreInstallationVerification(TabulatedPretension(grade, strength.Tensile, thread))), isMinimum: true);
     }
+
+    internal Term PreloadTerm => _compute();
 
     /// <inheritdoc />
     public override string ToString() => Print.Text($"{Name}: {Preload:0.###}");

@@ -10,19 +10,19 @@ namespace Fastening;
 ///     Length.FromMillimeters(300), Length.FromMillimeters(16), Pressure.FromGigapascals(79));</code></example>
 public sealed class CoaxialExtension
 {
-    private readonly double _length;
-    private readonly double _shearModulus;
-    private readonly Func<Derivation?, double> _torsionConstant;
+    private readonly Stated<Length> _length;
+    private readonly Stated<Pressure> _shearModulus;
+    private readonly Func<string, Term> _torsionConstant;
 
-    private CoaxialExtension(Length length, Pressure shearModulus, Func<Derivation?, double> torsionConstant)
+    private CoaxialExtension(Length length, Pressure shearModulus, Func<string, Term> torsionConstant)
     {
-        _length = Domains.Length.Check(length);
-        _shearModulus = Domains.Modulus.Check(shearModulus);
+        _length = Domains.Length.Stated(length);
+        _shearModulus = Domains.Modulus.Stated(shearModulus);
         _torsionConstant = torsionConstant;
     }
 
     /// <summary>Torsional stiffness G J/l.</summary>
-    public RotationalStiffness Stiffness => RotationalStiffness.FromNewtonMetersPerRadian(1 / AddCompliance(null, 0));
+    public RotationalStiffness Stiffness => Si.RotationalStiffness(StiffnessTerm);
 
     /// <summary>A solid round bar.</summary>
     /// <param name="length">Length that twists.</param>
@@ -33,8 +33,8 @@ public sealed class CoaxialExtension
     /// <example><code>CoaxialExtension.Round(Length.FromMillimeters(300), diameter: Length.FromMillimeters(16), shearModulus: Pressure.FromGigapascals(79))</code></example>
     public static CoaxialExtension Round(Length length, Length diameter, Pressure shearModulus)
     {
-        double d = Domains.Length.Check(diameter);
-        return new(length, shearModulus, work => WrenchEquations.RoundTorsionConstantEquation.Step(work, d, 0));
+        Stated<Length> d = Domains.Length.Stated(diameter);
+        return new(length, shearModulus, owner => WrenchEquations.RoundTorsionConstantEquation.Of(d.TermOf(owner), Term.Given(0, "bore", owner)));
     }
 
     /// <summary>A round tube.</summary>
@@ -48,10 +48,9 @@ public sealed class CoaxialExtension
     ///     Pressure.FromGigapascals(79))</code></example>
     public static CoaxialExtension Tube(Length length, Length outerDiameter, Length bore, Pressure shearModulus)
     {
-        double outer = Domains.Length.Check(outerDiameter);
-        double inner = Domains.LengthOrZero.Check(bore);
-        if (inner > 0.999 * outer) Guard.RefuseAgainst(nameof(bore), bore, $"at most 0.999 of the outer diameter, {Guard.ShowToCompare(outerDiameter)}");
-        return new(length, shearModulus, work => WrenchEquations.RoundTorsionConstantEquation.Step(work, outer, inner));
+        Stated<Length> outer = Domains.Length.Stated(outerDiameter), inner = Domains.LengthOrZero.Stated(bore);
+        if (inner.Value > 0.999 * outer.Value) Guard.RefuseAgainst(nameof(bore), bore, $"at most 0.999 of the outer diameter, {Guard.ShowToCompare(outerDiameter)}");
+        return new(length, shearModulus, owner => WrenchEquations.RoundTorsionConstantEquation.Of(outer.TermOf(owner), inner.TermOf(owner)));
     }
 
     /// <summary>A square bar.</summary>
@@ -63,8 +62,8 @@ public sealed class CoaxialExtension
     /// <example><code>CoaxialExtension.Square(Length.FromMillimeters(250), side: Length.FromMillimeters(12.7), shearModulus: Pressure.FromGigapascals(79))</code></example>
     public static CoaxialExtension Square(Length length, Length side, Pressure shearModulus)
     {
-        double s = Domains.Length.Check(side);
-        return new(length, shearModulus, work => WrenchEquations.SquareTorsionConstantEquation.Step(work, s));
+        Stated<Length> s = Domains.Length.Stated(side);
+        return new(length, shearModulus, owner => WrenchEquations.SquareTorsionConstantEquation.Of(s.TermOf(owner)));
     }
 
     /// <summary>A hexagonal bar.</summary>
@@ -76,14 +75,19 @@ public sealed class CoaxialExtension
     /// <example><code>CoaxialExtension.Hexagon(Length.FromMillimeters(180), acrossFlats: Length.FromMillimeters(17), shearModulus: Pressure.FromGigapascals(79))</code></example>
     public static CoaxialExtension Hexagon(Length length, Length acrossFlats, Pressure shearModulus)
     {
-        double s = Domains.Length.Check(acrossFlats);
-        return new(length, shearModulus, work => WrenchEquations.HexagonTorsionConstantEquation.Step(work, s));
+        Stated<Length> s = Domains.Length.Stated(acrossFlats);
+        return new(length, shearModulus, owner => WrenchEquations.HexagonTorsionConstantEquation.Of(s.TermOf(owner)));
     }
 
+    /// <summary>A drive without bars does not wind up.</summary>
+    internal static Term NothingBefore => Term.Given(0, "compliance before the first bar");
+
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"{Si.Length(_length):0.###} bar, {1 / AddCompliance(null, 0):G4} N·m/rad");
+    public override string ToString() => Print.Text($"{Si.Length(_length.Value):0.###} bar, {StiffnessTerm.Value:G4} N·m/rad");
 
     /// <summary>The compliance of everything before this bar, and of this bar.</summary>
-    internal double AddCompliance(Derivation? work, double before) =>
-        WrenchEquations.ComplianceEquation.Step(work, before, _length, _shearModulus, _torsionConstant(work));
+    internal Term AddCompliance(Term before, string owner) =>
+        WrenchEquations.ComplianceEquation.Of(before, _length.TermOf(owner), _shearModulus.TermOf(owner), _torsionConstant(owner));
+
+    private Term StiffnessTerm => WrenchEquations.BarStiffnessEquation.Of(AddCompliance(NothingBefore, "the bar"));
 }

@@ -1,4 +1,3 @@
-using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -68,27 +67,12 @@ public sealed class GuaranteedSetting
     /// upper end, or when that window lies entirely outside the required one.</summary>
     public ToleranceWindow<Torque>? RequiredWindow { get; }
 
-    /// <summary>The work behind the lower limit of <see cref="BeforeRounding"/>: the last step is the lowest setting, before range and display.</summary>
-    /// <returns>The steps.</returns>
-    /// <example><code>Console.WriteLine(guaranteed.DeriveLowestSetting());</code></example>
-    public Derivation DeriveLowestSetting()
-    {
-        var work = new Derivation("Lowest guaranteed setting");
-        _chain.LowestSetting(work);
-        return work.KeepWhatCounts();
-    }
+    /// <summary>The lower limit of <see cref="BeforeRounding"/>; it stands above <see cref="HighestSetting"/> when the wrench scatters over more than the required window.</summary>
+    /// <example><code>Console.WriteLine(Derivation.Of(() => guaranteed.LowestSetting));</code></example>
+    public Torque LowestSetting => Si.Torque(_chain.LowestSetting);
 
-    /// <summary>The work behind the upper limit of <see cref="BeforeRounding"/>: the last step is the highest setting, before range and display.</summary>
-    /// <returns>The steps.</returns>
-    /// <exception cref="InvalidOperationException">The required window has no upper limit, so there is no highest setting.</exception>
-    /// <example><code>Console.WriteLine(guaranteed.DeriveHighestSetting());</code></example>
-    public Derivation DeriveHighestSetting()
-    {
-        if (!Required.Limits.HasUpper) throw new InvalidOperationException("The required window has no upper limit, so there is no highest setting.");
-        var work = new Derivation("Highest guaranteed setting");
-        _chain.HighestSetting(work);
-        return work.KeepWhatCounts();
-    }
+    /// <summary>The upper limit of <see cref="BeforeRounding"/>; null when the required window has no upper limit.</summary>
+    public Torque? HighestSetting => Required.Limits.HasUpper ? Si.Torque(_chain.HighestSetting) : null;
 
     /// <inheritdoc />
     public override string ToString() => Reason;
@@ -97,7 +81,7 @@ public sealed class GuaranteedSetting
     {
         WindowLimits required = Guard.NotNull(atFastener).Limits;
         Domains.Torque.Check(Si.Torque(required.HasUpper ? required.Upper : required.Lower), nameof(atFastener));
-        double uncertainty = WrenchChain.CalibrationDomain.Check(
+        Stated<Ratio> uncertainty = WrenchChain.CalibrationDomain.Stated(
             Si.Ratio(calibrationUncertainty.Limit(nameof(calibrationUncertainty))), nameof(calibrationUncertainty));
         return new(new WrenchChain(wrench, required, uncertainty), atFastener);
     }

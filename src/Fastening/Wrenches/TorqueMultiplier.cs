@@ -19,6 +19,8 @@ public sealed class TorqueMultiplier
     private static readonly Interval GearRatioDomain = new(1, 1000);
     private static readonly Interval EfficiencyDomain = new(0.05, 1);
 
+    private readonly StatedNumber _gearRatio, _efficiency;
+
     /// <summary>A multiplier by its gear ratio and its efficiency.</summary>
     /// <param name="gearRatio">Turns of the input per turn of the output, 1 to 1000.</param>
     /// <param name="efficiency">Efficiency, 0.05 to 1, from the calibration of the multiplier; never defaulted.</param>
@@ -26,35 +28,35 @@ public sealed class TorqueMultiplier
     /// <example><code>var multiplier = new TorqueMultiplier(gearRatio: 5, efficiency: 0.92);</code></example>
     public TorqueMultiplier(double gearRatio, double efficiency)
     {
-        GearRatio = GearRatioDomain.Check(gearRatio);
-        Efficiency = EfficiencyDomain.Check(efficiency);
+        _gearRatio = GearRatioDomain.Stated(gearRatio);
+        _efficiency = EfficiencyDomain.Stated(efficiency);
     }
 
     /// <summary>Gear ratio i: turns of the input per turn of the output.</summary>
-    public double GearRatio { get; }
+    public double GearRatio => Si.Number(_gearRatio.Term);
 
     /// <summary>Efficiency η.</summary>
-    public double Efficiency { get; }
+    public double Efficiency => Si.Number(_efficiency.Term);
 
     /// <summary>Torque at the output over torque at the input, i η: what a calibration certificate states.</summary>
-    public double TorqueRatio => GearRatio * Efficiency;
+    public double TorqueRatio => _gearRatio.Value * _efficiency.Value;
 
     /// <summary>Values outside the ranges in which such values are published; empty when there are none.</summary>
-    public IReadOnlyList<PlausibilityRemark> Remarks => PlausibilityRemark.Of(PlausibleRange.GearRatio, GearRatio, PlausibleRange.Efficiency, Efficiency);
+    public IReadOnlyList<PlausibilityRemark> Remarks => PlausibilityRemark.Of(PlausibleRange.GearRatio, _gearRatio.Value, PlausibleRange.Efficiency, _efficiency.Value);
 
     /// <summary>The torque at the output for a torque at the input.</summary>
     /// <param name="input">Torque at the input, as a wrench without adapter shows it.</param>
     /// <returns>Torque at the fastener.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="input"/> is negative or beyond its domain.</exception>
     /// <example><code>new TorqueMultiplier(5, 0.92).OutputAt(Torque.FromNewtonMeters(260)).NewtonMeters   // 1196</code></example>
-    public Torque OutputAt(Torque input) => Si.Torque(Output(null, Domains.Torque.Check(input)));
+    public Torque OutputAt(Torque input) => Si.Torque(Output(Domains.Torque.Argument(input)));
 
     /// <summary>The torque to put in for a torque at the output.</summary>
     /// <param name="output">Torque wanted at the fastener.</param>
     /// <returns>Torque at the input.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="output"/> is negative or beyond its domain.</exception>
     /// <example><code>new TorqueMultiplier(5, 0.92).InputFor(Torque.FromNewtonMeters(1150)).NewtonMeters   // 250</code></example>
-    public Torque InputFor(Torque output) => Si.Torque(Input(null, Domains.Torque.Check(output)));
+    public Torque InputFor(Torque output) => Si.Torque(WrenchEquations.MultiplierInputEquation.Of(Domains.Torque.Argument(output), _gearRatio.Term, _efficiency.Term));
 
     /// <summary>The window at the input that belongs to a window at the output.</summary>
     /// <param name="output">The window wanted at the fastener.</param>
@@ -71,40 +73,12 @@ public sealed class TorqueMultiplier
     /// <example><code>new TorqueMultiplier(5, 0.92).ReactionAt(Torque.FromNewtonMeters(260)).NewtonMeters   // 936</code></example>
     public Torque ReactionAt(Torque input)
     {
-        double torque = Domains.Torque.Check(input);
-        return Si.Torque(WrenchEquations.MultiplierReaction(Output(null, torque), torque));
-    }
-
-    /// <summary>The work behind <see cref="OutputAt"/>; its last step is that torque, bit for bit.</summary>
-    /// <param name="input">Torque at the input.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="input"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(multiplier.DeriveOutputAt(Torque.FromNewtonMeters(260)));</code></example>
-    public Derivation DeriveOutputAt(Torque input)
-    {
-        double torque = Domains.Torque.Check(input);
-        var work = new Derivation("Torque at the output of a multiplier");
-        Output(work, torque);
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="InputFor"/>; its last step is that torque, bit for bit.</summary>
-    /// <param name="output">Torque wanted at the fastener.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="output"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(multiplier.DeriveInputFor(Torque.FromNewtonMeters(1150)));</code></example>
-    public Derivation DeriveInputFor(Torque output)
-    {
-        double torque = Domains.Torque.Check(output);
-        var work = new Derivation("Torque at the input of a multiplier");
-        Input(work, torque);
-        return work.KeepWhatCounts();
+        Term torque = Domains.Torque.Argument(input);
+        return Si.Torque(WrenchEquations.MultiplierReactionEquation.Of(Output(torque), torque));
     }
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"torque multiplier {GearRatio:0.###} : 1, efficiency {Efficiency:0.###}{PlausibilityRemark.Mention(Remarks)}");
+    public override string ToString() => Print.Text($"torque multiplier {_gearRatio.Value:0.###} : 1, efficiency {_efficiency.Value:0.###}{PlausibilityRemark.Mention(Remarks)}");
 
-    private double Output(Derivation? work, double input) => WrenchEquations.MultiplierOutputEquation.Step(work, input, GearRatio, Efficiency);
-
-    private double Input(Derivation? work, double output) => WrenchEquations.MultiplierInputEquation.Step(work, output, GearRatio, Efficiency);
+    private Term Output(Term input) => WrenchEquations.MultiplierOutputEquation.Of(input, _gearRatio.Term, _efficiency.Term);
 }

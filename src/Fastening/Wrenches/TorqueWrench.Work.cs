@@ -1,47 +1,63 @@
+using System.Runtime.CompilerServices;
 using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace Fastening;
 
 public sealed partial class TorqueWrench
 {
-    /// <summary>The work behind <see cref="SettingFor"/>; its last step is that setting, bit for bit.</summary>
-    /// <param name="atFastener">The torque wanted at the fastener.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="atFastener"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(wrench.DeriveSettingFor(Torque.FromNewtonMeters(150)));</code></example>
-    public Derivation DeriveSettingFor(Torque atFastener)
+    internal Term RatioTerm
     {
-        double torque = Domains.Torque.Check(atFastener);
-        var work = new Derivation("Wrench setting");
-        WrenchEquations.SettingEquation.Step(work, torque, TorqueRatioOf(work));
-        return work.KeepWhatCounts();
+        get
+        {
+            Term ratio = Term.Given(1, "torque ratio of the wrench without adapters"), lever = _lever.Term, pull = _pull.Term;
+            for (int i = 0; i < _adapters.Length; i++) ratio = _adapters[i].AddRatio(ratio, Numbered("adapter", i), lever, pull);
+            return ratio;
+        }
     }
 
-    /// <summary>The work behind <see cref="FastenerTorqueAt"/>; its last step is that torque, bit for bit.</summary>
-    /// <param name="setting">Torque at the drive.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(wrench.DeriveFastenerTorqueAt(Torque.FromNewtonMeters(120)));</code></example>
-    public Derivation DeriveFastenerTorqueAt(Torque setting)
+    private Term ComplianceTerm
     {
-        double torque = Domains.Torque.Check(setting);
-        var work = new Derivation("Torque at the fastener");
-        WrenchEquations.FastenerTorqueEquation.Step(work, torque, TorqueRatioOf(work));
-        return work.KeepWhatCounts();
+        get
+        {
+            Term compliance = CoaxialExtension.NothingBefore;
+            for (int i = 0; i < _extensions.Length; i++) compliance = _extensions[i].AddCompliance(compliance, Numbered("bar", i));
+            return compliance;
+        }
     }
 
-    /// <summary>The work behind <see cref="WindUpAt"/>.</summary>
-    /// <param name="torque">The torque that the bars carry.</param>
-    /// <returns>The steps.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
-    /// <example><code>Console.WriteLine(wrench.WithCoaxialExtension(bar).DeriveWindUpAt(Torque.FromNewtonMeters(120)));</code></example>
-    public Derivation DeriveWindUpAt(Torque torque)
+    /// <summary>Put together only while a derivation listens.</summary>
+    private static string Numbered(string part, int index) => Recording.IsOn ? Print.Text($"{part} {index + 1}") : part;
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void WriteRatio()
     {
-        double moment = Domains.Torque.Check(torque);
-        var work = new Derivation("Wind-up of the coaxial bars");
-        WrenchEquations.WindUpEquation.Step(work, moment, Compliance(work));
-        return work.KeepWhatCounts();
+        if (Recording.IsOn) Si.Number(Recording.Agree(_ratio, RatioTerm));
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void WriteSetting(double setting, double value, TorqueUnit unit)
+    {
+        if (!Recording.IsOn) return;
+        Term atFastener = Domains.Torque.Argument(new Torque(value, unit), "torque at the fastener");
+        Si.Torque(Recording.Agree(setting, WrenchEquations.SettingEquation.Of(atFastener, RatioTerm)));
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void WriteFastenerTorque(double torque, double value, TorqueUnit unit)
+    {
+        if (!Recording.IsOn) return;
+        Term setting = Domains.Torque.Argument(new Torque(value, unit), "setting of the wrench");
+        Si.Torque(Recording.Agree(torque, WrenchEquations.FastenerTorqueEquation.Of(setting, RatioTerm)));
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void WriteWindUp(double windUp, double value, TorqueUnit unit)
+    {
+        if (!Recording.IsOn) return;
+        Term torque = Domains.Torque.Argument(new Torque(value, unit), "torque in the bars");
+        Si.AngleFromRadians(Recording.Agree(windUp, WrenchEquations.WindUpEquation.Of(torque, ComplianceTerm)));
     }
 }

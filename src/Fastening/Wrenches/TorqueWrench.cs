@@ -17,9 +17,8 @@ public sealed partial class TorqueWrench
 {
     private static readonly Interval RatioDomain = new(1e-3, 1e3);
 
-    private readonly double _lever;
-    private readonly Angle _pullOffSquare;
-    private readonly double _pull;
+    private readonly Stated<Length> _lever;
+    private readonly Stated<Angle> _pull;
     private readonly WrenchAdapter[] _adapters;
     private readonly CoaxialExtension[] _extensions;
     private readonly double _ratio;
@@ -30,15 +29,14 @@ public sealed partial class TorqueWrench
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="leverLength"/> is not positive or beyond its domain.</exception>
     /// <example><code>new TorqueWrench(leverLength: Length.FromMillimeters(400))</code></example>
     public TorqueWrench(Length leverLength)
-        : this(Domains.Length.Check(leverLength), Angle.Zero, [], [])
+        : this(Domains.Length.Stated(leverLength), new Stated<Angle>(Angle.Zero, 0, nameof(PullOffSquare)), [], [])
     {
     }
 
-    private TorqueWrench(double lever, Angle pullOffSquare, WrenchAdapter[] adapters, CoaxialExtension[] extensions, TorqueWrench? source = null)
+    private TorqueWrench(Stated<Length> lever, Stated<Angle> pull, WrenchAdapter[] adapters, CoaxialExtension[] extensions, TorqueWrench? source = null)
     {
         _lever = lever;
-        _pullOffSquare = pullOffSquare;
-        _pull = Si.Radians(pullOffSquare);
+        _pull = pull;
         _adapters = adapters;
         _extensions = extensions;
         Adapters = Array.AsReadOnly(adapters);
@@ -47,15 +45,15 @@ public sealed partial class TorqueWrench
         Maximum = source?.Maximum;
         Resolution = source?.Resolution;
         Accuracy = source?.Accuracy;
-        _ratio = TorqueRatioOf(null);
-        _compliance = Compliance(null);
+        _ratio = RatioTerm.Value;
+        _compliance = ComplianceTerm.Value;
     }
 
     /// <summary>Lever length L, centre of the drive to the hand.</summary>
-    public Length LeverLength => Si.Length(_lever);
+    public Length LeverLength => Si.Length(_lever.Term);
 
     /// <summary>Lean of the pull from square to the handle; positive pushes along the handle towards the head.</summary>
-    public Angle PullOffSquare => _pullOffSquare;
+    public Angle PullOffSquare => _pull.AsStated;
 
     /// <summary>The adapters, from the drive outwards.</summary>
     public IReadOnlyList<WrenchAdapter> Adapters { get; }
@@ -76,11 +74,18 @@ public sealed partial class TorqueWrench
     public Ratio? Accuracy { get; private init; }
 
     /// <summary>Torque at the fastener over torque at the drive, ρ.</summary>
-    public double TorqueRatio => _ratio;
+    public double TorqueRatio
+    {
+        get
+        {
+            if (Recording.IsAnywhere) WriteRatio();
+            return _ratio;
+        }
+    }
 
     /// <summary>Values outside the ranges in which such values are published; empty when there are none.</summary>
     public IReadOnlyList<PlausibilityRemark> Remarks =>
-        PlausibilityRemark.Of(PlausibleRange.LeverLength, _lever * 1e3, PlausibleRange.TorqueRatio, _ratio);
+        PlausibilityRemark.Of(PlausibleRange.LeverLength, _lever.Value * 1e3, PlausibleRange.TorqueRatio, _ratio);
 
     /// <summary>The same wrench with its range.</summary>
     /// <param name="minimum">Lowest torque of the declared range.</param>
@@ -96,7 +101,7 @@ public sealed partial class TorqueWrench
             Guard.RefuseAgainst(nameof(maximum), maximum, $"greater than the minimum, {Guard.ShowToCompare(minimum)}");
         }
 
-        return new TorqueWrench(_lever, _pullOffSquare, _adapters, _extensions, this) { Minimum = minimum, Maximum = maximum };
+        return new TorqueWrench(_lever, _pull, _adapters, _extensions, this) { Minimum = minimum, Maximum = maximum };
     }
 
     /// <summary>The same wrench with the step of its display or scale.</summary>
@@ -107,7 +112,7 @@ public sealed partial class TorqueWrench
     public TorqueWrench WithResolution(Torque resolution)
     {
         Domains.PositiveTorque.Check(resolution);
-        return new TorqueWrench(_lever, _pullOffSquare, _adapters, _extensions, this) { Resolution = resolution };
+        return new TorqueWrench(_lever, _pull, _adapters, _extensions, this) { Resolution = resolution };
     }
 
     /// <summary>The same wrench with its permitted deviation, as a share of the reading.</summary>
@@ -118,7 +123,7 @@ public sealed partial class TorqueWrench
     public TorqueWrench WithAccuracy(Ratio accuracy)
     {
         Domains.Accuracy.Check(accuracy);
-        return new TorqueWrench(_lever, _pullOffSquare, _adapters, _extensions, this) { Accuracy = accuracy };
+        return new TorqueWrench(_lever, _pull, _adapters, _extensions, this) { Accuracy = accuracy };
     }
 
     /// <summary>The same wrench with one adapter more.</summary>
@@ -130,8 +135,8 @@ public sealed partial class TorqueWrench
     /// <example><code>new TorqueWrench(Length.FromMillimeters(400)).WithAdapter(Length.FromMillimeters(100), Angle.FromDegrees(45)).TorqueRatio   // 1.177</code></example>
     public TorqueWrench WithAdapter(Length length, Angle angleFromHandle)
     {
-        var adapter = new WrenchAdapter(Domains.LengthOrZero.Check(length), Domains.Direction.Check(angleFromHandle));
-        var wrench = new TorqueWrench(_lever, _pullOffSquare, [.. _adapters, adapter], _extensions, this);
+        var adapter = new WrenchAdapter(Domains.LengthOrZero.Stated(length), Domains.Direction.Stated(angleFromHandle));
+        var wrench = new TorqueWrench(_lever, _pull, [.. _adapters, adapter], _extensions, this);
         if (!RatioDomain.Contains(wrench._ratio))
         {
             Guard.RefuseAgainst(nameof(length), length, Print.Text(
@@ -147,7 +152,7 @@ public sealed partial class TorqueWrench
     /// <exception cref="ArgumentNullException"><paramref name="extension"/> is null.</exception>
     /// <example><code>wrench.WithCoaxialExtension(CoaxialExtension.Round(Length.FromMillimeters(300), Length.FromMillimeters(16), Pressure.FromGigapascals(79)))</code></example>
     public TorqueWrench WithCoaxialExtension(CoaxialExtension extension) =>
-        new(_lever, _pullOffSquare, _adapters, [.. _extensions, Guard.NotNull(extension)], this);
+        new(_lever, _pull, _adapters, [.. _extensions, Guard.NotNull(extension)], this);
 
     /// <summary>The same wrench pulled out of square. Without adapters it changes nothing: the wrench measures the torque at its drive.</summary>
     /// <param name="pullOffSquare">Lean of the pull, above −90° to below 90°; positive pushes along the handle towards the drive of the wrench.</param>
@@ -156,8 +161,7 @@ public sealed partial class TorqueWrench
     /// <example><code>wrench.WithPullOffSquare(Angle.FromDegrees(12)).TorqueRatio</code></example>
     public TorqueWrench WithPullOffSquare(Angle pullOffSquare)
     {
-        Domains.BelowRightAngle.Check(pullOffSquare);
-        var wrench = new TorqueWrench(_lever, pullOffSquare, _adapters, _extensions, this);
+        var wrench = new TorqueWrench(_lever, Domains.BelowRightAngle.Stated(pullOffSquare), _adapters, _extensions, this);
         if (!RatioDomain.Contains(wrench._ratio))
         {
             Guard.RefuseAgainst(nameof(pullOffSquare), pullOffSquare, Print.Text(
@@ -172,14 +176,24 @@ public sealed partial class TorqueWrench
     /// <returns>The setting, not rounded to the display.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="atFastener"/> is negative or beyond its domain.</exception>
     /// <example><code>wrench.SettingFor(Torque.FromNewtonMeters(150))</code></example>
-    public Torque SettingFor(Torque atFastener) => Si.Torque(WrenchEquations.Setting(Domains.Torque.Check(atFastener), _ratio));
+    public Torque SettingFor(Torque atFastener)
+    {
+        double setting = WrenchEquations.Setting(Domains.Torque.Check(atFastener), _ratio);
+        if (Recording.IsAnywhere) WriteSetting(setting, atFastener.Value, atFastener.Unit);
+        return Si.Torque(setting);
+    }
 
     /// <summary>What the fastener gets at a setting or reading of the wrench.</summary>
     /// <param name="setting">Torque at the drive, as the wrench shows it.</param>
     /// <returns>Torque at the fastener.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
     /// <example><code>wrench.FastenerTorqueAt(Torque.FromNewtonMeters(120))</code></example>
-    public Torque FastenerTorqueAt(Torque setting) => Si.Torque(WrenchEquations.FastenerTorque(Domains.Torque.Check(setting), _ratio));
+    public Torque FastenerTorqueAt(Torque setting)
+    {
+        double torque = WrenchEquations.FastenerTorque(Domains.Torque.Check(setting), _ratio);
+        if (Recording.IsAnywhere) WriteFastenerTorque(torque, setting.Value, setting.Unit);
+        return Si.Torque(torque);
+    }
 
     /// <summary>The window at the wrench that belongs to a window at the fastener.</summary>
     /// <param name="atFastener">The window wanted at the fastener.</param>
@@ -197,7 +211,7 @@ public sealed partial class TorqueWrench
     public ToleranceWindow<Torque> DeliveredWindowAt(Torque setting)
     {
         double atFastener = WrenchEquations.FastenerTorque(Domains.Torque.Check(setting), _ratio);
-        double accuracy = StatedAccuracy;
+        double accuracy = StatedAccuracy.Value;
         return ToleranceWindow.FromLimits(Si.Torque(atFastener / (1 + accuracy)), Si.Torque(atFastener), Si.Torque(atFastener / (1 - accuracy)));
     }
 
@@ -219,8 +233,12 @@ public sealed partial class TorqueWrench
     /// <returns>The angle by which the wrench turns further than the fastener.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
     /// <example><code>wrench.WithCoaxialExtension(bar).WindUpAt(Torque.FromNewtonMeters(150))</code></example>
-    public Angle WindUpAt(Torque torque) =>
-        Si.AngleFromRadians(WrenchEquations.WindUp(Domains.Torque.Check(torque), _compliance));
+    public Angle WindUpAt(Torque torque)
+    {
+        double windUp = WrenchEquations.WindUp(Domains.Torque.Check(torque), _compliance);
+        if (Recording.IsAnywhere) WriteWindUp(windUp, torque.Value, torque.Unit);
+        return Si.AngleFromRadians(windUp);
+    }
 
     /// <summary>Whether a setting suits the wrench: range, display step, hand position, and lengths that are unusual.</summary>
     /// <param name="setting">Torque at the drive.</param>
@@ -239,30 +257,13 @@ public sealed partial class TorqueWrench
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="setting"/> is negative or beyond its domain.</exception>
     /// <example><code>wrench.SensitivitiesAt(Torque.FromNewtonMeters(120)).PerAdapterAngle[0].NewtonMetersPerRadian</code></example>
     public WrenchSensitivities SensitivitiesAt(Torque setting) =>
-        new(Domains.Torque.Check(setting), _ratio, _lever, _pull, _adapters);
+        new(Domains.Torque.Check(setting), _ratio, _lever.Value, Si.ToRadians(_pull.Value), _adapters);
 
-    internal double StatedAccuracy =>
-        Si.Of(Accuracy ?? throw new InvalidOperationException("No accuracy was stated for this wrench; state it with WithAccuracy."));
+    internal Stated<Ratio> StatedAccuracy => Accuracy is Ratio accuracy
+        ? new Stated<Ratio>(accuracy, Si.Of(accuracy), "accuracy of the wrench")
+        : throw new InvalidOperationException("No accuracy was stated for this wrench; state it with WithAccuracy.");
 
     /// <inheritdoc />
     public override string ToString() => Print.Text(
-        $"lever {Si.Length(_lever):0.###}{string.Concat(Array.ConvertAll(_adapters, a => " + " + a))}, torque ratio {_ratio:0.####}{PlausibilityRemark.Mention(Remarks)}");
-
-    internal double TorqueRatioOf(Derivation? work)
-    {
-        double ratio = 1;
-        foreach (WrenchAdapter adapter in _adapters)
-        {
-            ratio = WrenchEquations.TorqueRatioEquation.Step(work, ratio, adapter.LengthSi, adapter.AngleSi, _lever, _pull);
-        }
-
-        return ratio;
-    }
-
-    private double Compliance(Derivation? work)
-    {
-        double compliance = 0;
-        foreach (CoaxialExtension extension in _extensions) compliance = extension.AddCompliance(work, compliance);
-        return compliance;
-    }
+        $"lever {Si.Length(_lever.Value):0.###}{string.Concat(Array.ConvertAll(_adapters, a => " + " + a))}, torque ratio {_ratio:0.####}{PlausibilityRemark.Mention(Remarks)}");
 }

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -11,23 +12,29 @@ namespace Fastening;
 /// <example><code>wrench.WithAdapter(Length.FromMillimeters(75), Angle.FromDegrees(45)).Adapters[0].Length</code></example>
 public sealed class WrenchAdapter
 {
-    internal WrenchAdapter(double length, double angleFromHandleDegrees)
+    private readonly Stated<Length> _length;
+    private readonly Stated<Angle> _angle;
+
+    internal WrenchAdapter(Stated<Length> length, Stated<Angle> angleFromHandle)
     {
-        LengthSi = length;
-        AngleSi = Si.ToRadians(angleFromHandleDegrees);
-        AngleFromHandle = Si.Angle(angleFromHandleDegrees);
+        _length = length;
+        _angle = angleFromHandle;
     }
 
     /// <summary>Length, centre of one square or socket to the centre of the next.</summary>
-    public Length Length => Si.Length(LengthSi);
+    public Length Length => Si.Length(_length.Term);
 
     /// <summary>Angle from the line of the handle.</summary>
-    public Angle AngleFromHandle { get; }
+    public Angle AngleFromHandle => Si.Angle(_angle.Value);
 
-    internal double LengthSi { get; }
+    internal double LengthSi => _length.Value;
 
-    internal double AngleSi { get; }
+    internal double AngleSi => Si.ToRadians(_angle.Value);
 
     /// <inheritdoc />
     public override string ToString() => Print.Text($"{Si.Length(LengthSi):0.###} at {AngleFromHandle:0.###}");
+
+    /// <summary>The ratio of the wrench with everything before this adapter, and with this adapter.</summary>
+    internal Term AddRatio(Term before, string owner, Term lever, Term pull) =>
+        WrenchEquations.TorqueRatioEquation.Of(before, _length.TermOf(owner), _angle.TermOf(owner), lever, pull);
 }

@@ -4,24 +4,24 @@ using UnitsNet;
 namespace Fastening.Internals;
 
 /// <summary>The arithmetic of a guaranteed setting, in SI.</summary>
-internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, double uncertainty)
+internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, Stated<Ratio> uncertainty)
 {
     /// <summary>With the largest accuracy, 50 %, the wrench still delivers a finite torque.</summary>
     public static readonly Domain<Ratio> CalibrationDomain = new(0, 0.4);
 
-    private readonly double _ratio = wrench.TorqueRatio;
+    private readonly double _ratio = wrench.RatioTerm.Value;
     private readonly double _least = Math.Max(required.Lower, 0);
     private readonly double _greatest = required.Upper;
 
     public TorqueWrench Wrench { get; } = wrench;
 
-    public double Accuracy { get; } = wrench.StatedAccuracy;
+    public double Accuracy { get; } = wrench.StatedAccuracy.Value;
 
-    public double Uncertainty { get; } = uncertainty;
+    public double Uncertainty { get; } = uncertainty.Value;
 
     /// <summary>Settings between the two limits; null when they have crossed.</summary>
     public WindowLimits? Exact =>
-        WindowLimits.Between(LowestSetting(null), WrenchEquations.Setting(Math.Max(required.Target, 0), _ratio), HighestSetting(null));
+        WindowLimits.Between(LowestSetting.Value, WrenchEquations.Setting(Math.Max(required.Target, 0), _ratio), double.IsInfinity(_greatest) ? _greatest : HighestSetting.Value);
 
     /// <summary>Neither the window nor the range ends upwards: a setting high enough allows any scatter.</summary>
     public bool IsUnlimited => double.IsInfinity(_greatest) && Wrench.Maximum is null;
@@ -57,11 +57,13 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, do
         }
     }
 
-    public double LowestSetting(Derivation? work) =>
-        GuaranteeEquations.LowestSettingEquation.Step(work, _least, Accuracy, Uncertainty, Wrench.TorqueRatioOf(work));
+    /// <summary>Before range and display are looked at.</summary>
+    public Term LowestSetting => GuaranteeEquations.LowestSettingEquation.Of(
+        Stated<Torque>.Of(_least, "least torque of the required window").Term, Wrench.StatedAccuracy.Term, uncertainty.Term, Wrench.RatioTerm);
 
-    public double HighestSetting(Derivation? work) =>
-        GuaranteeEquations.HighestSettingEquation.Step(work, _greatest, Accuracy, Uncertainty, Wrench.TorqueRatioOf(work));
+    /// <summary>Only of a window with an upper limit.</summary>
+    public Term HighestSetting => GuaranteeEquations.HighestSettingEquation.Of(
+        Stated<Torque>.Of(_greatest, "greatest torque of the required window").Term, Wrench.StatedAccuracy.Term, uncertainty.Term, Wrench.RatioTerm);
 
     public WindowLimits? WithinRange(WindowLimits? settings)
     {

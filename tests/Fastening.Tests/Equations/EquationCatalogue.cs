@@ -8,7 +8,7 @@ public static class EquationCatalogue
 {
     public static IReadOnlyList<Equation> All { get; } =
     [
-        .. typeof(Equation).Assembly.GetExportedTypes()
+        .. typeof(Equation).Assembly.GetTypes()
             .Where(t => t.Namespace == "Fastening.Equations")
             .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.Static))
             .Where(p => typeof(Equation).IsAssignableFrom(p.PropertyType))

@@ -11,6 +11,15 @@ public class EquationWalkTests
 
     public static TheoryData<string> Ids => EquationCatalogue.Ids;
 
+    [Fact]
+    public void The_library_lists_every_equation_and_finds_it_by_name()
+    {
+        Assert.Equal(EquationCatalogue.All.Select(equation => equation.Id), Equation.All.Select(equation => equation.Id));
+        Assert.All(EquationCatalogue.All, equation => Assert.Same(equation, Equation.Find(equation.Id)));
+        Assert.Equal(100, Equation.Find("torque.tightening-torque").Evaluate(0.002, 50_000, 0));
+        Assert.StartsWith("There is no equation 'torque.typo'; Equation.All", Assert.Throws<ArgumentException>(() => Equation.Find("torque.typo")).Message, StringComparison.Ordinal);
+    }
+
     [Theory]
     [MemberData(nameof(Ids))]
     public void Printed_text_evaluated_independently_equals_the_method(string id)

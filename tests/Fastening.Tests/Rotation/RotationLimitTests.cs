@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using UnitsNet;
 
 namespace Fastening.Tests.Rotation;
@@ -29,7 +30,7 @@ public class RotationLimitTests
         Assert.Equal("preload", above.ParamName);
         Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.RotationFor(Force.FromKilonewtons(-1)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.PreloadAt(Angle.FromDegrees(-0.1)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.DeriveRotationFor(Tightening.ElasticLimit * 1.01));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Derivation.Of(() => Tightening.RotationFor(Tightening.ElasticLimit * 1.01)));
         Assert.Equal("rotation", Assert.Throws<ArgumentOutOfRangeException>(() => Tightening.StandardUncertaintyAt(
             Tightening.ElasticRotation * 1.1, MeasurementUncertainty.Standard(Force.Zero), MeasurementUncertainty.Standard(Angle.Zero), MeasurementUncertainty.Standard(Ratio.Zero))).ParamName);
     }
@@ -89,7 +90,7 @@ public class RotationLimitTests
         Assert.Throws<InvalidOperationException>(tightening.WithBoltTwist);
         Assert.Throws<InvalidOperationException>(() => tightening.PreloadRangeAt(
             Angle.FromDegrees(20), new FrictionRange(new FrictionCoefficients(0.1, 0.1), new FrictionCoefficients(0.2, 0.2))));
-        Assert.Equal(tightening.PreloadAt(Angle.FromDegrees(20)).Preload.Newtons, tightening.DerivePreloadAt(Angle.FromDegrees(20)).Result);
+        Assert.Equal(tightening.PreloadAt(Angle.FromDegrees(20)).Preload.Newtons, Derivation.Of(() => tightening.PreloadAt(Angle.FromDegrees(20))).Result);
     }
 
     [Fact]

@@ -153,12 +153,12 @@ public class RotationTighteningTests
         RotationTightening tightening = any.Tightening.WithBoltTwist().WithCoaxialExtension(Bar).WithToolWindUp(Angle.FromDegrees(0.7), Torque.FromNewtonMeters(90));
         Angle rotation = tightening.ElasticRotation * 0.7;
         Force force = any.Limit * 0.9;
-        EndsOn(tightening.PreloadAt(rotation).Preload.Newtons, tightening.DerivePreloadAt(rotation));
-        Close.To(tightening.RotationFor(force).Radians, tightening.DeriveRotationFor(force).Result, 1e-15);
-        EndsOn(tightening.ElasticSlope.NewtonMetersPerRadian, tightening.DeriveElasticSlope());
+        EndsOn(tightening.PreloadAt(rotation).Preload.Newtons, Derivation.Of(() => tightening.PreloadAt(rotation)));
+        Close.To(tightening.RotationFor(force).Radians, Derivation.Of(() => tightening.RotationFor(force)).Result, 1e-15);
+        EndsOn(tightening.ElasticSlope.NewtonMetersPerRadian, Derivation.Of(() => tightening.ElasticSlope));
         EndsOn(
             tightening.StandardUncertaintyAt(rotation, MeasurementUncertainty.Standard(force * 0.1), MeasurementUncertainty.Standard(rotation * 0.02), MeasurementUncertainty.Standard(Ratio.FromPercent(7))).Newtons,
-            tightening.DeriveStandardUncertaintyAt(rotation, MeasurementUncertainty.Standard(force * 0.1), MeasurementUncertainty.Standard(rotation * 0.02), MeasurementUncertainty.Standard(Ratio.FromPercent(7))));
+            Derivation.Of(() => tightening.StandardUncertaintyAt(rotation, MeasurementUncertainty.Standard(force * 0.1), MeasurementUncertainty.Standard(rotation * 0.02), MeasurementUncertainty.Standard(Ratio.FromPercent(7)))));
     }
 
     private static void EndsOn(double answer, Derivation work)

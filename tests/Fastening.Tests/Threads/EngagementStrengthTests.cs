@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck;
 using FsCheck.Xunit;
 using UnitsNet;
@@ -126,11 +127,11 @@ public class EngagementStrengthTests
         foreach (Func<EngagementStrength, EngagementStrength> reduce in Reductions(alone))
         {
             EngagementStrength strength = reduce(alone);
-            Equations.DerivationCheck.EndsOn(strength.BoltBreakingForce.Newtons, strength.DeriveBoltBreakingForce());
-            Equations.DerivationCheck.EndsOn(strength.ExternalStripForce.Newtons, strength.DeriveExternalStripForce());
-            Equations.DerivationCheck.EndsOn(strength.InternalStripForce.Newtons, strength.DeriveInternalStripForce());
-            Equations.DerivationCheck.EndsOn(strength.FailureForce.Newtons, strength.DeriveFailureForce());
-            Equations.DerivationCheck.EndsOn(strength.LeastLength.Meters, strength.DeriveLeastLength());
+            Equations.DerivationCheck.EndsOn(strength.BoltBreakingForce.Newtons, Derivation.Of(() => strength.BoltBreakingForce));
+            Equations.DerivationCheck.EndsOn(strength.ExternalStripForce.Newtons, Derivation.Of(() => strength.ExternalStripForce));
+            Equations.DerivationCheck.EndsOn(strength.InternalStripForce.Newtons, Derivation.Of(() => strength.InternalStripForce));
+            Equations.DerivationCheck.EndsOn(strength.FailureForce.Newtons, Derivation.Of(() => strength.FailureForce));
+            Equations.DerivationCheck.EndsOn(strength.LeastLength.Meters, Derivation.Of(() => strength.LeastLength));
         }
     }
 
@@ -174,7 +175,7 @@ public class EngagementStrengthTests
         Close.To(996e6 * M16.Thread.StressArea.SquareMeters / (350e6 * M16.InternalShearArea.SquareMeters / 0.02), range.LeastLength.Meters);
         Assert.Equal(weak.FailureForce, range.FailureForce);
         Close.To(1.2 * range.BoltBreakingForce.Newtons, range.GreatestBoltBreakingForce.Newtons);
-        Equations.DerivationCheck.EndsOn(range.LeastLength.Meters, range.DeriveLeastLength());
+        Equations.DerivationCheck.EndsOn(range.LeastLength.Meters, Derivation.Of(() => range.LeastLength));
     }
 
     /// <summary>Hand-picked: 996 MPa × 156.67 mm² = 156.0 kN for the strongest bolt, 130.0 kN for the weakest; the nut thread strips between, then above.</summary>
@@ -197,7 +198,7 @@ public class EngagementStrengthTests
         Close.To(strength.LeastLength.Millimeters + 4, strength.LeastTotalLength(IncompleteThreads.Vdi2230Of2015).Millimeters);
         Close.To(strength.LeastLength.Millimeters + 1.6, strength.LeastTotalLength(IncompleteThreads.Vdi2230Of2003).Millimeters);
         Equations.DerivationCheck.EndsOn(
-            strength.LeastTotalLength(IncompleteThreads.Vdi2230Of2003).Meters, strength.DeriveLeastTotalLength(IncompleteThreads.Vdi2230Of2003));
+            strength.LeastTotalLength(IncompleteThreads.Vdi2230Of2003).Meters, Derivation.Of(() => strength.LeastTotalLength(IncompleteThreads.Vdi2230Of2003)));
     }
 
     [Fact]

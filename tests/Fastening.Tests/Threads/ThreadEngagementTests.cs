@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -112,9 +113,9 @@ public class ThreadEngagementTests
     {
         ThreadEngagement engagement = ThreadEngagement.For(ScrewThread.Parse("3/4-10 UNC"), Length.FromInches(0.7));
 
-        Equations.DerivationCheck.EndsOn(engagement.ExternalShearArea.SquareMeters, engagement.DeriveExternalShearArea());
-        Equations.DerivationCheck.EndsOn(engagement.InternalShearArea.SquareMeters, engagement.DeriveInternalShearArea());
-        Assert.Equal(2, engagement.DeriveInternalShearArea().Steps.Count);
+        Equations.DerivationCheck.EndsOn(engagement.ExternalShearArea.SquareMeters, Derivation.Of(() => engagement.ExternalShearArea));
+        Equations.DerivationCheck.EndsOn(engagement.InternalShearArea.SquareMeters, Derivation.Of(() => engagement.InternalShearArea));
+        Assert.Equal(2, Derivation.Of(() => engagement.InternalShearArea).Steps.Count);
     }
 
     [Theory]

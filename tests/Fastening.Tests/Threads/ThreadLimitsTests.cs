@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -134,11 +135,11 @@ public class ThreadLimitsTests
         double printed = Math.PI * Math.Pow(0.4435 / 2 - 0.16238 / 13, 2);
         Close.To(printed, limits.HighStrengthStressArea!.Value.SquareInches, 1e-5);
         Close.To(thread.StressArea.SquareMeters, ThreadLimits.AtBasicSize(thread).HighStrengthStressArea!.Value.SquareMeters);
-        Equations.DerivationCheck.EndsOn(limits.HighStrengthStressArea.Value.SquareMeters, Fastening.Equations.Derivation.Of(() => limits.HighStrengthStressArea));
+        Equations.DerivationCheck.EndsOn(limits.HighStrengthStressArea.Value.SquareMeters, Derivation.Of(() => limits.HighStrengthStressArea));
 
         ThreadLimits metric = ThreadLimits.ForMediumFit(ScrewThread.Parse("M16"));
         Assert.Null(metric.HighStrengthStressArea);
-        Assert.Throws<InvalidOperationException>(() => Fastening.Equations.Derivation.Of(() => metric.HighStrengthStressArea));
+        Assert.Throws<InvalidOperationException>(() => Derivation.Of(() => metric.HighStrengthStressArea));
     }
 
     private static IEnumerable<string> Names(string file) => DataFile.Read(file).Select(row => row["thread"]);

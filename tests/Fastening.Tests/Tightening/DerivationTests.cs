@@ -47,9 +47,9 @@ public class DerivationTests
     {
         TorqueWrench wrench = any.Wrench.WithCoaxialExtension(
             CoaxialExtension.Round(Length.FromMillimeters(250), Length.FromMillimeters(14), Pressure.FromGigapascals(79)));
-        Assert.Equal(wrench.SettingFor(torque.Torque).NewtonMeters, wrench.DeriveSettingFor(torque.Torque).Result);
-        Assert.Equal(wrench.FastenerTorqueAt(torque.Torque).NewtonMeters, wrench.DeriveFastenerTorqueAt(torque.Torque).Result);
-        Close.To(wrench.WindUpAt(torque.Torque).Radians, wrench.DeriveWindUpAt(torque.Torque).Result, 1e-15);
+        Assert.Equal(wrench.SettingFor(torque.Torque).NewtonMeters, Derivation.Of(() => wrench.SettingFor(torque.Torque)).Result);
+        Assert.Equal(wrench.FastenerTorqueAt(torque.Torque).NewtonMeters, Derivation.Of(() => wrench.FastenerTorqueAt(torque.Torque)).Result);
+        Close.To(wrench.WindUpAt(torque.Torque).Radians, Derivation.Of(() => wrench.WindUpAt(torque.Torque)).Result, 1e-15);
     }
 
     [Property]

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using UnitsNet;
 
 namespace Fastening.Tests.Tolerances;
@@ -195,8 +196,8 @@ public class OneSidedWindowTests
         Assert.Null(open.Delivered.Upper);
         Assert.Equal("Every setting of at least 50.4 N·m gives the fastener at least 48 N·m, within the required at least 48 N·m. "
             + "The range of the wrench was not stated, so it was not checked. The step of the display was not stated: round inward.", open.Reason);
-        Assert.Throws<InvalidOperationException>(() => open.DeriveHighestSetting());
-        Assert.Equal(50.4, open.DeriveLowestSetting().Result, 1e-12);
+        Assert.Throws<InvalidOperationException>(() => Derivation.Of(() => open.HighestSetting));
+        Assert.Equal(50.4, Derivation.Of(() => open.LowestSetting).Result, 1e-12);
 
         TorqueWrench ranged = wrench.WithRange(Nm(10), Nm(60)).WithResolution(Nm(1));
         GuaranteedSetting closed = ranged.GuaranteedSettingFor(AtLeast, calibration);

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -123,8 +124,8 @@ public class GuaranteedSettingTests
         Close.To(126, found.BeforeRounding!.Lower!.Value.NewtonMeters);
         Close.To(133, found.BeforeRounding.Upper!.Value.NewtonMeters);
         Assert.Equal(126, found.Window!.Lower!.Value.NewtonMeters, 1e-9);
-        Assert.Equal("126 N·m", $"{found.DeriveLowestSetting().Steps[^1].ResultText}");
-        Assert.Equal("133 N·m", $"{found.DeriveHighestSetting().Steps[^1].ResultText}");
+        Assert.Equal("126 N·m", $"{Derivation.Of(() => found.LowestSetting).Steps[^1].ResultText}");
+        Assert.Equal("133 N·m", $"{Derivation.Of(() => found.HighestSetting).Steps[^1].ResultText}");
         GuaranteedSetting inFives = wrench.WithResolution(Nm(5)).GuaranteedSettingFor(ToleranceWindow.FromLimits(Nm(150), Nm(175)), MeasurementUncertainty.Expanded(Ratio.FromPercent(1), 2));
         Assert.Equal(130, inFives.Window!.Lower!.Value.NewtonMeters);
         Assert.Equal(130, inFives.Window.Upper!.Value.NewtonMeters);

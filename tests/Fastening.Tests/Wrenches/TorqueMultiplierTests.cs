@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -28,8 +29,8 @@ public class TorqueMultiplierTests
         Close.To(efficiency * (input * 2 * Math.PI * ratio), output * 2 * Math.PI);
         Close.To(output, input + multiplier.ReactionAt(Torque.FromNewtonMeters(input)).NewtonMeters, scale: output + input + 1e-300);
         Close.To(input, multiplier.InputFor(Torque.FromNewtonMeters(output)).NewtonMeters);
-        Assert.Equal(output, multiplier.DeriveOutputAt(Torque.FromNewtonMeters(input)).Result);
-        Assert.Equal(multiplier.InputFor(Torque.FromNewtonMeters(output)).NewtonMeters, multiplier.DeriveInputFor(Torque.FromNewtonMeters(output)).Result);
+        Assert.Equal(output, Derivation.Of(() => multiplier.OutputAt(Torque.FromNewtonMeters(input))).Result);
+        Assert.Equal(multiplier.InputFor(Torque.FromNewtonMeters(output)).NewtonMeters, Derivation.Of(() => multiplier.InputFor(Torque.FromNewtonMeters(output))).Result);
     }
 
     [Fact]
