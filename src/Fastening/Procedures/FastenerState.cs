@@ -39,10 +39,10 @@ public sealed class FastenerState
     public bool IsToLookAt => _row.Unsettled.Meets(_program.Effects.LookedAt);
 
     /// <summary>Why it must be loosened.</summary>
-    public IReadOnlyList<JobFinding> ToLoosenFor => Found(_row.Run & _program.Effects.Loosening);
+    public IReadOnlyList<JobFinding> ToLoosenFor => Found(_row.Run & _program.Effects.Loosening, JobEffect.Loosen);
 
     /// <summary>Why it must be looked at.</summary>
-    public IReadOnlyList<JobFinding> ToLookAtFor => Found(_row.Unsettled & _program.Effects.LookedAt);
+    public IReadOnlyList<JobFinding> ToLookAtFor => Found(_row.Unsettled & _program.Effects.LookedAt, JobEffect.LookAt);
 
     /// <summary>The last entry that asked for a loosening or a look; null when none did since it was replaced.</summary>
     public JobEntry? Cause => _cause?.Entry;
@@ -99,13 +99,14 @@ public sealed class FastenerState
         return $"{Fastener}: {steps}{loosen}{look}{(Loosenings == 0 ? "" : Print.Text($"; loosened {Loosenings} times"))}{(Decision is null ? "" : $"; accepted by {Decision.Operator}: {Decision.Reason}")}";
     }
 
-    /// <summary>With the figures of the entry that gave the reason last, where it is still known.</summary>
-    private ReadOnlyCollection<JobFinding> Found(ReasonSet reasons)
+    /// <summary>With the figures of the entry that gave the reason last, where it is still known, and with the effect that is not cured yet.</summary>
+    private ReadOnlyCollection<JobFinding> Found(ReasonSet reasons, JobEffect effect)
     {
         ReasonSet told = reasons & (_cause?.Reasons ?? default);
         TighteningStep? step = _cause is { Step: >= 0 } cause ? _program.Steps[cause.Step] : null;
         return Array.AsReadOnly(JobFinding.ListOf(told, _program.Effects, step, _cause?.Figures)
-            .Concat(JobFinding.ListOf(reasons.Without(told), _program.Effects, null, null)).OrderBy(found => found.Reason).ToArray());
+            .Concat(JobFinding.ListOf(reasons.Without(told), _program.Effects, null, null)).OrderBy(found => found.Reason)
+            .Select(found => new JobFinding(found.Reason, effect, found.IsWatched, found.Fact)).ToArray());
     }
 
     private static string Facted(IReadOnlyList<JobFinding> findings) => string.Join("; ", findings.Select(found => found.Fact));

@@ -177,16 +177,20 @@ internal static class JobCases
         return open ?? Conforms(log.Add(JobEntry.Explained("form", 1, log.Time(), "wrench", 2, 8, "p", "another joint")));
     }
 
+    /// <summary>A number was explained, and its line comes when the run holds nothing from before it any more.</summary>
     private static string? RunThatNeedsAReplay()
     {
         var log = new CaseLog(Torque100);
-        JobEntry early = JobEntry.Pulled("gun", 1, log.Time(), "B1").WithTorque(Newtons(100));
+        log.Pull("B1", 100).Pull("B1", 290, step: "none");
+        JobEntry lost = log.Last;
+        log.Entries.Remove(lost);
         for (int i = 0; i < 5; i++) log.Pull("B1", 100);
+        log.Add(JobEntry.Explained("form", 1, log.Time(), "wrench", 2, 2, "p", "another joint"));
         var run = new JobRun(Torque100, JobOptions.Default.WithTailLength(1));
         foreach (JobEntry entry in log.Entries) run.Apply(entry);
         if (!run.Progress.IsConforming) return "good work does not conform in a run";
-        run.Apply(early);
-        return run.Progress.IsConforming ? "a line is not placed, and the run conforms" : null;
+        if (run.Apply(lost).Verdict != JobVerdict.NeedsReplay) return "an old line is not told to need a replay";
+        return run.Progress.IsConforming ? "a line is not placed, and the run conforms" : Not(log.Add(lost), "290 N·m at none");
     }
 
     private static string? Conforms(CaseLog log) => log.Job is { IsConforming: false } job ? $"does not conform: {job}" : null;
