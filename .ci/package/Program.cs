@@ -7,7 +7,7 @@ var range = new FrictionRange(low: new FrictionCoefficients(0.10, 0.09), high: n
 FrictionTorqueModel model = TorquePreloadModel.ForHexagonBolt(thread, range.Low);
 Force permitted = model.PermittedPreload(PropertyClass.Parse("10.9").StrengthFor(thread), utilisation: Ratio.FromPercent(90));
 Torque torque = model.TorqueFor(permitted);
-Console.WriteLine($"{model}: {permitted.Kilonewtons:F1} kN, {torque.NewtonMeters:F1} N·m, at the highest friction {model.PreloadRangeAt(torque, range).Minimum.Kilonewtons:F1} kN");
+Console.WriteLine($"{model}: {permitted.Kilonewtons:F1} kN, {torque.NewtonMeters:F1} N·m, at the highest friction {model.PreloadRangeAt(torque, range).Low.Kilonewtons:F1} kN");
 
 double[] preloads = [.. Enumerable.Range(0, 1000).Select(i => permitted.Newtons * i / 999)];
 double[] torques = new double[1000];

@@ -26,7 +26,7 @@ public class JointBenchmark
         .WithTemperatures(JointTemperatures.ByLayer(
             TemperatureDelta.FromKelvins(40), TemperatureDelta.FromKelvins(45), TemperatureDelta.FromKelvins(60), TemperatureDelta.FromKelvins(50)));
 
-    private readonly PreloadRange _assembly = PreloadScatter.FromTighteningFactor(1.6).RangeBelow(Force.FromKilonewtons(95));
+    private readonly Range<Force> _assembly = PreloadScatter.FromTighteningFactor(1.6).RangeBelow(Force.FromKilonewtons(95));
 
     private readonly JointCapacity _capacity = JointCapacity.NothingStated
         .WithPermittedPreload(Force.FromKilonewtons(98))
@@ -46,7 +46,7 @@ public class JointBenchmark
     public JointAssessment Assess() => Joint.Assess(_duty, _assembly, _capacity);
 
     [Benchmark]
-    public JointState ForcesAtOneLoad() => Joint.At(_assembly.Maximum, _duty.GreatestAxialLoad, _duty.Introduction);
+    public JointState ForcesAtOneLoad() => Joint.At(_assembly.High, _duty.HighAxialLoad, _duty.Introduction);
 
     private static BoltSection Section(double mm, double diameter) => BoltSection.OfDiameter(Length.FromMillimeters(mm), Length.FromMillimeters(diameter));
 

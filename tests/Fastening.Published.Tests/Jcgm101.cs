@@ -89,7 +89,7 @@ public sealed class Jcgm101 : PublishedSource
             UncertaintyContribution.Rectangular("δα", 0, 1e-6).WithDoubt(Ratio.FromPercent(10)),
             UncertaintyContribution.Rectangular("δθ", 0, 0.05).WithDoubt(Ratio.FromPercent(50)));
         MonteCarloResult draws = new MonteCarlo().WithDraws(4_000_000).Run(block);
-        CoverageInterval interval = draws.SymmetricInterval(0.99);
+        Range<double> interval = draws.SymmetricInterval(0.99);
 
         static double Student(double scale, double freedom) => scale * scale * freedom / (freedom - 2);
         static double Doubtful(double half, double d) => half * half / 3 + d * d / 9;
@@ -125,7 +125,7 @@ public sealed class Jcgm101 : PublishedSource
     {
         const double Normal95 = 1.959964;
         UncertaintyBudget budget = output.StartsWith("GUF1", StringComparison.Ordinal) ? Mass.WithOrder(UncertaintyOrder.First) : Mass;
-        CoverageInterval? drawn = output.StartsWith("MCM[I95]", StringComparison.Ordinal) ? MassDraws.Value.ShortestInterval(0.95) : null;
+        Range<double>? drawn = output.StartsWith("MCM[I95]", StringComparison.Ordinal) ? MassDraws.Value.ShortestInterval(0.95) : null;
         return output switch
         {
             "MCM[y_mg]" => MassDraws.Value.Mean,

@@ -27,8 +27,8 @@ public sealed class MontgomeryQualityControl : PublishedSource
         return output switch
         {
             "Cp" => index.Value,
-            "lower" => index.Interval(row["confidence"]).Lower,
-            _ => index.Interval(row["confidence"]).Upper,
+            "lower" => index.Interval(row["confidence"]).Low,
+            _ => index.Interval(row["confidence"]).High,
         };
     }
 }

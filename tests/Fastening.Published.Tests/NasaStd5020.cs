@@ -12,8 +12,8 @@ public sealed class NasaStd5020 : PublishedSource
         const double NutFactor = 0.2;
         double gamma = row[output.EndsWith("unlub", StringComparison.Ordinal) ? "Gamma_unlubricated" : "Gamma_lubricated"];
         NutFactorModel model = TorquePreloadModel.FromNutFactor(NutFactor, Length.FromInches(0.25));
-        PreloadRange range = SpaceflightPreload.ByNasaStd5020(
+        Range<Force> range = SpaceflightPreload.ByNasaStd5020(
             model, model.TorqueFor(Force.FromNewtons(row["Fp"])), Ratio.FromDecimalFractions(gamma), Ratio.Zero);
-        return (output.StartsWith("Fmin", StringComparison.Ordinal) ? range.Minimum : range.Maximum).Newtons;
+        return (output.StartsWith("Fmin", StringComparison.Ordinal) ? range.Low : range.High).Newtons;
     }
 }

@@ -37,12 +37,12 @@ public sealed class NasaTm106943 : PublishedSource
     {
         NutFactorModel model = TorquePreloadModel.FromNutFactor(DryNutFactor, diameter);
         Torque torque = model.TorqueFor(nominal);
-        PreloadRange range = SpaceflightPreload.ByTm106943(model, torque, Ratio.FromDecimalFractions(row["u"]));
+        Range<Force> range = SpaceflightPreload.ByTm106943(model, torque, Ratio.FromDecimalFractions(row["u"]));
         return output switch
         {
             "T_over_KD_lb" => model.PreloadAt(torque).PoundsForce,
-            "Po_min_lb" => range.Minimum.PoundsForce,
-            "Po_max_lb" => range.Maximum.PoundsForce,
+            "Po_min_lb" => range.Low.PoundsForce,
+            "Po_max_lb" => range.High.PoundsForce,
             _ => null,
         };
     }

@@ -43,7 +43,7 @@ internal sealed class FootPlan
     public Force HighestByTorque { get; }
 
     /// <summary>The clamp force that the joint keeps at the least, in the state that takes most.</summary>
-    public Force LeastLeft => Stated.Temperatures.Select(state => LeastLeftOf(ByRotation.Range.Minimum, state.Temperatures)).Min();
+    public Force LeastLeft => Stated.Temperatures.Select(state => LeastLeftOf(ByRotation.Range.Low, state.Temperatures)).Min();
 
     public bool KeepsRequiredClamp => ByRotation.IsElastic && LeastLeft >= Stated.RequiredClamp;
 
@@ -73,7 +73,7 @@ internal sealed class FootPlan
 
     /// <summary>Embedding and temperature at the stiffness as calculated; moduli stay as at assembly, so both go with one over the resilience.</summary>
     private Force LossOf(JointTemperatures temperatures) =>
-        Stated.Joint.EmbeddingLossOf(Stated.Embedding) + Stated.Joint.ThermalLossAt(ByRotation.Range.Minimum, temperatures);
+        Stated.Joint.EmbeddingLossOf(Stated.Embedding) + Stated.Joint.ThermalLossAt(ByRotation.Range.Low, temperatures);
 
     private PreloadRangeAfterRotation BandAt(Angle rotation) => Tightening.PreloadRangeAt(WindowAround(rotation), Stated.SnugTorque, Stated.Friction);
 

@@ -71,7 +71,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
         writer.Numbered(
         [
             $"Snug all bolts to {Show.Stated(snug.Target!.Value.NewtonMeters)} N·m, crosswise, until all faces are in full contact. It clamps "
-                + $"{Show.Force(plan.ByRotation.SnugRange.Minimum, Down)} to {Show.Force(plan.ByRotation.SnugRange.Maximum, Up)}, "
+                + $"{Show.Force(plan.ByRotation.SnugRange.Low, Down)} to {Show.Force(plan.ByRotation.SnugRange.High, Up)}, "
                 + $"friction and ±{Show.Stated(Stated.TorqueTolerancePercent)} % of torque counted. Mark bolt end, nut and foot.",
             "From there the nut gains its preload by turning, whatever the friction. So the bolt is judged where friction twists it most: "
                 + $"at the highest, {Show.Stated(Stated.Utilisation.Percent)} % of the yield strength is reached at {Show.Force(Stated.PermittedForRotation, Down)}.",
@@ -85,13 +85,13 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
 
     private void WriteBands()
     {
-        PreloadRange byRotation = plan.ByRotation.Range;
+        Range<Force> byRotation = plan.ByRotation.Range;
         writer.Heading("Preload as the wrench leaves it: rotation against torque alone");
         writer.Table(["Method", "lowest ", "highest ", "permitted ", "highest/lowest "],
         [
             [
                 $"snug {Show.Stated(Stated.SnugTorque.Target!.Value.NewtonMeters)} N·m, then {Show.Stated(plan.Rotation.Target!.Value.Degrees)}°",
-                Show.Force(byRotation.Minimum, Down), Show.Force(byRotation.Maximum, Up), Show.Force(Stated.PermittedForRotation, Down), $"{byRotation.TighteningFactor:0.00}",
+                Show.Force(byRotation.Low, Down), Show.Force(byRotation.High, Up), Show.Force(Stated.PermittedForRotation, Down), $"{byRotation.HighOverLow:0.00}",
             ],
             [
                 $"torque alone, {Show.Torque(plan.TorqueAlone.Target!.Value, 0)}", Show.Force(plan.LowestByTorque, Down), Show.Force(plan.HighestByTorque, Up),
@@ -106,7 +106,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
 
     private void WriteService()
     {
-        PreloadRange byRotation = plan.ByRotation.Range;
+        Range<Force> byRotation = plan.ByRotation.Range;
         writer.Heading("Clamp force left in service");
         writer.Paragraph(
             $"Surfaces settle by {Stated.Embedding.Total.Micrometers:0.#} µm after {Stated.Embedding.Source}, which costs {Show.Force(plan.GreatestEmbeddingLoss, Up)} where the joint is stiffest. "
@@ -114,7 +114,7 @@ internal sealed class FootSheet(FootPlan plan, ISheetWriter writer)
         writer.Table(["State", "bolt ", "layers from the head on ", "of the lowest ", "of the highest ", "required "], Stated.Temperatures.Select(state => new[]
         {
             state.State, $"{state.Temperatures.Bolt.Kelvins:0} K", string.Join(", ", state.Temperatures.Layers.Select(rise => $"{rise.Kelvins:0}")) + " K",
-            Show.Force(plan.LeastLeftOf(byRotation.Minimum, state.Temperatures), Down), Show.Force(plan.MostLeftOf(byRotation.Maximum, state.Temperatures), Up),
+            Show.Force(plan.LeastLeftOf(byRotation.Low, state.Temperatures), Down), Show.Force(plan.MostLeftOf(byRotation.High, state.Temperatures), Up),
             $"{Show.Stated(Stated.RequiredClamp.Kilonewtons)} kN",
         }));
         writer.Paragraph(

@@ -27,9 +27,9 @@ internal sealed class BandChart
     private BandChart(PreloadOutlook outlook, TighteningPlan plan)
     {
         (_outlook, _plan) = (outlook, plan);
-        PreloadRange worst = outlook.Band.WorstCase;
+        Range<Force> worst = outlook.Band.WorstCase;
         BoltedJoint joint = plan.Job.Joint;
-        double[] shown = [worst.Minimum.Kilonewtons, worst.Maximum.Kilonewtons, joint.RequiredPreload.Kilonewtons, joint.PermittedPreload.Kilonewtons];
+        double[] shown = [worst.Low.Kilonewtons, worst.High.Kilonewtons, joint.RequiredPreload.Kilonewtons, joint.PermittedPreload.Kilonewtons];
         double margin = Math.Max(0.08 * (shown.Max() - shown.Min()), 0.02 * shown.Max());
         (_low, _high) = (Math.Max(0, shown.Min() - margin), shown.Max() + margin);
     }
@@ -77,13 +77,13 @@ internal sealed class BandChart
         DrawBar(2, "95 % of bolts", "frictions go together", "most", _outlook.OneLubricant.Statistical, _outlook.OneLubricant.Median);
     }
 
-    private void DrawBar(int row, string name, string what, string style, PreloadRange range, Force? median)
+    private void DrawBar(int row, string name, string what, string style, Range<Force> range, Force? median)
     {
-        double y = Top + row * Row, left = X(range.Minimum.Kilonewtons), right = X(range.Maximum.Kilonewtons);
+        double y = Top + row * Row, left = X(range.Low.Kilonewtons), right = X(range.High.Kilonewtons);
         Add($"<text class='end' x='{Left - 14}' y='{y + 11}'>{name}</text><text class='small end' x='{Left - 14}' y='{y + 27}'>{what}</text>\n");
         Add($"<rect class='{style}' x='{left:0.#}' y='{y}' width='{right - left:0.#}' height='{BarHeight}'/>\n");
         if (median is Force middle) Add($"<path class='median' d='M{X(middle.Kilonewtons):0.#},{y}v{BarHeight}'/>\n");
-        string ends = $"{Show.Force(range.Minimum, MidpointRounding.ToNegativeInfinity)} to {Show.Force(range.Maximum, MidpointRounding.ToPositiveInfinity)}";
+        string ends = $"{Show.Force(range.Low, MidpointRounding.ToNegativeInfinity)} to {Show.Force(range.High, MidpointRounding.ToPositiveInfinity)}";
         Add($"<text class='small middle' x='{(left + right) / 2:0.#}' y='{y + BarHeight + 14}'>{ends}, α_A {PreloadOutlook.Factor(range)}</text>\n");
     }
 

@@ -38,8 +38,8 @@ internal sealed class OutlookSection(PreloadOutlook outlook, TighteningPlan plan
             + "None of the bands counts what stands under \"Not in the band\".");
     }
 
-    private static string[] Row(string name, PreloadRange range) =>
-        [name, Show.Force(range.Minimum, Down), Show.Force(range.Maximum, Up), PreloadOutlook.Factor(range)];
+    private static string[] Row(string name, Range<Force> range) =>
+        [name, Show.Force(range.Low, Down), Show.Force(range.High, Up), PreloadOutlook.Factor(range)];
 
     private string Share(Func<PreloadBand, double> probability, bool isExcluded)
     {

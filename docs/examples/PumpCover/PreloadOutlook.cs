@@ -20,7 +20,7 @@ internal sealed record PreloadOutlook(PreloadBand Band, PreloadBand OneLubricant
     public IReadOnlyList<(string Name, double Weight)> Influences =>
         [.. Band.Influences.Where(influence => influence.Weight > 0).Select(influence => (InWords(influence.Name), influence.Weight))];
 
-    public static string Factor(PreloadRange range) => range.TighteningFactor is double factor ? $"{factor:0.00}" : "none";
+    public static string Factor(Range<Force> range) => range.HighOverLow is double factor ? $"{factor:0.00}" : "none";
 
     private static string InWords(string input) => input switch
     {

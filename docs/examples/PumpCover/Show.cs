@@ -60,7 +60,7 @@ internal static class Show
 
     public static string Limits(ToleranceWindow<Angle> window) => $"{Stated(window.Lower!.Value.Degrees)} to {Stated(window.Upper!.Value.Degrees)}°";
 
-    public static string Range(TorqueWrench wrench) => $"{Stated(wrench.Minimum!.Value.NewtonMeters)} to {Stated(wrench.Maximum!.Value.NewtonMeters)} N·m";
+    public static string Range(TorqueWrench wrench) => $"{Stated(wrench.LowTorque!.Value.NewtonMeters)} to {Stated(wrench.HighTorque!.Value.NewtonMeters)} N·m";
 
     public static string Bolts(IReadOnlyCollection<int> bolts) => $"bolt{(bolts.Count == 1 ? "" : "s")} {List(bolts)}";
 

@@ -25,7 +25,7 @@ public sealed class DerivationInput
     /// <summary>The value in SI.</summary>
     public double Value { get; }
 
-    /// <summary>As it was entered, in the user's own unit; null for a pure number.</summary>
+    /// <summary>As it was entered, in the user's own unit; null for a pure number and for one of a table or a source, which stands in the unit of its symbol.</summary>
     public IQuantity? Quantity { get; }
 
     /// <summary>The value as entered and, where that is another unit, in the shop unit: <c>13000 lbf = 57.8269 kN</c>.</summary>

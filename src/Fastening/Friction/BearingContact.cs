@@ -39,7 +39,7 @@ internal abstract class BearingContact
         public Ring UnderUniformPressure() => new(outer, inner, cone, uniformPressure: true);
 
         public override string ToString() => Print.Text(
-            $"{(SeatDegrees == 180 ? "flat ring" : Print.Text($"{SeatDegrees:0.##}° cone"))} {Print.Range(Si.Length(inner.Value), Si.Length(outer.Value), "0.###", " to ")}{(uniformPressure ? ", uniform pressure" : "")}");
+            $"{(SeatDegrees == 180 ? "flat ring" : Print.Text($"{SeatDegrees:0.##}° cone"))} {Print.Between(Si.Length(inner.Value), Si.Length(outer.Value), "0.###", " to ")}{(uniformPressure ? ", uniform pressure" : "")}");
     }
 
     /// <summary>A ball touching along a circle, on the cone tangent to it there.</summary>

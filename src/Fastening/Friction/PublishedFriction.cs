@@ -4,7 +4,7 @@ namespace Fastening;
 
 /// <summary>A published range of coefficients of friction, with its source. Guidance for a first estimate, never a default.</summary>
 /// <example><code>PublishedFriction classB = FrictionGuidance.Coefficients.Single(f => f.Condition == "friction class B");
-/// PreloadRange worst = model.PreloadRangeAt(torque, classB.ToRange());</code></example>
+/// Range&lt;Force&gt; worst = model.PreloadRangeAt(torque, classB.ToRange());</code></example>
 public sealed class PublishedFriction
 {
     private const string Memory = "from memory";

@@ -43,11 +43,11 @@ internal readonly ref struct Print
     }
 
     /// <summary>Two quantities and their unit once: <c>12 … 16 kN</c>.</summary>
-    public static string Range<T>(T low, T high, string format, string between = " … ")
+    public static string Between<T>(T low, T high, string format, string mark = " … ")
         where T : struct, IQuantity
     {
         var scale = ShopScale.Of<T>();
-        return Number(scale.Number(low), "", format) + between + Number(scale.Number(high), scale.Unit, format);
+        return Number(scale.Number(low), "", format) + mark + Number(scale.Number(high), scale.Unit, format);
     }
 
     /// <summary>A unit as it follows a number: the degree stands close, other units stand off.</summary>

@@ -49,6 +49,9 @@ internal sealed class ShopScale
     /// <summary>Bounds in words, in shop units.</summary>
     public string Describe(in Interval si) => si.Describe(PerSi, Unit);
 
+    /// <summary>A quantity of this kind in the unit of <see cref="Si"/>.</summary>
+    public double Value(IQuantity value) => _si(value);
+
     /// <summary>A quantity of this kind in shop units.</summary>
     public double Number(IQuantity value) => _si(value) * PerSi;
 

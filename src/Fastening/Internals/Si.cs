@@ -178,6 +178,14 @@ internal static class Si
         _ => value,
     };
 
+    /// <summary>A quantity, known at run time, in the unit of this file, or a number as it is.</summary>
+    public static double NumberOf<T>(T value) where T : struct => value switch
+    {
+        double number => number,
+        IQuantity quantity when ShopScale.Of(quantity) is ShopScale scale => scale.Value(quantity),
+        _ => throw Unsupported(typeof(T)),
+    };
+
     /// <summary>A value in the unit of <see cref="ValueOf{T}(T)"/> as the trade writes it: a length in millimetres, a force in kilonewtons.</summary>
     public static T InShopUnit<T>(double value) where T : struct, IQuantity
     {

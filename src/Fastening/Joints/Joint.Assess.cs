@@ -1,4 +1,5 @@
 using Fastening.Internals;
+using UnitsNet;
 
 namespace Fastening;
 
@@ -13,16 +14,18 @@ public sealed partial class Joint
     /// <param name="capacity">Permitted loads of bolt, thread and clamped parts.</param>
     /// <returns>Every check.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A preload is negative or beyond its domain.</exception>
     /// <exception cref="ArgumentException">
     /// A thermal expansion is unknown; bolt, layers and temperatures do not match; the capacity is for another thread than that of the bolt, for a
     /// face under a nut where the bolt sits in a tapped part, or for no nut where there is one; or the hot bolt is stronger than at room temperature; or
     /// the engaged length is more than the bolt reaches past the grip.
     /// </exception>
     /// <example><code>JointAssessment assessment = joint.Assess(duty, PreloadScatter.FromTighteningFactor(1.6).RangeBelow(permitted), capacity);</code></example>
-    public JointAssessment Assess(JointDuty duty, PreloadRange assembly, JointCapacity capacity)
+    public JointAssessment Assess(JointDuty duty, Range<Force> assembly, JointCapacity capacity)
     {
         Guard.NotNull(duty);
-        Guard.NotNull(assembly);
+        Domains.Force.Check(Guard.NotNull(assembly).Low);
+        Domains.Force.Check(assembly.High);
         Guard.NotNull(capacity);
         RefuseOtherThread(capacity, capacity.Bolt?.Model.Thread, "tightening model");
         RefuseOtherThread(capacity, capacity.Engagement?.Engagement.Thread, "engaged thread");

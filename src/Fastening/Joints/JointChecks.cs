@@ -1,5 +1,6 @@
 using Fastening.Equations;
 using Fastening.Internals;
+using UnitsNet;
 
 namespace Fastening;
 
@@ -10,13 +11,13 @@ internal sealed class JointChecks
     private readonly JointWarming? _warming;
     private readonly Point _low, _high;
 
-    public JointChecks(Joint joint, JointDuty duty, PreloadRange assembly, JointCapacity capacity)
+    public JointChecks(Joint joint, JointDuty duty, Range<Force> assembly, JointCapacity capacity)
     {
         _joint = joint;
         Duty = duty;
         Capacity = capacity;
-        Low = assembly.MinimumSi;
-        High = assembly.MaximumSi;
+        Low = Si.Of(assembly.Low);
+        High = Si.Of(assembly.High);
         _warming = joint.WarmingOf(duty);
         _low = At(null, duty.Introduction.Low);
         _high = At(null, duty.Introduction.High);

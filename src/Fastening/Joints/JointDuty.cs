@@ -10,7 +10,7 @@ namespace Fastening;
 /// are given, the joint stays at the temperature of assembly; what is not given is named by the check that lacks it, never assumed.
 /// </remarks>
 /// <example><code>JointDuty duty = new JointDuty(
-///         leastAxialLoad: Force.Zero, greatestAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Between(0.3, 0.7),
+///         lowAxialLoad: Force.Zero, highAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Between(0.3, 0.7),
 ///         Embedding.ForRoughness(SurfaceRoughness.Rz10To40, EmbeddingLoad.Shear, threads: 1, bearingFaces: 2, interfaces: 1))
 ///     .WithTransverseLoad(Force.FromKilonewtons(2), slipFaces: 1, lowestFriction: 0.12)
 ///     .WithRequiredClamp(Force.FromKilonewtons(5));</code></example>
@@ -20,22 +20,22 @@ public sealed class JointDuty
     private readonly Twist? _twist;
 
     /// <summary>The axial load and what every joint must state with it.</summary>
-    /// <param name="leastAxialLoad">Least axial load on one bolt; negative presses the parts together.</param>
-    /// <param name="greatestAxialLoad">Greatest axial load on one bolt, at least the least.</param>
+    /// <param name="lowAxialLoad">Least axial load on one bolt; negative presses the parts together.</param>
+    /// <param name="highAxialLoad">Greatest axial load on one bolt, at least the least.</param>
     /// <param name="introduction">Where the load enters; there is no default.</param>
     /// <param name="embedding">Embedding after tightening; <see cref="Fastening.Embedding.None"/> when it is to be left out.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A load is outside its domain, or the greatest is less than the least.</exception>
     /// <example><code>var duty = new JointDuty(
-    ///     leastAxialLoad: Force.FromKilonewtons(-3), greatestAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Of(0.4),
+    ///     lowAxialLoad: Force.FromKilonewtons(-3), highAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Of(0.4),
     ///     Embedding.Of(Length.FromMicrometers(11)));</code></example>
-    public JointDuty(Force leastAxialLoad, Force greatestAxialLoad, LoadIntroduction introduction, Embedding embedding)
+    public JointDuty(Force lowAxialLoad, Force highAxialLoad, LoadIntroduction introduction, Embedding embedding)
     {
-        AxialLow = Domains.AxialLoad.Check(leastAxialLoad);
-        AxialHigh = Domains.AxialLoad.Check(greatestAxialLoad);
+        AxialLow = Domains.AxialLoad.Check(lowAxialLoad);
+        AxialHigh = Domains.AxialLoad.Check(highAxialLoad);
         if (AxialHigh < AxialLow)
         {
-            Guard.RefuseAgainst(nameof(greatestAxialLoad), greatestAxialLoad, $"at least leastAxialLoad, {Guard.ShowToCompare(leastAxialLoad)}");
+            Guard.RefuseAgainst(nameof(highAxialLoad), highAxialLoad, $"at least lowAxialLoad, {Guard.ShowToCompare(lowAxialLoad)}");
         }
 
         Introduction = Guard.NotNull(introduction);
@@ -55,10 +55,10 @@ public sealed class JointDuty
     }
 
     /// <summary>Least axial load.</summary>
-    public Force LeastAxialLoad => Si.Force(AxialLow);
+    public Force LowAxialLoad => Si.Force(AxialLow);
 
     /// <summary>Greatest axial load.</summary>
-    public Force GreatestAxialLoad => Si.Force(AxialHigh);
+    public Force HighAxialLoad => Si.Force(AxialHigh);
 
     /// <summary>Where the axial load enters.</summary>
     public LoadIntroduction Introduction { get; }
@@ -137,7 +137,7 @@ public sealed class JointDuty
         new(this, _transverse, _twist, RequiredClampSi, Guard.NotNull(temperatures));
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"axial load {Print.Range(Si.Force(AxialLow), Si.Force(AxialHigh), "0.###")}, {Introduction}, {Embedding}")
+    public override string ToString() => Print.Text($"axial load {Print.Between(Si.Force(AxialLow), Si.Force(AxialHigh), "0.###")}, {Introduction}, {Embedding}")
         + (TransverseLoad is Force load ? Print.Text($", transverse load {load:0.###}") : "")
         + (InterfaceTorque is Torque torque ? Print.Text($", torque {torque:0.###}") : "")
         + (RequiredClamp is Force clamp ? Print.Text($", required clamp {clamp:0.###}") : "")

@@ -32,9 +32,9 @@ public sealed class ElasticMaterial
     public ElasticMaterial(string name, Pressure youngsModulus, double poissonRatio, CoefficientOfThermalExpansion? thermalExpansion)
         : this(Guard.NotNull(name), youngsModulus, poissonRatio, thermalExpansion, null, [])
     {
-        LeastYoungsModulus = GreatestYoungsModulus = youngsModulus;
-        LeastPoissonRatio = GreatestPoissonRatio = poissonRatio;
-        LeastThermalExpansion = GreatestThermalExpansion = thermalExpansion;
+        LowYoungsModulus = HighYoungsModulus = youngsModulus;
+        LowPoissonRatio = HighPoissonRatio = poissonRatio;
+        LowThermalExpansion = HighThermalExpansion = thermalExpansion;
     }
 
     private ElasticMaterial(
@@ -54,23 +54,23 @@ public sealed class ElasticMaterial
             row["name"], Pressure.FromGigapascals(row.Number("e_gpa")), row.Number("nu"), Expansion(row, "alpha"), SourceOf(row),
             [.. BearingPressureLimit.Vdi2230Of2003.Concat(BearingPressureLimit.Vdi2230Of1986).Where(limit => limit.ElasticMaterialName == row["name"])])
     {
-        LeastYoungsModulus = Pressure.FromGigapascals(row.Number("e_least"));
-        GreatestYoungsModulus = Pressure.FromGigapascals(row.Number("e_greatest"));
-        LeastPoissonRatio = row.Number("nu_least");
-        GreatestPoissonRatio = row.Number("nu_greatest");
-        LeastThermalExpansion = Expansion(row, "alpha_least");
-        GreatestThermalExpansion = Expansion(row, "alpha_greatest");
+        LowYoungsModulus = Pressure.FromGigapascals(row.Number("e_least"));
+        HighYoungsModulus = Pressure.FromGigapascals(row.Number("e_greatest"));
+        LowPoissonRatio = row.Number("nu_least");
+        HighPoissonRatio = row.Number("nu_greatest");
+        LowThermalExpansion = Expansion(row, "alpha_least");
+        HighThermalExpansion = Expansion(row, "alpha_greatest");
     }
 
     private ElasticMaterial(ElasticMaterial other, Pressure permittedBearingPressure)
         : this(other.Name, other.YoungsModulus, other.PoissonRatio, other.ThermalExpansion, other.Source, other.PublishedBearingPressures)
     {
-        LeastYoungsModulus = other.LeastYoungsModulus;
-        GreatestYoungsModulus = other.GreatestYoungsModulus;
-        LeastPoissonRatio = other.LeastPoissonRatio;
-        GreatestPoissonRatio = other.GreatestPoissonRatio;
-        LeastThermalExpansion = other.LeastThermalExpansion;
-        GreatestThermalExpansion = other.GreatestThermalExpansion;
+        LowYoungsModulus = other.LowYoungsModulus;
+        HighYoungsModulus = other.HighYoungsModulus;
+        LowPoissonRatio = other.LowPoissonRatio;
+        HighPoissonRatio = other.HighPoissonRatio;
+        LowThermalExpansion = other.LowThermalExpansion;
+        HighThermalExpansion = other.HighThermalExpansion;
         PermittedBearingPressure = permittedBearingPressure;
     }
 
@@ -111,19 +111,19 @@ public sealed class ElasticMaterial
     public Pressure YoungsModulus => _modulus.AsStated;
 
     /// <summary>Least Young's modulus of the handbooks; of a material of one's own, the value itself.</summary>
-    public Pressure LeastYoungsModulus { get; }
+    public Pressure LowYoungsModulus { get; }
 
     /// <summary>Greatest Young's modulus of the handbooks; of a material of one's own, the value itself.</summary>
-    public Pressure GreatestYoungsModulus { get; }
+    public Pressure HighYoungsModulus { get; }
 
     /// <summary>Poisson's ratio ν.</summary>
     public double PoissonRatio => _poissonRatio.Value;
 
     /// <summary>Least Poisson's ratio of the handbooks; of a material of one's own, the value itself.</summary>
-    public double LeastPoissonRatio { get; }
+    public double LowPoissonRatio { get; }
 
     /// <summary>Greatest Poisson's ratio of the handbooks; of a material of one's own, the value itself.</summary>
-    public double GreatestPoissonRatio { get; }
+    public double HighPoissonRatio { get; }
 
     /// <summary>Shear modulus G = E/(2(1 + ν)) (equation <c>material.shear-modulus</c>).</summary>
     public Pressure ShearModulus => Si.Pressure(ShearTerm);
@@ -132,10 +132,10 @@ public sealed class ElasticMaterial
     public CoefficientOfThermalExpansion? ThermalExpansion => _expansion?.AsStated;
 
     /// <summary>Least thermal expansion of the handbooks; of a material of one's own, the value itself.</summary>
-    public CoefficientOfThermalExpansion? LeastThermalExpansion { get; }
+    public CoefficientOfThermalExpansion? LowThermalExpansion { get; }
 
     /// <summary>Greatest thermal expansion of the handbooks; of a material of one's own, the value itself.</summary>
-    public CoefficientOfThermalExpansion? GreatestThermalExpansion { get; }
+    public CoefficientOfThermalExpansion? HighThermalExpansion { get; }
 
     /// <summary>The bearing pressure that the user permits; null until <see cref="WithPermittedBearingPressure"/>.</summary>
     public Pressure? PermittedBearingPressure { get; }

@@ -9,12 +9,12 @@ internal static class CalibrationPlan
     private const double ShareOfMaximum = 0.01, ShareOfTorque = 0.05;
 
     public static bool IsSameTorque(TorqueTool tool, double one, double other) =>
-        Tolerance.IsAtMost(Math.Abs(one - other), Math.Min(ShareOfMaximum * tool.SiMaximum, ShareOfTorque * Math.Max(one, other)));
+        Tolerance.IsAtMost(Math.Abs(one - other), Math.Min(ShareOfMaximum * tool.SiHigh, ShareOfTorque * Math.Max(one, other)));
 
     /// <summary>The points of the class on the tool; what lies below its lowest value is taken there, once.</summary>
     public static IEnumerable<double> TorquesFor(TorqueTool tool) => tool.Class.IsSetToOneValue
-        ? [tool.SiMaximum]
-        : tool.Class.Shares.Select(share => Math.Max(tool.SiMinimum, share * tool.SiMaximum)).Distinct();
+        ? [tool.SiHigh]
+        : tool.Class.Shares.Select(share => Math.Max(tool.SiLow, share * tool.SiHigh)).Distinct();
 
     /// <summary>What the calibration lacks.</summary>
     public static IEnumerable<CalibrationReason> Missing(TorqueTool tool, IReadOnlyList<CalibrationPoint> points)

@@ -49,11 +49,11 @@ public sealed class CapabilityIndex
     /// <param name="confidence">0.5 to 0.9999, two-sided.</param>
     /// <returns>The interval, with half of the rest on either side.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its domain.</exception>
-    /// <example><code>CapabilityInterval interval = capability.Cpk.Interval(confidence: 0.95);</code></example>
-    public CapabilityInterval Interval(double confidence)
+    /// <example><code>Range&lt;double&gt; interval = capability.Cpk.Interval(confidence: 0.95);</code></example>
+    public Range<double> Interval(double confidence)
     {
         double rest = (1 - Domains.Confidence.Check(confidence)) / 2;
-        return new(At(1 - rest), At(rest), confidence);
+        return new((At(1 - rest), At(rest)));
     }
 
     /// <inheritdoc />

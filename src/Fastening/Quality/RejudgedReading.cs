@@ -37,10 +37,10 @@ public sealed class RejudgedReading
     public Torque? DeliveredTorque => Torque(_mean);
 
     /// <summary>Delivered torque by the greatest deviation of the readings of the calibration.</summary>
-    public Torque? LowestDelivered => Torque(_lowest);
+    public Torque? LowDelivered => Torque(_lowest);
 
     /// <summary>Delivered torque by the least deviation of the readings of the calibration.</summary>
-    public Torque? HighestDelivered => Torque(_highest);
+    public Torque? HighDelivered => Torque(_highest);
 
     /// <summary>The verdict on what the tool said, by the limits alone.</summary>
     public Conformity Before { get; }

@@ -50,7 +50,7 @@ public static class StatisticalToleranceInterval
     /// <returns>The interval, open above.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="sample"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the readings do not scatter.</exception>
-    /// <example><code>Force least = StatisticalToleranceInterval.Above(sample, populationShare: Ratio.FromPercent(99), confidence: 0.95).Lower!.Value;</code></example>
+    /// <example><code>Force least = StatisticalToleranceInterval.Above(sample, populationShare: Ratio.FromPercent(99), confidence: 0.95).Low!.Value;</code></example>
     public static StatisticalToleranceInterval<TQuantity> Above<TQuantity>(SampleStatistics<TQuantity> sample, Ratio populationShare, double confidence)
         where TQuantity : struct, IQuantity =>
         new(sample, OneSidedFactor(Guard.NotNull(sample).Count, populationShare, confidence), null, Si.Of(populationShare), confidence);
@@ -63,7 +63,7 @@ public static class StatisticalToleranceInterval
     /// <returns>The interval, open below.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="sample"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the readings do not scatter.</exception>
-    /// <example><code>Force most = StatisticalToleranceInterval.Below(sample, populationShare: Ratio.FromPercent(99), confidence: 0.95).Upper!.Value;</code></example>
+    /// <example><code>Force most = StatisticalToleranceInterval.Below(sample, populationShare: Ratio.FromPercent(99), confidence: 0.95).High!.Value;</code></example>
     public static StatisticalToleranceInterval<TQuantity> Below<TQuantity>(SampleStatistics<TQuantity> sample, Ratio populationShare, double confidence)
         where TQuantity : struct, IQuantity =>
         new(sample, null, OneSidedFactor(Guard.NotNull(sample).Count, populationShare, confidence), Si.Of(populationShare), confidence);

@@ -5,7 +5,7 @@ namespace Fastening;
 
 /// <summary>Limits that hold a share of the population with a confidence.</summary>
 /// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>
-/// <example><code>Force least = StatisticalToleranceInterval.Above(sample, populationShare: Ratio.FromPercent(99), confidence: 0.95).Lower!.Value;</code></example>
+/// <example><code>Force least = StatisticalToleranceInterval.Above(sample, populationShare: Ratio.FromPercent(99), confidence: 0.95).Low!.Value;</code></example>
 public sealed class StatisticalToleranceInterval<TQuantity>
     where TQuantity : struct, IQuantity
 {
@@ -22,10 +22,10 @@ public sealed class StatisticalToleranceInterval<TQuantity>
     }
 
     /// <summary>Mean minus the factor times the standard deviation; null when the interval is open below.</summary>
-    public TQuantity? Lower => _factorBelow is double factor ? Si.Make<TQuantity>(Sample.MeanSi - factor * Sample.DeviationSi) : null;
+    public TQuantity? Low => _factorBelow is double factor ? Si.Make<TQuantity>(Sample.MeanSi - factor * Sample.DeviationSi) : null;
 
     /// <summary>Mean plus the factor times the standard deviation; null when the interval is open above.</summary>
-    public TQuantity? Upper => _factorAbove is double factor ? Si.Make<TQuantity>(Sample.MeanSi + factor * Sample.DeviationSi) : null;
+    public TQuantity? High => _factorAbove is double factor ? Si.Make<TQuantity>(Sample.MeanSi + factor * Sample.DeviationSi) : null;
 
     /// <summary>Standard deviations from the mean to a limit.</summary>
     public double Factor => _factorBelow ?? _factorAbove!.Value;
@@ -42,11 +42,11 @@ public sealed class StatisticalToleranceInterval<TQuantity>
     /// <inheritdoc />
     public override string ToString()
     {
-        string limits = (Lower, Upper) switch
+        string limits = (Low, High) switch
         {
-            (TQuantity low, TQuantity high) => Print.Range(low, high, "G6"),
+            (TQuantity low, TQuantity high) => Print.Between(low, high, "G6"),
             (TQuantity low, null) => Print.Text($"above {low:G6}"),
-            _ => Print.Text($"below {Upper:G6}"),
+            _ => Print.Text($"below {High:G6}"),
         };
         return Print.Text($"{limits} holds {Si.Ratio(_share):0.##} with {Si.Ratio(Confidence):0.##} confidence");
     }

@@ -46,9 +46,9 @@ public sealed class ToolCalibration
         }
 
         CalibrationPoint last = _points[_points.Length - 1];
-        if (last.SiTorque > tool.SiMaximum && !CalibrationPlan.IsSameTorque(tool, last.SiTorque, tool.SiMaximum))
+        if (last.SiTorque > tool.SiHigh && !CalibrationPlan.IsSameTorque(tool, last.SiTorque, tool.SiHigh))
         {
-            Guard.RefuseAgainst(nameof(points), last.Torque, $"at most the tool's maximum, {Guard.ShowToCompare(tool.Maximum)}");
+            Guard.RefuseAgainst(nameof(points), last.Torque, $"at most the tool's maximum, {Guard.ShowToCompare(tool.HighTorque)}");
         }
     }
 

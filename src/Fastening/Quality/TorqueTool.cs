@@ -7,13 +7,13 @@ namespace Fastening;
 /// <example><code>TorqueTool wrench = TorqueTool.WithRange("W-17", TorqueToolClass.Parse("II A"), Torque.FromNewtonMeters(40), Torque.FromNewtonMeters(200));</code></example>
 public sealed class TorqueTool
 {
-    private TorqueTool(string name, TorqueToolClass toolClass, double minimum, double maximum, double permitted)
+    private TorqueTool(string name, TorqueToolClass toolClass, double low, double high, double permitted)
     {
         Permitted = permitted;
         Name = name;
         Class = toolClass;
-        SiMinimum = minimum;
-        SiMaximum = maximum;
+        SiLow = low;
+        SiHigh = high;
     }
 
     /// <summary>What the store calls it.</summary>
@@ -23,40 +23,39 @@ public sealed class TorqueTool
     public TorqueToolClass Class { get; }
 
     /// <summary>Lowest torque of its range.</summary>
-    public Torque Minimum => Si.Torque(SiMinimum);
+    public Torque LowTorque => Si.Torque(SiLow);
 
     /// <summary>Greatest torque of its range.</summary>
-    public Torque Maximum => Si.Torque(SiMaximum);
+    public Torque HighTorque => Si.Torque(SiHigh);
 
     /// <summary>Maximum permissible deviation of its class and size, either way.</summary>
     public Ratio PermittedDeviation => Si.Ratio(Permitted);
 
-    internal double SiMinimum { get; }
+    internal double SiLow { get; }
 
-    internal double SiMaximum { get; }
+    internal double SiHigh { get; }
 
     internal double Permitted { get; }
 
     /// <summary>A tool that is used over a range of torques.</summary>
     /// <param name="name">What the store calls it.</param>
     /// <param name="toolClass">A class with points over the range.</param>
-    /// <param name="minimum">Lowest torque of the declared range.</param>
-    /// <param name="maximum">Greatest torque.</param>
+    /// <param name="low">Lowest torque of the declared range.</param>
+    /// <param name="high">Greatest torque.</param>
     /// <returns>The tool.</returns>
     /// <exception cref="ArgumentNullException">A reference is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty, or the class is calibrated at one set value.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or the minimum is not below the maximum.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or the low one is not below the high one.</exception>
     /// <example><code>TorqueTool.WithRange("W-17", TorqueToolClass.Parse("I C"), Torque.FromNewtonMeters(20), Torque.FromNewtonMeters(100))</code></example>
-    public static TorqueTool WithRange(string name, TorqueToolClass toolClass, Torque minimum, Torque maximum)
+    public static TorqueTool WithRange(string name, TorqueToolClass toolClass, Torque low, Torque high)
     {
         Naming.Check(name);
         Guard.NotNull(toolClass);
-        double low = Domains.PositiveTorque.Check(minimum);
-        double high = Domains.PositiveTorque.Check(maximum);
-        if (low >= high) Guard.RefuseAgainst(nameof(minimum), minimum, $"less than maximum, {Guard.ShowToCompare(maximum)}");
+        double begins = Domains.PositiveTorque.Check(low), ends = Domains.PositiveTorque.Check(high);
+        if (begins >= ends) Guard.RefuseAgainst(nameof(low), low, $"less than high, {Guard.ShowToCompare(high)}");
         return toolClass.IsSetToOneValue
             ? throw new ArgumentException($"a tool of class {toolClass.Designation} is calibrated at the value it is set to; use TorqueTool.SetTo.", nameof(toolClass))
-            : new TorqueTool(name, toolClass, low, high, toolClass.Permitted(high));
+            : new TorqueTool(name, toolClass, begins, ends, toolClass.Permitted(ends));
     }
 
     /// <summary>A tool set to one value, of which the greatest torque is not stated: of the deviations of its class the smaller one is permitted.</summary>

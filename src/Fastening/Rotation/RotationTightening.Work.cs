@@ -65,14 +65,14 @@ public sealed partial class RotationTightening
     /// <param name="snugPreload">Lowest and highest snug preload: of a range of nut factors, or of a scatter.</param>
     /// <returns>Lowest and highest preload. Bolt twist and tool wind-up are those at the friction of the model.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="snugPreload"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is negative or beyond its domain.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The rotation or a preload is negative or beyond its domain.</exception>
     /// <example><code>tightening.PreloadRangeAt(Angle.FromDegrees(60), nutFactorModel.PreloadRangeAt(snugTorque, lowNutFactor: 0.14, highNutFactor: 0.22))</code></example>
-    public PreloadRangeAfterRotation PreloadRangeAt(Angle rotation, PreloadRange snugPreload)
+    public PreloadRangeAfterRotation PreloadRangeAt(Angle rotation, Range<Force> snugPreload)
     {
         Domains.Rotation.Check(rotation);
         Guard.NotNull(snugPreload);
-        var lowest = new Stated<Force>(snugPreload.Minimum, snugPreload.MinimumSi, "lowest preload at the snug torque");
-        var highest = new Stated<Force>(snugPreload.Maximum, snugPreload.MaximumSi, "highest preload at the snug torque");
+        var lowest = new Stated<Force>(snugPreload.Low, Domains.Force.Check(snugPreload.Low), "lowest preload at the snug torque");
+        var highest = new Stated<Force>(snugPreload.High, Domains.Force.Check(snugPreload.High), "highest preload at the snug torque");
         return new PreloadRangeAfterRotation(At(StiffnessCorner.Softest).After(rotation, lowest.Term), At(StiffnessCorner.Stiffest).After(rotation, highest.Term), StiffnessError);
     }
 

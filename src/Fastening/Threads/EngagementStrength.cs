@@ -149,7 +149,7 @@ public sealed class EngagementStrength : IDerives<EngagementForces>
     public override string ToString()
     {
         EngagementForces forces = Forces;
-        string bolt = Print.Range(Si.Force(forces.Bolt.Value), Si.Force(forces.StrongBolt.Value), "0.###");
+        string bolt = Print.Between(Si.Force(forces.Bolt.Value), Si.Force(forces.StrongBolt.Value), "0.###");
         return Print.Text(
             $"{Engagement}: bolt {bolt}, external thread {Si.Force(forces.External.Value):0.###}, internal thread {Si.Force(forces.Internal.Value):0.###}");
     }

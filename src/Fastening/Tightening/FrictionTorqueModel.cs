@@ -108,8 +108,8 @@ public sealed class FrictionTorqueModel : TorquePreloadModel, IDerives<TorqueArm
     /// <exception cref="ArgumentNullException"><paramref name="friction"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
     /// <exception cref="ArgumentException">At the highest friction no torque turns the thread (exact form).</exception>
-    /// <example><code>PreloadRange range = model.PreloadRangeAt(Torque.FromNewtonMeters(150), friction);</code></example>
-    public PreloadRange PreloadRangeAt(Torque torque, FrictionRange friction) =>
+    /// <example><code>Range&lt;Force&gt; range = model.PreloadRangeAt(Torque.FromNewtonMeters(150), friction);</code></example>
+    public Range<Force> PreloadRangeAt(Torque torque, FrictionRange friction) =>
         TorquePreloadRange.OfFriction(this, friction).PreloadRangeAt(torque);
 
     /// <summary>The preloads that a window of torque gives over a range of friction: lower limit at the highest friction, upper limit at the lowest.</summary>
@@ -120,9 +120,9 @@ public sealed class FrictionTorqueModel : TorquePreloadModel, IDerives<TorqueArm
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A limit is negative or beyond its domain.</exception>
     /// <exception cref="ArgumentException">At the highest friction no torque turns the thread (exact form).</exception>
-    /// <example><code>PreloadRange preload = model.PreloadRangeAt(
+    /// <example><code>Range&lt;Force&gt; preload = model.PreloadRangeAt(
     ///     ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(150), minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4)), friction);</code></example>
-    public PreloadRange PreloadRangeAt(ToleranceWindow<Torque> torque, FrictionRange friction) =>
+    public Range<Force> PreloadRangeAt(ToleranceWindow<Torque> torque, FrictionRange friction) =>
         TorquePreloadRange.OfFriction(this, friction).PreloadRangeAt(torque);
 
     /// <summary>The preload at which the equivalent stress while tightening reaches a share of the yield strength: F_Mzul of VDI 2230 where there is no prevailing torque.</summary>

@@ -44,7 +44,7 @@ public sealed class NutFactorModel : TorquePreloadModel
     /// <returns>Lowest and highest preload.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the factors are the wrong way round.</exception>
     /// <example><code>model.PreloadRangeAt(Torque.FromNewtonMeters(150), 0.14, 0.22)</code></example>
-    public PreloadRange PreloadRangeAt(Torque torque, double lowNutFactor, double highNutFactor) =>
+    public Range<Force> PreloadRangeAt(Torque torque, double lowNutFactor, double highNutFactor) =>
         Range(lowNutFactor, highNutFactor).PreloadRangeAt(torque);
 
     /// <summary>The preloads that a window of torque gives over a range of nut factors; the model's own K is not used.</summary>
@@ -54,7 +54,7 @@ public sealed class NutFactorModel : TorquePreloadModel
     /// <returns>Lowest and highest preload.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="torque"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain, or the factors are the wrong way round.</exception>
-    public PreloadRange PreloadRangeAt(ToleranceWindow<Torque> torque, double lowNutFactor, double highNutFactor) =>
+    public Range<Force> PreloadRangeAt(ToleranceWindow<Torque> torque, double lowNutFactor, double highNutFactor) =>
         Range(lowNutFactor, highNutFactor).PreloadRangeAt(torque);
 
     /// <inheritdoc />

@@ -61,11 +61,10 @@ public sealed class PreloadScatter
     /// <returns>(1 − s) to (1 + s) of it.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="mean"/> is negative or beyond its domain.</exception>
     /// <example><code>PreloadScatter.FromPlusMinus(Ratio.FromPercent(17)).RangeAround(Force.FromKilonewtons(60))   // 49.8 … 70.2 kN</code></example>
-    public PreloadRange RangeAround(Force mean)
+    public Range<Force> RangeAround(Force mean)
     {
         Term force = Domains.Force.Argument(mean), share = ShareTerm;
-        return new PreloadRange(
-            Si.Force(ScatterEquations.LowestPreloadEquation.Of(share, force)), Si.Force(ScatterEquations.HighestPreloadEquation.Of(share, force)));
+        return new Range<Force>((Si.Force(ScatterEquations.LowestPreloadEquation.Of(share, force)), Si.Force(ScatterEquations.HighestPreloadEquation.Of(share, force))));
     }
 
     /// <summary>Lowest and highest preload when the highest is known: the permitted preload, which no bolt may pass.</summary>
@@ -73,10 +72,10 @@ public sealed class PreloadScatter
     /// <returns>The highest over α_A, to the highest.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="highest"/> is negative or beyond its domain.</exception>
     /// <example><code>PreloadScatter.FromTighteningFactor(1.6).RangeBelow(Force.FromKilonewtons(80))   // 50 … 80 kN</code></example>
-    public PreloadRange RangeBelow(Force highest)
+    public Range<Force> RangeBelow(Force highest)
     {
         Term force = Domains.Force.Argument(highest);
-        return new PreloadRange(Si.Force(ScatterEquations.LowestFromHighestEquation.Of(force, FactorTerm)), Si.Force(force));
+        return new Range<Force>((Si.Force(ScatterEquations.LowestFromHighestEquation.Of(force, FactorTerm)), Si.Force(force)));
     }
 
     /// <inheritdoc />

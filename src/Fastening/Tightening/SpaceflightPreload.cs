@@ -10,7 +10,7 @@ namespace Fastening;
 /// relaxation differently: TM-106943 divides by 1.05 (0.714 at Γ = 25 %), NASA-STD-5020 takes it off the lowest preload (0.7125). Thermal
 /// change, creep and embedding under load are not included.
 /// </remarks>
-/// <example><code>PreloadRange range = SpaceflightPreload.ByTm106943(
+/// <example><code>Range&lt;Force&gt; range = SpaceflightPreload.ByTm106943(
 ///     TorquePreloadModel.FromNutFactor(0.2, Length.FromInches(0.25)), Torque.FromPoundForceInches(90), preloadVariation: Ratio.FromPercent(25));</code></example>
 public static class SpaceflightPreload
 {
@@ -25,8 +25,8 @@ public static class SpaceflightPreload
     /// <returns>The range; the relaxation of 5 % is counted in its lower end.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
-    /// <example><code>SpaceflightPreload.ByTm106943(model, Torque.FromNewtonMeters(150), preloadVariation: Ratio.FromPercent(25)).Minimum</code></example>
-    public static PreloadRange ByTm106943(TorquePreloadModel model, Torque torque, Ratio preloadVariation)
+    /// <example><code>SpaceflightPreload.ByTm106943(model, Torque.FromNewtonMeters(150), preloadVariation: Ratio.FromPercent(25)).Low</code></example>
+    public static Range<Force> ByTm106943(TorquePreloadModel model, Torque torque, Ratio preloadVariation)
     {
         Term nominal = Nominal(model, torque), share = ShareDomain.Argument(preloadVariation);
         return Range(ScatterEquations.RelaxedPreloadOfTm106943Equation.Of(share, nominal, Term.Given(RelaxationOfTm106943, "relaxation of NASA TM-106943")), share, nominal);
@@ -41,7 +41,7 @@ public static class SpaceflightPreload
     /// <exception cref="ArgumentNullException"><paramref name="model"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>SpaceflightPreload.ByNasaStd5020(model, Torque.FromNewtonMeters(150), preloadVariation: Ratio.FromPercent(25), relaxation: Ratio.FromPercent(5))</code></example>
-    public static PreloadRange ByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio preloadVariation, Ratio relaxation)
+    public static Range<Force> ByNasaStd5020(TorquePreloadModel model, Torque torque, Ratio preloadVariation, Ratio relaxation)
     {
         Term nominal = Nominal(model, torque), share = ShareDomain.Argument(preloadVariation);
         return Range(ScatterEquations.RelaxedPreloadEquation.Of(share, nominal, ShareDomain.Argument(relaxation)), share, nominal);
@@ -50,6 +50,6 @@ public static class SpaceflightPreload
     private static Term Nominal(TorquePreloadModel model, Torque torque) =>
         TorqueEquations.PreloadEquation.Of(Domains.Torque.Argument(torque), Guard.NotNull(model).PrevailingTerm, model.ArmTerm);
 
-    private static PreloadRange Range(Term lowest, Term share, Term nominal) =>
-        new(Si.Force(lowest), Si.Force(ScatterEquations.HighestPreloadEquation.Of(share, nominal)));
+    private static Range<Force> Range(Term lowest, Term share, Term nominal) =>
+        new((Si.Force(lowest), Si.Force(ScatterEquations.HighestPreloadEquation.Of(share, nominal))));
 }

@@ -13,7 +13,7 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>TorquePreloadRange nut = TorquePreloadRange.OfFriction(model, friction)
 ///     .WithPrevailing(low: Torque.Zero, high: Torque.FromNewtonMeters(30));
-/// PreloadRange preload = nut.PreloadRangeAt(Torque.FromNewtonMeters(160));</code></example>
+/// Range&lt;Force&gt; preload = nut.PreloadRangeAt(Torque.FromNewtonMeters(160));</code></example>
 public sealed class TorquePreloadRange
 {
     private readonly FrictionTorqueModel? _model;
@@ -36,10 +36,10 @@ public sealed class TorquePreloadRange
     }
 
     /// <summary>Lowest prevailing torque.</summary>
-    public Torque LowestPrevailingTorque => Si.Torque(_prevailing.Low.Term);
+    public Torque LowPrevailingTorque => Si.Torque(_prevailing.Low.Term);
 
     /// <summary>Highest prevailing torque.</summary>
-    public Torque HighestPrevailingTorque => Si.Torque(_prevailing.High.Term);
+    public Torque HighPrevailingTorque => Si.Torque(_prevailing.High.Term);
 
     /// <summary>What is unusual in the range of friction, or of nut factors; the range is used as stated.</summary>
     /// <example><code>TorquePreloadRange.OfNutFactor(0.012, 0.2, Length.FromMillimeters(16)).Remarks.Count   // 1</code></example>
@@ -100,8 +100,8 @@ public sealed class TorquePreloadRange
     /// <param name="torque">Torque at the fastener.</param>
     /// <returns>Lowest and highest preload.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="torque"/> is negative or beyond its domain.</exception>
-    /// <example><code>corners.PreloadRangeAt(Torque.FromNewtonMeters(150)).Minimum</code></example>
-    public PreloadRange PreloadRangeAt(Torque torque)
+    /// <example><code>corners.PreloadRangeAt(Torque.FromNewtonMeters(150)).Low</code></example>
+    public Range<Force> PreloadRangeAt(Torque torque)
     {
         Term moment = Domains.Torque.Argument(torque);
         return Between(moment, moment);
@@ -117,7 +117,7 @@ public sealed class TorquePreloadRange
     /// <exception cref="ArgumentOutOfRangeException">A limit is negative or beyond its domain.</exception>
     /// <exception cref="ArgumentException">The window has one limit only.</exception>
     /// <example><code>corners.PreloadRangeAt(ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(150), minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4)))</code></example>
-    public PreloadRange PreloadRangeAt(ToleranceWindow<Torque> torque)
+    public Range<Force> PreloadRangeAt(ToleranceWindow<Torque> torque)
     {
         WindowLimits limits = Guard.NotNull(torque).BothLimits(nameof(torque));
         return Between(
@@ -180,9 +180,9 @@ public sealed class TorquePreloadRange
             .WithPrevailing(highPrevailing ? _prevailing.High : _prevailing.Low);
     }
 
-    private PreloadRange Between(Term low, Term high) => new(
+    private Range<Force> Between(Term low, Term high) => new((
         Si.Force(TorqueEquations.PreloadEquation.Of(low, _prevailing.High.Term, Arm(high: true))),
-        Si.Force(TorqueEquations.PreloadEquation.Of(high, _prevailing.Low.Term, Arm(high: false))));
+        Si.Force(TorqueEquations.PreloadEquation.Of(high, _prevailing.Low.Term, Arm(high: false)))));
 
     private Term Arm(bool high)
     {

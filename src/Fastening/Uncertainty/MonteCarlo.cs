@@ -10,7 +10,7 @@ namespace Fastening;
 /// one with limits of doubtful width (<see cref="UncertaintyContribution.WithDegreesOfFreedom"/>). JCGM 101:2008 §7.2 recommends 10⁴/(1 − p) draws or more.
 /// </remarks>
 /// <example><code>MonteCarloResult result = new MonteCarlo().Run(budget);
-/// CoverageInterval interval = result.ShortestInterval(0.95);</code></example>
+/// Range&lt;double&gt; interval = result.ShortestInterval(0.95);</code></example>
 public sealed class MonteCarlo
 {
     /// <summary>Draws of one block, the unit of work and of the adaptive stop.</summary>

@@ -59,22 +59,22 @@ public sealed class MonteCarloResult
     /// <param name="coverageProbability">Coverage probability p, 0.001 to 0.999999.</param>
     /// <returns>The interval.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageProbability"/> is outside its domain, or too near to 1 for the number of draws.</exception>
-    /// <example><code>CoverageInterval interval = result.SymmetricInterval(coverageProbability: 0.95);</code></example>
-    public CoverageInterval SymmetricInterval(double coverageProbability)
+    /// <example><code>Range&lt;double&gt; interval = result.SymmetricInterval(coverageProbability: 0.95);</code></example>
+    public Range<double> SymmetricInterval(double coverageProbability)
     {
         Check(coverageProbability);
         int span = Ranks.Span(Draws, coverageProbability);
         (double[] lowest, double[] highest) = _ordered.Value.Tails(Draws - span);
         (int low, _) = Ranks.Symmetric(Draws, coverageProbability);
-        return new(lowest[low], highest[low], coverageProbability);
+        return new((lowest[low], highest[low]));
     }
 
     /// <summary>The shortest interval of the probability: the least y(r + q) − y(r) over all r, the lowest of several alike.</summary>
     /// <param name="coverageProbability">Coverage probability p, 0.001 to 0.999999.</param>
     /// <returns>The interval.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageProbability"/> is outside its domain, or too near to 1 for the number of draws.</exception>
-    /// <example><code>CoverageInterval interval = result.ShortestInterval(coverageProbability: 0.95);</code></example>
-    public CoverageInterval ShortestInterval(double coverageProbability)
+    /// <example><code>Range&lt;double&gt; interval = result.ShortestInterval(coverageProbability: 0.95);</code></example>
+    public Range<double> ShortestInterval(double coverageProbability)
     {
         Check(coverageProbability);
         int count = Draws - Ranks.Span(Draws, coverageProbability);
@@ -85,7 +85,7 @@ public sealed class MonteCarloResult
             if (highest[r] - lowest[r] < highest[best] - lowest[best]) best = r;
         }
 
-        return new(lowest[best], highest[best], coverageProbability);
+        return new((lowest[best], highest[best]));
     }
 
     /// <summary>Share of the draws below a limit.</summary>
@@ -116,7 +116,7 @@ public sealed class MonteCarloResult
 
     /// <inheritdoc />
     public override string ToString() => Print.Text(
-        $"{Budget.Result}: mean {Mean:G6}, u {StandardUncertainty:G4}, {SymmetricInterval(0.95)}, {Draws} draws");
+        $"{Budget.Result}: mean {Mean:G6}, u {StandardUncertainty:G4}, {SymmetricInterval(0.95)} (95 %), {Draws} draws");
 
     private void Check(double coverageProbability)
     {

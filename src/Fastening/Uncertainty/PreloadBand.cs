@@ -29,7 +29,7 @@ public sealed class PreloadBand
         Draws = draws;
         _nominal = chain.Middle;
         (double low, double high) = chain.WorstCase();
-        WorstCase = new PreloadRange(low, high);
+        WorstCase = new Range<Force>((Si.Force(low), Si.Force(high)));
         Statistical = Range(draws.SymmetricInterval(Coverage));
         ShortestStatistical = Range(draws.ShortestInterval(Coverage));
         _armUncertainty = chain.RelativeArmUncertainty;
@@ -56,13 +56,13 @@ public sealed class PreloadBand
     public Force Nominal => Si.Force(_nominal);
 
     /// <summary>Lowest and highest preload with every stated input at a limit, as the tool leaves it.</summary>
-    public PreloadRange WorstCase { get; }
+    public Range<Force> WorstCase { get; }
 
-    /// <summary>The preloads of 95 % of the joints, as many below as above; its tightening factor is the statistical α_A.</summary>
-    public PreloadRange Statistical { get; }
+    /// <summary>The preloads of 95 % of the joints, as many below as above; <see cref="Range{T}.HighOverLow"/> is the statistical α_A.</summary>
+    public Range<Force> Statistical { get; }
 
     /// <summary>The shortest range that holds the preloads of 95 % of the joints.</summary>
-    public PreloadRange ShortestStatistical { get; }
+    public Range<Force> ShortestStatistical { get; }
 
     /// <summary>Mean of the preload over many joints.</summary>
     public Force Mean => Kilonewtons(Draws.Mean);
@@ -117,8 +117,8 @@ public sealed class PreloadBand
     /// <param name="coverageProbability">The share, 0.001 to 0.999999.</param>
     /// <returns>Lowest and highest preload.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverageProbability"/> is outside its domain, or too near to 1 for the number of draws.</exception>
-    /// <example><code>PreloadRange nearlyAll = band.StatisticalRange(0.99);</code></example>
-    public PreloadRange StatisticalRange(double coverageProbability) => Range(Draws.SymmetricInterval(coverageProbability));
+    /// <example><code>Range&lt;Force&gt; nearlyAll = band.StatisticalRange(0.99);</code></example>
+    public Range<Force> StatisticalRange(double coverageProbability) => Range(Draws.SymmetricInterval(coverageProbability));
 
     /// <summary>Probability that a joint falls short of a required preload.</summary>
     /// <param name="required">The preload that the joint needs.</param>
@@ -138,10 +138,10 @@ public sealed class PreloadBand
     public override string ToString() =>
         $"worst case {WorstCase}{Factor(WorstCase)}; 95 % of joints {Statistical}{Factor(Statistical)}; {Dominating.Name} dominates{(FrictionCorrelation is null ? "" : $"; {FrictionCorrelation}")}; not covered: {string.Join("; ", NotCovered)}{PlausibilityRemark.Mention(Remarks)}";
 
-    private static string Factor(PreloadRange range) =>
-        range.TighteningFactor is double factor ? Print.Text($" (α_A {factor:0.00})") : "";
+    private static string Factor(Range<Force> range) =>
+        range.HighOverLow is double factor ? Print.Text($" (α_A {factor:0.00})") : "";
 
-    private static PreloadRange Range(CoverageInterval kilonewtons) => new(kilonewtons.Low * 1e3, kilonewtons.High * 1e3);
+    private static Range<Force> Range(Range<double> kilonewtons) => new((Kilonewtons(kilonewtons.Low), Kilonewtons(kilonewtons.High)));
 
     private static Force Kilonewtons(double value) => Si.Force(value * 1e3);
 }

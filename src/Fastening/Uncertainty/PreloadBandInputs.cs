@@ -143,16 +143,16 @@ public sealed class PreloadBandInputs
     }
 
     /// <summary>The same with a range of the prevailing torque, in place of the model's.</summary>
-    /// <param name="lower">Lowest prevailing torque.</param>
-    /// <param name="upper">Highest, at least <paramref name="lower"/>.</param>
+    /// <param name="low">Lowest prevailing torque.</param>
+    /// <param name="high">Highest, at least <paramref name="low"/>.</param>
     /// <returns>New inputs.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or the two are the wrong way round.</exception>
     /// <example><code>inputs = inputs.WithPrevailingRange(Torque.FromNewtonMeters(8), Torque.FromNewtonMeters(17));</code></example>
-    public PreloadBandInputs WithPrevailingRange(Torque lower, Torque upper)
+    public PreloadBandInputs WithPrevailingRange(Torque low, Torque high)
     {
-        double low = Domains.Torque.Check(lower), high = Domains.Torque.Check(upper);
-        if (high < low) Guard.RefuseAgainst(nameof(upper), upper, $"at least the lower prevailing torque, {Guard.ShowToCompare(lower)}");
-        return new(this) { PrevailingLow = low, PrevailingHigh = high };
+        double least = Domains.Torque.Check(low), greatest = Domains.Torque.Check(high);
+        if (greatest < least) Guard.RefuseAgainst(nameof(high), high, $"at least the low prevailing torque, {Guard.ShowToCompare(low)}");
+        return new(this) { PrevailingLow = least, PrevailingHigh = greatest };
     }
 
     /// <summary>The same with a measuring error of the effective bearing diameter.</summary>

@@ -15,13 +15,13 @@ internal static class GuaranteeReason
         SettingObstacle.None => Fits(found, chain.Wrench),
         SettingObstacle.Accuracy => $"No setting fits: {Scatter(chain)} the wrench scatters over more than {Limits(found.Required, chain.Wrench)}. {Remedies(found, chain)}",
         SettingObstacle.Range => $"No setting fits: it would have to lie in {Limits(found.BeforeRounding!, chain.Wrench)}, outside the range of the wrench, "
-            + $"{Show(chain.Wrench.Minimum!.Value, chain.Wrench)} to {Show(chain.Wrench.Maximum!.Value, chain.Wrench)}. {Remedies(found, chain)}",
+            + $"{Show(chain.Wrench.LowTorque!.Value, chain.Wrench)} to {Show(chain.Wrench.HighTorque!.Value, chain.Wrench)}. {Remedies(found, chain)}",
         _ => $"No setting fits: no step of the display ({Show(chain.Wrench.Resolution!.Value, chain.Wrench)}) lies in {Limits(chain.WithinRange(found.BeforeRounding!.Limits)!.Value, chain.Wrench)}. {Remedies(found, chain)}",
     };
 
     private static string Fits(GuaranteedSetting found, TorqueWrench wrench) =>
         $"Every setting {(found.Window!.Limits.IsOneSided ? "of" : "in")} {Inward(found.Window!, wrench)} gives the fastener {Within(found, wrench)}, within the required {Limits(found.Required, wrench)}."
-        + (wrench.Maximum is null ? " The range of the wrench was not stated, so it was not checked." : "")
+        + (wrench.HighTorque is null ? " The range of the wrench was not stated, so it was not checked." : "")
         + (wrench.Resolution is null ? " The step of the display was not stated: round inward." : "");
 
     private static string NotCounted(TorqueWrench wrench) =>
@@ -107,7 +107,7 @@ internal static class GuaranteeReason
         Safe(torque.As(Shown(torque, wrench).Unit), round, digits);
 
     /// <summary>A torque in the unit that the reader sees.</summary>
-    private static Torque Shown(Torque torque, TorqueWrench wrench) => wrench.Resolution ?? wrench.Minimum ?? torque;
+    private static Torque Shown(Torque torque, TorqueWrench wrench) => wrench.Resolution ?? wrench.LowTorque ?? torque;
 
     /// <summary>To a few digits, rounded down or up.</summary>
     private static double Safe(double value, Func<double, double> round, int digits)

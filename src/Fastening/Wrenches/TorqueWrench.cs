@@ -41,8 +41,8 @@ public sealed partial class TorqueWrench
         _extensions = extensions;
         Adapters = Array.AsReadOnly(adapters);
         CoaxialExtensions = Array.AsReadOnly(extensions);
-        Minimum = source?.Minimum;
-        Maximum = source?.Maximum;
+        LowTorque = source?.LowTorque;
+        HighTorque = source?.HighTorque;
         Resolution = source?.Resolution;
         Accuracy = source?.Accuracy;
         _ratio = RatioTerm.Value;
@@ -61,11 +61,11 @@ public sealed partial class TorqueWrench
     /// <summary>The coaxial bars.</summary>
     public IReadOnlyList<CoaxialExtension> CoaxialExtensions { get; }
 
-    /// <summary>Lower end of the wrench's range; null when not stated.</summary>
-    public Torque? Minimum { get; private init; }
+    /// <summary>Low end of the wrench's range; null when not stated.</summary>
+    public Torque? LowTorque { get; private init; }
 
-    /// <summary>Upper end of the wrench's range; null when not stated.</summary>
-    public Torque? Maximum { get; private init; }
+    /// <summary>High end of the wrench's range; null when not stated.</summary>
+    public Torque? HighTorque { get; private init; }
 
     /// <summary>Step of the display or scale; null when not stated.</summary>
     public Torque? Resolution { get; private init; }
@@ -88,20 +88,17 @@ public sealed partial class TorqueWrench
         PlausibilityRemark.Of(PlausibleRange.LeverLength, _lever.Value * 1e3, PlausibleRange.TorqueRatio, _ratio);
 
     /// <summary>The same wrench with its range.</summary>
-    /// <param name="minimum">Lowest torque of the declared range.</param>
-    /// <param name="maximum">Highest torque, above <paramref name="minimum"/>.</param>
+    /// <param name="low">Lowest torque of the declared range.</param>
+    /// <param name="high">Highest torque, above <paramref name="low"/>.</param>
     /// <returns>A new wrench.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A torque is outside its domain, or the two are the wrong way round.</exception>
     /// <example><code>wrench.WithRange(Torque.FromNewtonMeters(40), Torque.FromNewtonMeters(200))</code></example>
-    public TorqueWrench WithRange(Torque minimum, Torque maximum)
+    public TorqueWrench WithRange(Torque low, Torque high)
     {
-        double low = Domains.Torque.Check(minimum);
-        if (Domains.PositiveTorque.Check(maximum) <= low)
-        {
-            Guard.RefuseAgainst(nameof(maximum), maximum, $"greater than the minimum, {Guard.ShowToCompare(minimum)}");
-        }
+        double begins = Domains.Torque.Check(low);
+        if (Domains.PositiveTorque.Check(high) <= begins) Guard.RefuseAgainst(nameof(high), high, $"greater than low, {Guard.ShowToCompare(low)}");
 
-        return new TorqueWrench(_lever, _pull, _adapters, _extensions, this) { Minimum = minimum, Maximum = maximum };
+        return new TorqueWrench(_lever, _pull, _adapters, _extensions, this) { LowTorque = low, HighTorque = high };
     }
 
     /// <summary>The same wrench with the step of its display or scale.</summary>

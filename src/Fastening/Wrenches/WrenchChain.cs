@@ -24,7 +24,7 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, St
         WindowLimits.Between(LowestSetting.Value, WrenchEquations.Setting(Math.Max(required.Target, 0), _ratio), double.IsInfinity(_greatest) ? _greatest : HighestSetting.Value);
 
     /// <summary>Neither the window nor the range ends upwards: a setting high enough allows any scatter.</summary>
-    public bool IsUnlimited => double.IsInfinity(_greatest) && Wrench.Maximum is null;
+    public bool IsUnlimited => double.IsInfinity(_greatest) && Wrench.HighTorque is null;
 
     /// <summary>Of the steps within the range, the one at which the widest scatter would still fit; null when the range holds no step, or has no end.</summary>
     public double? MostTolerantStep
@@ -33,8 +33,8 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, St
         {
             if (IsUnlimited) return null;
             double best = _greatest == 0 ? 0 : double.IsInfinity(_greatest) ? double.MaxValue : GuaranteeEquations.MostTolerantSetting(_least, _greatest, _ratio);
-            double low = Wrench.Minimum is Torque minimum ? Si.Of(minimum) : 0;
-            double high = Wrench.Maximum is Torque maximum ? Si.Of(maximum) : double.MaxValue;
+            double low = Wrench.LowTorque is Torque minimum ? Si.Of(minimum) : 0;
+            double high = Wrench.HighTorque is Torque maximum ? Si.Of(maximum) : double.MaxValue;
             if (Wrench.Resolution is not Torque resolution) return Math.Min(Math.Max(best, low), high);
             double step = Si.Of(resolution);
             double first = Math.Ceiling(Tolerance.SnapToWhole(low / step)), last = Math.Floor(Tolerance.SnapToWhole(high / step));
@@ -67,7 +67,7 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, St
 
     public WindowLimits? WithinRange(WindowLimits? settings)
     {
-        if (settings is not WindowLimits some || Wrench.Minimum is not Torque minimum || Wrench.Maximum is not Torque maximum) return settings;
+        if (settings is not WindowLimits some || Wrench.LowTorque is not Torque minimum || Wrench.HighTorque is not Torque maximum) return settings;
         return some.Intersect(new WindowLimits(Si.Of(minimum), double.NaN, Si.Of(maximum)));
     }
 

@@ -38,7 +38,7 @@ public sealed class WrenchFit
 
     private static WrenchWarning RangeWarning(TorqueWrench wrench, double setting)
     {
-        if (wrench.Minimum is not Torque minimum || wrench.Maximum is not Torque maximum) return WrenchWarning.RangeNotStated;
+        if (wrench.LowTorque is not Torque minimum || wrench.HighTorque is not Torque maximum) return WrenchWarning.RangeNotStated;
         if (Tolerance.FallsShort(setting, Si.Of(minimum))) return WrenchWarning.BelowRange;
         return Tolerance.Exceeds(setting, Si.Of(maximum)) ? WrenchWarning.AboveRange : WrenchWarning.None;
     }
@@ -60,12 +60,12 @@ public sealed class WrenchFit
     {
         if (Has(WrenchWarning.BelowRange))
         {
-            yield return $"{Show(wrench, Setting)} is below the range of the wrench, which begins at {Show(wrench, wrench.Minimum)}.";
+            yield return $"{Show(wrench, Setting)} is below the range of the wrench, which begins at {Show(wrench, wrench.LowTorque)}.";
         }
 
         if (Has(WrenchWarning.AboveRange))
         {
-            yield return $"{Show(wrench, Setting)} is above the range of the wrench, which ends at {Show(wrench, wrench.Maximum)}: do not use it.";
+            yield return $"{Show(wrench, Setting)} is above the range of the wrench, which ends at {Show(wrench, wrench.HighTorque)}: do not use it.";
         }
 
         if (Has(WrenchWarning.RangeNotStated)) yield return "The range of the wrench was not stated, so it was not checked.";
@@ -89,5 +89,5 @@ public sealed class WrenchFit
 
     /// <summary>In the unit in which the wrench was stated: a person compares with its display.</summary>
     private static string Show(TorqueWrench wrench, Torque? torque) =>
-        torque is Torque some ? Guard.Show(some.ToUnit((wrench.Resolution ?? wrench.Minimum ?? some).Unit)) : "";
+        torque is Torque some ? Guard.Show(some.ToUnit((wrench.Resolution ?? wrench.LowTorque ?? some).Unit)) : "";
 }

@@ -1,7 +1,6 @@
 using System.Reflection;
 using Fastening.Equations;
 using Fastening.Tests.Equations;
-using Fastening.Tests.House;
 
 namespace Fastening.Tests.Answers;
 
@@ -42,21 +41,20 @@ internal static class AnswerRecord
 
     private static SortedDictionary<string, Fold> Walk()
     {
-        Dictionary<string, string[]> names = ParameterNames();
         var asked = new HashSet<string>(StringComparer.Ordinal);
         var folds = new SortedDictionary<string, Fold>(StringComparer.Ordinal);
-        foreach (Member member in Member.All()) Ask(member, names, asked, folds);
+        foreach (Member member in Member.All()) Ask(member, asked, folds);
         foreach (Equation equation in EquationCatalogue.All) Ask(equation, folds);
         return folds;
     }
 
-    private static void Ask(Member member, Dictionary<string, string[]> names, HashSet<string> asked, SortedDictionary<string, Fold> folds)
+    private static void Ask(Member member, HashSet<string> asked, SortedDictionary<string, Fold> folds)
     {
         string signature = member.Signature;
-        ParameterInfo[] parameters = member.Parameters;
+        (Type Type, string Name)[] parameters = member.Parameters;
         if (member.Info is PropertyInfo property) AnswerReader.Note(property);
-        string[] called = names.TryGetValue(signature, out string[]? first) && first.Length == parameters.Length ? first : [.. parameters.Select(parameter => parameter.Name ?? "value")];
-        string key = WithNames(signature, called);
+        string[] called = ParameterNames.Of(signature) ?? [.. parameters.Select(parameter => parameter.Name)];
+        string key = ParameterNames.Join(signature, called);
         if (!asked.Add(key)) return;
         int draws = member.HasReceiver || parameters.Length > 0 ? Draws : 1;
         for (int n = 0; n < draws; n++)
@@ -71,7 +69,7 @@ internal static class AnswerRecord
                 receiver = receivers[chosen] is RotationRateMonitor ? RandomObjects.Make(member.Subject, chosen) : receivers[chosen];
             }
 
-            object?[] arguments = Together.For(signature, draw) ?? [.. parameters.Select((parameter, i) => Arguments.For(parameter.ParameterType, called[i], new Draw($"{signature} {n} {i}")))];
+            object?[] arguments = member.DrawArguments($"{signature} {n}", draw);
             Answer(key, n, () => AnswerReader.Leaves(member.Ask(receiver, arguments), member.Depth), folds);
         }
     }
@@ -80,7 +78,7 @@ internal static class AnswerRecord
     {
         Fold OfPath(string path)
         {
-            string full = path.Length == 0 ? key : $"{key} | {path}";
+            string full = FormerNames.OfAnswer(path.Length == 0 ? key : $"{key} | {path}");
             return folds.TryGetValue(full, out Fold? kept) ? kept : folds[full] = new Fold();
         }
 
@@ -107,48 +105,5 @@ internal static class AnswerRecord
             double[] values = EquationCatalogue.Sample(equation, new Random(draw.Next(int.MaxValue)));
             fold.Answer(n, equation.Invoke(values));
         }
-    }
-
-    /// <summary>First names of parameters, by signature: the draws go by them.</summary>
-    private static Dictionary<string, string[]> ParameterNames()
-    {
-        var names = new Dictionary<string, string[]>(StringComparer.Ordinal);
-        if (!File.Exists(System.IO.Path.Combine([Repository.Root, .. Path]))) return names;
-        foreach (string key in Read(Repository.Read(Path)).Keys)
-        {
-            string call = key.Split(" | ")[0];
-            int open = call.IndexOf('(', StringComparison.Ordinal);
-            if (open < 0) continue;
-            string[] parameters = Parameters(call[(open + 1)..^1]);
-            names[$"{call[..open]}({string.Join(", ", parameters.Select(p => p[..p.LastIndexOf(' ')]))})"] = [.. parameters.Select(p => p[(p.LastIndexOf(' ') + 1)..])];
-        }
-
-        return names;
-    }
-
-    private static string WithNames(string signature, string[] names)
-    {
-        int open = signature.IndexOf('(', StringComparison.Ordinal);
-        if (open < 0) return signature;
-        string[] types = Parameters(signature[(open + 1)..^1]);
-        return $"{signature[..open]}({string.Join(", ", types.Zip(names, (type, name) => $"{type} {name}"))})";
-    }
-
-    /// <summary>Split at the commas that stand in no brackets.</summary>
-    private static string[] Parameters(string list)
-    {
-        var parts = new List<string>();
-        int depth = 0;
-        int start = 0;
-        for (int i = 0; i < list.Length; i++)
-        {
-            depth += list[i] is '<' or '(' ? 1 : list[i] is '>' or ')' ? -1 : 0;
-            if (list[i] != ',' || depth > 0) continue;
-            parts.Add(list[start..i]);
-            start = i + 2;
-        }
-
-        if (list.Length > 0) parts.Add(list[start..]);
-        return [.. parts];
     }
 }

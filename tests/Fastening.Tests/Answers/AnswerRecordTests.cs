@@ -21,10 +21,10 @@ public class AnswerRecordTests(ITestOutputHelper output)
     /// <summary>More often refused than answered: most of what can be drawn is refused by the nature of the call. Each answers some.</summary>
     private static readonly string[] Scarce =
     [
-        "AssemblyStress.HighestAt(", "TorquePreloadRange.PermittedTorque(", "BearingSurface.WithHole(", "BearingSurface.WithWasher(",
+        "AssemblyStress.HighestAt(", "AssemblyStress.PermittedTorque(", "TorquePreloadRange.PermittedTorque(", "BearingSurface.WithHole(", "BearingSurface.WithWasher(",
         "BoltGrade.StrengthFor(", "BoltStrength.AtTemperature(", "BoltStrength.PublishedProofLoad(", "BoltStrength.PublishedUltimateLoad(",
         "CalibrationInterval.StatusAt(", "ClampedStack.Wileman(", "Joint.ShigleyFactorsAt(", "JointTemperatures.AssembledAt(",
-        "PreloadBandInputs.WithBearingDiameterError(", "PreloadBandInputs.WithFrictionCorrelation(", "ThreadEngagement.StrengthFor(", "TighteningProgram.WithEffect(", "TighteningStep.After(",
+        "PreloadBandInputs.WithBearingDiameterError(", "PreloadBandInputs.WithFrictionCorrelation(", "Range<Torque>.new(", "ThreadEngagement.StrengthFor(", "TighteningProgram.WithEffect(", "TighteningStep.After(",
         "ToolCalibration.Rejudge(", "TorqueTool.SetTo(", "UncertaintyBudget.CorrelationWith(",
     ];
 

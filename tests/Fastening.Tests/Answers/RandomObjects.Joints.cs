@@ -37,7 +37,7 @@ internal static partial class RandomObjects
         Maker("JointDuty", Duty),
         Maker("JointCapacity", Capacity),
         Maker("JointAssessment", draw => draw.Any<Joint>("Joint").Assess(
-            draw.Any<JointDuty>("JointDuty"), draw.Any<PreloadRange>("PreloadRange"), draw.Any<JointCapacity>("JointCapacity"))),
+            draw.Any<JointDuty>("JointDuty"), draw.Any<Range<Force>>("PreloadRange"), draw.Any<JointCapacity>("JointCapacity"))),
         Maker("JointCheck", draw => draw.Of(draw.Any<JointAssessment>("JointAssessment").Checks)),
     ];
 

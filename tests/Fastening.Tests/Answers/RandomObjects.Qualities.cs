@@ -62,7 +62,7 @@ internal static partial class RandomObjects
     private static ToolCalibration Calibration(Draw draw)
     {
         var tool = draw.Any<TorqueTool>("TorqueTool");
-        CalibrationPoint[] points = [.. tool.Class.Points.Select(share => PointAt(draw, Torque.FromNewtonMeters(Math.Max(tool.Minimum.NewtonMeters, tool.Maximum.NewtonMeters * share.DecimalFractions))))];
+        CalibrationPoint[] points = [.. tool.Class.Points.Select(share => PointAt(draw, Torque.FromNewtonMeters(Math.Max(tool.LowTorque.NewtonMeters, tool.HighTorque.NewtonMeters * share.DecimalFractions))))];
         return new ToolCalibration(
             tool, draw.Of(Enum.GetValues<CalibrationState>()), Calibrated, draw.Chance(0.7) ? points : draw.Any<IReadOnlyList<CalibrationPoint>>("IReadOnlyList<CalibrationPoint>"),
             draw.Any<CalibrationUncertainty>("CalibrationUncertainty"));

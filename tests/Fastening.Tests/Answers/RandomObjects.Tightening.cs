@@ -1,4 +1,5 @@
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace Fastening.Tests.Answers;
 
@@ -13,7 +14,7 @@ internal static partial class RandomObjects
         Maker("TorquePreloadRange", draw => (draw.Chance(0.6)
             ? TorquePreloadRange.OfFriction(draw.Any<FrictionTorqueModel>("FrictionTorqueModel"), draw.Any<FrictionRange>("FrictionRange"))
             : TorquePreloadRange.OfNutFactor(draw.Between(0.1, 0.16), draw.Between(0.18, 0.3), draw.Millimeters(8, 24)))),
-        Maker("PreloadRange", draw => PreloadRange.Between(draw.Kilonewtons(20, 60), draw.Kilonewtons(61, 110))),
+        Maker("PreloadRange", draw => new Range<Force>(draw.Kilonewtons(20, 60).ToUnit(ForceUnit.Newton), draw.Kilonewtons(61, 110).ToUnit(ForceUnit.Newton))),
         Maker("PreloadScatter", draw => draw.Chance(0.5) ? PreloadScatter.FromPlusMinus(draw.Percent(5, 40)) : PreloadScatter.FromTighteningFactor(draw.Between(1.1, 3))),
         Maker("TorqueWrench", Wrench),
         Maker("TorqueMultiplier", draw => new TorqueMultiplier(draw.Between(2, 25), draw.Between(0.7, 0.98))),

@@ -3,7 +3,7 @@ namespace Fastening.Tests.Answers;
 /// <summary>Random receivers and arguments. A pool is drawn once from its own name, so that no pool disturbs another.</summary>
 internal static partial class RandomObjects
 {
-    private const int PoolSize = 24;
+    public const int PoolSize = 24;
     private const int Attempts = 50;
 
     private static readonly Dictionary<string, object[]> Pools = [];

@@ -62,24 +62,24 @@ public class HowSureExamples
             .WithPullError(Angle.FromDegrees(3));
 
         PreloadBand band = PreloadBand.Evaluate(inputs);
-        PreloadRange worst = band.WorstCase;                                    // 49.6 to 79.9 kN, α_A 1.61
-        PreloadRange most = band.Statistical;                                   // 53.7 to 72.6 kN, α_A 1.35: 95 % of joints
+        Range<Force> worst = band.WorstCase;                                    // 49.6 to 79.9 kN, α_A 1.61
+        Range<Force> most = band.Statistical;                                   // 53.7 to 72.6 kN, α_A 1.35: 95 % of joints
         double tooLoose = band.ProbabilityBelow(Force.FromKilonewtons(52));     // 0.004
         double tooTight = band.ProbabilityAbove(Force.FromKilonewtons(75));     // 0.005
         string cause = band.Dominating.Name;                                    // µ_b, friction under the head
         #endregion
 
         // Every corner by hand: setting ± half a step, lever ± 10 mm, pull ± 3°, wrench ± 4 %, friction.
-        Close.To(136.5 * RatioAt(410, 3) / 1.04 / Arm(0.15, 0.14), worst.Minimum.Kilonewtons, 1e-6);
-        Close.To(137.5 * RatioAt(390, -3) / 0.96 / Arm(0.10, 0.09), worst.Maximum.Kilonewtons, 1e-6);
+        Close.To(136.5 * RatioAt(410, 3) / 1.04 / Arm(0.15, 0.14), worst.Low.Kilonewtons, 1e-6);
+        Close.To(137.5 * RatioAt(390, -3) / 0.96 / Arm(0.10, 0.09), worst.High.Kilonewtons, 1e-6);
         double[] drawn = Drawn(u => u(136.5, 137.5) * RatioAt(u(390, 410), u(-3, 3)) / (1 + u(-0.04, 0.04)) / Arm(u(0.10, 0.15), u(0.09, 0.14)));
-        Assert.Equal(drawn[Draws / 40], most.Minimum.Kilonewtons, 0.1);
-        Assert.Equal(drawn[Draws - (Draws / 40)], most.Maximum.Kilonewtons, 0.1);
+        Assert.Equal(drawn[Draws / 40], most.Low.Kilonewtons, 0.1);
+        Assert.Equal(drawn[Draws - (Draws / 40)], most.High.Kilonewtons, 0.1);
         Assert.Equal(drawn.Count(preload => preload < 52) / (double)Draws, tooLoose, 0.0006);
         Assert.Equal(drawn.Count(preload => preload > 75) / (double)Draws, tooTight, 0.0007);
         Assert.Equal("µ_b", cause);
-        Assert.Equal(1.61, worst.TighteningFactor!.Value, 0.005);
-        Assert.Equal(1.35, most.TighteningFactor!.Value, 0.005);
+        Assert.Equal(1.61, worst.HighOverLow!.Value, 0.005);
+        Assert.Equal(1.35, most.HighOverLow!.Value, 0.005);
     }
 
     [Fact]
@@ -94,7 +94,7 @@ public class HowSureExamples
         double reach = band.Budget.ExpandedUncertainty(0.95);
         double firstOrderLow = band.Budget.Estimate - reach;                    // 29 kN, below the worst case of 34.6 kN
         double firstOrderHigh = band.Budget.Estimate + reach;                   // 70 kN
-        PreloadRange drawn = band.Statistical;                                  // 36.3 to 76.0 kN
+        Range<Force> drawn = band.Statistical;                                  // 36.3 to 76.0 kN
         double overload = band.ProbabilityAbove(Force.FromKilonewtons(72));     // 0.073
         #endregion
 
@@ -106,10 +106,10 @@ public class HowSureExamples
         Assert.Equal(0.04 / 0.19, band.RelativeArmUncertainty.DecimalFractions, 0.003);
         Assert.InRange(firstOrderLow, 28.2, 29.1);
         Assert.InRange(firstOrderHigh, 69.5, 70.6);
-        Assert.Equal(144 / 16.0 / 0.26, band.WorstCase.Minimum.Kilonewtons, 1e-9);
+        Assert.Equal(144 / 16.0 / 0.26, band.WorstCase.Low.Kilonewtons, 1e-9);
         double[] independent = Drawn(u => u(144, 156) / (16 * u(0.12, 0.26)));
-        Assert.Equal(independent[Draws / 40], drawn.Minimum.Kilonewtons, 0.15);
-        Assert.Equal(independent[Draws - (Draws / 40)], drawn.Maximum.Kilonewtons, 0.25);
+        Assert.Equal(independent[Draws / 40], drawn.Low.Kilonewtons, 0.15);
+        Assert.Equal(independent[Draws - (Draws / 40)], drawn.High.Kilonewtons, 0.25);
     }
 
     [Fact]
@@ -135,8 +135,8 @@ public class HowSureExamples
         ToleranceWindow<Torque> sameGoal = ToleranceWindow.FromDeviations(middle.TorqueFor(turned.Nominal), minus: Ratio.FromPercent(5), plus: Ratio.FromPercent(5));
         PreloadBand torqued = PreloadBand.Evaluate(new PreloadBandInputs(model, sameGoal, friction, FrictionCorrelation.Independent));
 
-        double? byRotation = turned.Statistical.TighteningFactor;               // 1.31
-        double? byTorque = torqued.Statistical.TighteningFactor;                // 1.42
+        double? byRotation = turned.Statistical.HighOverLow;               // 1.31
+        double? byTorque = torqued.Statistical.HighOverLow;                // 1.42
         string cause = turned.Dominating.Name;                                  // the rotation
         double yields = turned.ProbabilityAbove(tightening.ElasticLimit);       // 0.003
         #endregion
@@ -163,14 +163,14 @@ public class HowSureExamples
         MonteCarlo stated = new MonteCarlo().WithDraws(200_000).WithSeed(7);
         PreloadBand alone = PreloadBand.Evaluate(inputs, stated.WithThreads(1));
         PreloadBand many = PreloadBand.Evaluate(inputs, stated.WithThreads(8));
-        bool same = alone.Statistical.Maximum.Newtons == many.Statistical.Maximum.Newtons;  // true, to the last bit
+        bool same = alone.Statistical.High.Newtons == many.Statistical.High.Newtons;  // true, to the last bit
         PreloadBand another = PreloadBand.Evaluate(inputs, stated.WithSeed(8)); // differs within the sampling error
         #endregion
 
         Assert.True(same);
         Assert.True(alone.Draws.Values.Span.SequenceEqual(many.Draws.Values.Span));
-        Assert.NotEqual(alone.Statistical.Maximum, another.Statistical.Maximum);
-        Assert.Equal(alone.Statistical.Maximum.Kilonewtons, another.Statistical.Maximum.Kilonewtons, 0.15);
+        Assert.NotEqual(alone.Statistical.High, another.Statistical.High);
+        Assert.Equal(alone.Statistical.High.Kilonewtons, another.Statistical.High.Kilonewtons, 0.15);
     }
 
     [Fact]

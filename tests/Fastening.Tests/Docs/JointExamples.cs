@@ -42,7 +42,7 @@ public class JointExamples
         #region joint-assessment
         Force permitted = model.PermittedPreload(strength, utilisation: Ratio.FromPercent(90));
         JointDuty duty = new JointDuty(
-                leastAxialLoad: Force.Zero, greatestAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Between(0.3, 0.7),
+                lowAxialLoad: Force.Zero, highAxialLoad: Force.FromKilonewtons(12), LoadIntroduction.Between(0.3, 0.7),
                 Embedding.ForRoughness(SurfaceRoughness.Rz10To40, EmbeddingLoad.Shear, threads: 1, bearingFaces: 2, interfaces: 1))
             .WithTransverseLoad(Force.FromKilonewtons(3), slipFaces: 1, lowestFriction: 0.12)
             .WithTemperatures(new JointTemperatures(bolt: TemperatureDelta.FromKelvins(40), parts: TemperatureDelta.FromKelvins(60)));
@@ -50,7 +50,7 @@ public class JointExamples
             .WithPermittedPreload(permitted)
             .WithBolt(model, strength, residualTorsion: Ratio.FromPercent(50))
             .WithHeadBearing(BearingSurface.ForHexagonHead(thread), Pressure.FromMegapascals(490));
-        PreloadRange assembly = PreloadScatter.FromTighteningFactor(1.6).RangeBelow(permitted);
+        Range<Force> assembly = PreloadScatter.FromTighteningFactor(1.6).RangeBelow(permitted);
         JointAssessment assessment = joint.Assess(duty, assembly, capacity);
         #endregion
 

@@ -20,7 +20,7 @@ public class ReadmeExamples
         // The torque at which no friction in the range stresses the bolt above 0.9 of its yield strength, and a window that ends there.
         Torque permitted = range.PermittedTorque(PropertyClass.Parse("8.8").StrengthFor(thread), utilisation: Ratio.FromPercent(90));
         ToleranceWindow<Torque> window = ToleranceWindow.FromDeviations(permitted / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4));
-        PreloadRange preload = range.PreloadRangeAt(window);                           // 51.4 to 82.9 kN
+        Range<Force> preload = range.PreloadRangeAt(window);                           // 51.4 to 82.9 kN
 
         // The same torque through an adapter that points 45° away from the handle.
         TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400))
@@ -31,9 +31,9 @@ public class ReadmeExamples
 
         // VDI 2230-1:2015 Table A1 (from memory) gives 82.9 kN at µ 0.10 for M16 8.8; the chain is checked against its parts.
         // The least by hand: κ = 0.318310 + 0.16·14.7010/(2 cos 30°) + 0.14·19.995/2 = 3.07591 mm; 171.38/1.04·0.96/κ = 51.43 kN.
-        Close.To(82.9, preload.Maximum.Kilonewtons, 0.0006);
-        Assert.Equal(51.43, preload.Minimum.Kilonewtons, 0.01);
-        Close.To(model.TorqueFor(preload.Maximum).NewtonMeters, permitted.NewtonMeters);
+        Close.To(82.9, preload.High.Kilonewtons, 0.0006);
+        Assert.Equal(51.43, preload.Low.Kilonewtons, 0.01);
+        Close.To(model.TorqueFor(preload.High).NewtonMeters, permitted.NewtonMeters);
         Close.To(1 + 75 * Math.Sqrt(0.5) / 400, wrench.TorqueRatio);
         Assert.Equal(Conformity.Within, verdict);
     }
@@ -80,14 +80,14 @@ public class ReadmeExamples
         BoltStrength strength = PropertyClass.Parse("8.8").StrengthFor(model.Thread);
 
         Torque permitted = nut.PermittedTorque(strength, utilisation: Ratio.FromPercent(90));     // 171 N·m, not the 192 N·m of 30 N·m counted on
-        PreloadRange preload = nut.PreloadRangeAt(ToleranceWindow.FromDeviations(permitted / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4)));     // 41.7 to 82.9 kN
+        Range<Force> preload = nut.PreloadRangeAt(ToleranceWindow.FromDeviations(permitted / 1.04, minus: Ratio.FromPercent(4), plus: Ratio.FromPercent(4)));     // 41.7 to 82.9 kN
         BoltStress stress = BoltStress.HighestAt(nut, Torque.FromNewtonMeters(192));    // 645 MPa: above the yield strength of 640 MPa
         #endregion
 
         Assert.Equal(171.4, permitted.NewtonMeters, 0.05);
-        Assert.Equal(82.9, preload.Maximum.Kilonewtons, 0.05);
-        Assert.Equal((permitted.NewtonMeters / 1.04 * 0.96 - 30) / 3.07591, preload.Minimum.Kilonewtons, 0.01);
-        Assert.Equal(41.7, preload.Minimum.Kilonewtons, 0.05);
+        Assert.Equal(82.9, preload.High.Kilonewtons, 0.05);
+        Assert.Equal((permitted.NewtonMeters / 1.04 * 0.96 - 30) / 3.07591, preload.Low.Kilonewtons, 0.01);
+        Assert.Equal(41.7, preload.Low.Kilonewtons, 0.05);
         Assert.Equal(645, stress.VonMises.Megapascals, 0.5);
         Assert.True(stress.VonMises > strength.YieldStrength);
     }

@@ -78,11 +78,11 @@ public class RotationExamples
             complianceUncertainty: MeasurementUncertainty.Standard(Ratio.FromPercent(8)));
         #endregion
 
-        PreloadRange torqueAlone = TorquePreloadModel.ForHexagonBolt(Thread, friction.Low).PreloadRangeAt(Torque.FromNewtonMeters(320), friction);
+        Range<Force> torqueAlone = TorquePreloadModel.ForHexagonBolt(Thread, friction.Low).PreloadRangeAt(Torque.FromNewtonMeters(320), friction);
         PreloadRangeAfterRotation asCalculated = tightening.PreloadRangeAt(rotation, snug, friction);
-        Assert.True(asCalculated.Range.TighteningFactor < torqueAlone.TighteningFactor);
-        Assert.True(range.Range.Minimum < asCalculated.Range.Minimum);
-        Assert.Equal(range.Range.Maximum <= tightening.ElasticLimit, staysElastic);
+        Assert.True(asCalculated.Range.HighOverLow < torqueAlone.HighOverLow);
+        Assert.True(range.Range.Low < asCalculated.Range.Low);
+        Assert.Equal(range.Range.High <= tightening.ElasticLimit, staysElastic);
         Assert.InRange(uncertainty.Kilonewtons, 2.4, 10);
     }
 

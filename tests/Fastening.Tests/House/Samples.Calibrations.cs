@@ -28,7 +28,7 @@ internal static partial class Samples
 
     private static IEnumerable<KeyValuePair<(Type, string), object>> CalibrationNames()
     {
-        yield return new((typeof(Torque), "minimum"), Torque.FromNewtonMeters(40));
+        yield return new((typeof(Torque), "low"), Torque.FromNewtonMeters(40));
         yield return new((typeof(Torque), "range"), Torque.FromNewtonMeters(0.4));
         yield return new((typeof(DateTimeOffset), "lastGood"), Calibrated.AddMonths(-6));
         yield return new((typeof(int), "cycles"), 4000);

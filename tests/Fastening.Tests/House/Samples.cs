@@ -85,6 +85,7 @@ internal static partial class Samples
         [(typeof(Torque), "upper")] = Torque.FromNewtonMeters(60),
         [(typeof(Torque), "lower")] = Torque.FromNewtonMeters(40),
         [(typeof(Torque), "maximum")] = Torque.FromNewtonMeters(90),
+        [(typeof(Torque), "high")] = Torque.FromNewtonMeters(90),
         [(typeof(Torque), "minus")] = Torque.FromNewtonMeters(2),
         [(typeof(Torque), "plus")] = Torque.FromNewtonMeters(2),
         [(typeof(Torque), "guardBand")] = Torque.FromNewtonMeters(0.5),

@@ -39,8 +39,8 @@ public class WithRuleTests
         ("TighteningProgram.WithEffect", ["ChangedEffects"]),
         ("TighteningStep.With", ["Criteria", "TorqueWindow"]),
         ("TighteningTrace.WithoutWindUp", ["AnglesDegrees"]),
-        ("TorquePreloadRange.WithPrevailing", ["HighestPrevailingTorque", "LowestPrevailingTorque"]),
-        ("TorqueWrench.WithRange", ["Maximum", "Minimum"]),
+        ("TorquePreloadRange.WithPrevailing", ["HighPrevailingTorque", "LowPrevailingTorque"]),
+        ("TorqueWrench.WithRange", ["HighTorque", "LowTorque"]),
         ("UncertaintyContribution.WithDoubt", ["DegreesOfFreedom"]),
     ];
 

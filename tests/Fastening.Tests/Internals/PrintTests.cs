@@ -45,7 +45,7 @@ public class PrintTests
 
     [Fact]
     public void A_range_names_its_unit_once() => CommaCulture.Run(() =>
-        Assert.Equal("12.5 … 16 kN", Print.Range(Force.FromNewtons(12_500), Force.FromKilonewtons(16), "0.###")));
+        Assert.Equal("12.5 … 16 kN", Print.Between(Force.FromNewtons(12_500), Force.FromKilonewtons(16), "0.###")));
 
     [Fact]
     public void As_given_keeps_the_unit_and_leaves_out_separators_of_thousands() => CommaCulture.Run(() =>

@@ -19,7 +19,7 @@ internal static class AssessedJoint
     public static EngagementStrength Engagement { get; } = ThreadEngagement.For(ScrewThread.Parse("M12"), Length.FromMillimeters(9))
         .StrengthFor(Pressure.FromMegapascals(830), Pressure.FromMegapascals(1000), Pressure.FromMegapascals(520), Pressure.FromMegapascals(330));
 
-    public static PreloadRange Assembly { get; } = PreloadRange.Between(Force.FromKilonewtons(28), Force.FromKilonewtons(39));
+    public static Range<Force> Assembly { get; } = new Range<Force>(Force.FromKilonewtons(28), Force.FromKilonewtons(39));
 
     public static JointDuty Duty(double low, double high, LoadIntroduction introduction) =>
         new JointDuty(Force.FromKilonewtons(low), Force.FromKilonewtons(high), introduction, Embedding.Of(Length.FromMeters(Embedded)))

@@ -35,7 +35,7 @@ public class TappedJointTests
         {
             Func<JointAssessment> assess = () => joint.Assess(
                 new JointDuty(Force.Zero, Force.FromKilonewtons(5), LoadIntroduction.WorstCase, Embedding.None),
-                PreloadRange.Between(Force.FromKilonewtons(28), Force.FromKilonewtons(39)), capacity);
+                new Range<Force>(Force.FromKilonewtons(28), Force.FromKilonewtons(39)), capacity);
             if (fits) Assert.Null(assess().Of(JointCheckKind.ThreadStripping).Lack);
             else Assert.Equal("capacity", Assert.Throws<ArgumentException>(assess).ParamName);
         }
@@ -51,7 +51,7 @@ public class TappedJointTests
 
         static string Check(EngagementStrength engagement) => new Joint(Tapped, IntoThread.Vdi).Assess(
             new JointDuty(Force.Zero, Force.FromKilonewtons(5), LoadIntroduction.WorstCase, Embedding.None),
-            PreloadRange.Between(Force.FromKilonewtons(28), Force.FromKilonewtons(39)),
+            new Range<Force>(Force.FromKilonewtons(28), Force.FromKilonewtons(39)),
             JointCapacity.NothingStated.WithEngagement(engagement)).Of(JointCheckKind.ThreadStripping).ToString();
     }
 
@@ -132,7 +132,7 @@ public class TappedJointTests
 
     private static JointAssessment Assess(Joint joint, JointCapacity capacity) => joint.Assess(
         new JointDuty(Force.Zero, Force.FromKilonewtons(7), LoadIntroduction.Between(0.3, 0.8), Embedding.None),
-        PreloadRange.Between(Force.FromKilonewtons(31), Force.FromKilonewtons(52)), capacity);
+        new Range<Force>(Force.FromKilonewtons(31), Force.FromKilonewtons(52)), capacity);
 
     private static void AssertNoNut(JointAssessment assessment)
     {

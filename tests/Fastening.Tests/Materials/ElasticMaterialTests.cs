@@ -45,9 +45,9 @@ public class ElasticMaterialTests
         Assert.Equal(named, ElasticMaterial.All);
         Assert.All(named, m =>
         {
-            Assert.InRange(m.YoungsModulus, m.LeastYoungsModulus, m.GreatestYoungsModulus);
-            Assert.InRange(m.PoissonRatio, m.LeastPoissonRatio, m.GreatestPoissonRatio);
-            Assert.InRange(m.ThermalExpansion!.Value, m.LeastThermalExpansion!.Value, m.GreatestThermalExpansion!.Value);
+            Assert.InRange(m.YoungsModulus, m.LowYoungsModulus, m.HighYoungsModulus);
+            Assert.InRange(m.PoissonRatio, m.LowPoissonRatio, m.HighPoissonRatio);
+            Assert.InRange(m.ThermalExpansion!.Value, m.LowThermalExpansion!.Value, m.HighThermalExpansion!.Value);
             Assert.Matches("^E: .+, .+; ν: .+, .+; α: .+, .+$", m.Source);
         });
         Assert.EndsWith("ν: EN 1561, from memory; α: EN 1561, from memory", ElasticMaterial.GreyCastIron.Source, StringComparison.Ordinal);
@@ -67,10 +67,10 @@ public class ElasticMaterialTests
         CoefficientOfThermalExpansion expansion = CoefficientOfThermalExpansion.FromPpmPerKelvin(1.3);
         var nickelSteel = new ElasticMaterial("36 % nickel steel", Pressure.FromGigapascals(141), 0.29, expansion);
 
-        Assert.Equal((141, 141), (nickelSteel.LeastYoungsModulus.Gigapascals, nickelSteel.GreatestYoungsModulus.Gigapascals));
-        Assert.Equal((0.29, 0.29), (nickelSteel.LeastPoissonRatio, nickelSteel.GreatestPoissonRatio));
-        Assert.Equal(expansion, nickelSteel.LeastThermalExpansion);
-        Assert.Equal(expansion, nickelSteel.GreatestThermalExpansion);
+        Assert.Equal((141, 141), (nickelSteel.LowYoungsModulus.Gigapascals, nickelSteel.HighYoungsModulus.Gigapascals));
+        Assert.Equal((0.29, 0.29), (nickelSteel.LowPoissonRatio, nickelSteel.HighPoissonRatio));
+        Assert.Equal(expansion, nickelSteel.LowThermalExpansion);
+        Assert.Equal(expansion, nickelSteel.HighThermalExpansion);
         Assert.Null(nickelSteel.Source);
         Assert.Empty(nickelSteel.PublishedBearingPressures);
     }

@@ -145,9 +145,9 @@ public class ProcessCapabilityTests
         {
             Assert.True(small.LowerBound(0.99) < small.LowerBound(0.9) && small.LowerBound(0.9) < small.Value);
             Assert.True(small.Value < small.UpperBound(0.9) && small.UpperBound(0.9) < small.UpperBound(0.99));
-            CapabilityInterval wide = small.Interval(0.9), narrow = large.Interval(0.9);
-            Assert.Equal((small.LowerBound(0.95), small.UpperBound(0.95)), (wide.Lower, wide.Upper), Nearly.Equal);
-            Assert.True(narrow.Upper - narrow.Lower < 0.1 * (wide.Upper - wide.Lower) && narrow.Lower < large.Value && large.Value < narrow.Upper);
+            Range<double> wide = small.Interval(0.9), narrow = large.Interval(0.9);
+            Assert.Equal((small.LowerBound(0.95), small.UpperBound(0.95)), (wide.Low, wide.High), Nearly.Equal);
+            Assert.True(narrow.High - narrow.Low < 0.1 * (wide.High - wide.Low) && narrow.Low < large.Value && large.Value < narrow.High);
         }
     }
 
@@ -243,10 +243,10 @@ public class ProcessCapabilityTests
     {
         ProcessPerformance performance = ProcessPerformance.Of(Window, Sample(10, 50.3, 0.5));
         Assert.Equal("Pp 1.667, Ppk 1.133", performance.ToString());
-        Assert.Matches(@"^0\.\d+ … 1\.\d+ \(95 %\)$", performance.Ppk.Interval(0.95).ToString());
+        Assert.Matches(@"^0\.\d+ … 1\.\d+$", performance.Ppk.Interval(0.95).ToString());
     });
 
-    private static bool Holds(CapabilityInterval interval, double truth) => interval.Lower <= truth && truth <= interval.Upper;
+    private static bool Holds(Range<double> interval, double truth) => interval.Low <= truth && truth <= interval.High;
 
     private static double ExactPooled(double[] first, double[] second)
     {

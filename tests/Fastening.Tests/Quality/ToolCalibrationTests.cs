@@ -364,8 +364,8 @@ public class ToolCalibrationTests
 
         // Second route: half way between the points the deviations are the mean of those at the points.
         double least = ((120 - 118.0) / 118 + (200 - 190.0) / 190) / 2, greatest = ((120 - 114.0) / 114 + (200 - 180.0) / 180) / 2;
-        Close.To(160 / (1 + greatest), recall.Readings[0].LowestDelivered!.Value.NewtonMeters);
-        Close.To(160 / (1 + least), recall.Readings[0].HighestDelivered!.Value.NewtonMeters);
+        Close.To(160 / (1 + greatest), recall.Readings[0].LowDelivered!.Value.NewtonMeters);
+        Close.To(160 / (1 + least), recall.Readings[0].HighDelivered!.Value.NewtonMeters);
         Assert.Equal(Conformity.Undecidable, recall.Readings[0].After);
         Assert.True(recall.Readings[0].NeedsRevisit);
     }

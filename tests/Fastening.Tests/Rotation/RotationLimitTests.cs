@@ -64,9 +64,9 @@ public class RotationLimitTests
     {
         var friction = new FrictionRange(new FrictionCoefficients(0.10, 0.09), new FrictionCoefficients(0.16, 0.15));
         PreloadRangeAfterRotation past = Tightening.PreloadRangeAt(Tightening.ElasticRotation * 3, friction);
-        Assert.False(past.Lowest.IsElastic);
-        Assert.Equal(Example.Limit.Newtons, past.Range.Minimum.Newtons, 1e-6);
-        Assert.Equal(past.Highest.Preload, past.Range.Maximum);
+        Assert.False(past.Low.IsElastic);
+        Assert.Equal(Example.Limit.Newtons, past.Range.Low.Newtons, 1e-6);
+        Assert.Equal(past.High.Preload, past.Range.High);
     }
 
     [Fact]
@@ -86,7 +86,7 @@ public class RotationLimitTests
         Close.To(15_000, tightening.SnugPreload.Newtons);
         Close.To(0.19 * 0.02 * Example.Lead / (2 * Math.PI * (Example.BoltCompliancePerEal + Example.SleeveCompliancePerEal)), tightening.ElasticSlope.NewtonMetersPerRadian, 1e-11);
         PreloadRangeAfterRotation range = tightening.PreloadRangeAt(Angle.FromDegrees(20), model.PreloadRangeAt(tightening.SnugTorque, 0.15, 0.25));
-        Close.To(57 / (0.15 * 0.02) - 57 / (0.25 * 0.02), (range.Range.Maximum - range.Range.Minimum).Newtons, 1e-10);
+        Close.To(57 / (0.15 * 0.02) - 57 / (0.25 * 0.02), (range.Range.High - range.Range.Low).Newtons, 1e-10);
         Assert.Throws<InvalidOperationException>(tightening.WithBoltTwist);
         Assert.Throws<InvalidOperationException>(() => tightening.PreloadRangeAt(
             Angle.FromDegrees(20), new FrictionRange(new FrictionCoefficients(0.1, 0.1), new FrictionCoefficients(0.2, 0.2))));

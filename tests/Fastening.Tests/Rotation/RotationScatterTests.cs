@@ -17,15 +17,15 @@ public class RotationScatterTests
         RotationTightening tightening = any.Tightening;
         Angle rotation = tightening.ElasticRotation * 0.8;
         PreloadRangeAfterRotation range = tightening.PreloadRangeAt(rotation, friction);
-        PreloadRange snug = any.Model.PreloadRangeAt(tightening.SnugTorque, friction);
-        Close.To((snug.Maximum - snug.Minimum).Newtons, (range.Range.Maximum - range.Range.Minimum).Newtons, 1e-10);
-        Close.To(snug.Minimum.Newtons, range.SnugRange.Minimum.Newtons);
-        Assert.True(range.Range.TighteningFactor < snug.TighteningFactor);
+        Range<Force> snug = any.Model.PreloadRangeAt(tightening.SnugTorque, friction);
+        Close.To((snug.High - snug.Low).Newtons, (range.Range.High - range.Range.Low).Newtons, 1e-10);
+        Close.To(snug.Low.Newtons, range.SnugRange.Low.Newtons);
+        Assert.True(range.Range.HighOverLow < snug.HighOverLow);
         Assert.True(range.IsElastic);
 
         PreloadRangeAfterRotation same = tightening.PreloadRangeAt(rotation, snug);
-        Close.To(range.Range.Minimum.Newtons, same.Range.Minimum.Newtons);
-        Close.To(range.Range.Maximum.Newtons, same.Range.Maximum.Newtons);
+        Close.To(range.Range.Low.Newtons, same.Range.Low.Newtons);
+        Close.To(range.Range.High.Newtons, same.Range.High.Newtons);
     }
 
     [Property]
@@ -35,14 +35,14 @@ public class RotationScatterTests
         RotationTightening tightening = any.Tightening.WithBoltTwist().WithToolWindUp(Angle.FromDegrees(4), any.Model.TorqueFor(any.Limit));
         ToleranceWindow<Angle> turn = ToleranceWindow.FromDeviations(tightening.ElasticRotation * 0.7, Ratio.FromPercent(5), Ratio.FromPercent(6));
         ToleranceWindow<Torque> snug = ToleranceWindow.FromDeviations(tightening.SnugTorque, Ratio.FromPercent(4), Ratio.FromPercent(3));
-        PreloadRange band = tightening.PreloadRangeAt(turn, snug, friction).Range;
+        Range<Force> band = tightening.PreloadRangeAt(turn, snug, friction).Range;
         double p = Share(a), q = Share(b);
         FrictionTorqueModel model = any.Model.WithFriction(new FrictionCoefficients(any.ThreadFriction * (1 + 0.5 * p), any.BearingFriction * (1 + 0.3 * q)));
         Torque torque = snug.Lower!.Value + (snug.Upper!.Value - snug.Lower!.Value) * q;
         Angle rotation = turn.Lower!.Value + (turn.Upper!.Value - turn.Lower!.Value) * p;
         double preload = new RotationTightening(any.Joint, model, torque, any.Limit * 2).WithBoltTwist()
             .WithToolWindUp(Angle.FromDegrees(4), any.Model.TorqueFor(any.Limit)).PreloadAt(rotation).Preload.Newtons;
-        Assert.InRange(preload, band.Minimum.Newtons * (1 - 1e-12), band.Maximum.Newtons * (1 + 1e-12));
+        Assert.InRange(preload, band.Low.Newtons * (1 - 1e-12), band.High.Newtons * (1 + 1e-12));
     }
 
     [Property]
@@ -52,12 +52,12 @@ public class RotationScatterTests
         var high = new FrictionCoefficients(any.ThreadFriction * 1.5, any.BearingFriction * 1.3);
         ToleranceWindow<Angle> turn = ToleranceWindow.FromDeviations(any.Tightening.ElasticRotation * 0.7, Ratio.FromPercent(5), Ratio.FromPercent(6));
         ToleranceWindow<Torque> snug = ToleranceWindow.FromDeviations(any.Tightening.SnugTorque, Ratio.FromPercent(4), Ratio.FromPercent(3));
-        PreloadRange band = any.Tightening.PreloadRangeAt(turn, snug, new FrictionRange(low, high)).Range;
+        Range<Force> band = any.Tightening.PreloadRangeAt(turn, snug, new FrictionRange(low, high)).Range;
         double gainPerRadian = any.Lead / (2 * Math.PI * (any.BoltCompliancePerEal + any.SleeveCompliancePerEal));
         Close.To(
-            any.Model.WithFriction(high).PreloadAt(snug.Lower!.Value).Newtons + turn.Lower!.Value.Radians * gainPerRadian, band.Minimum.Newtons, 1e-10);
+            any.Model.WithFriction(high).PreloadAt(snug.Lower!.Value).Newtons + turn.Lower!.Value.Radians * gainPerRadian, band.Low.Newtons, 1e-10);
         Close.To(
-            any.Model.WithFriction(low).PreloadAt(snug.Upper!.Value).Newtons + turn.Upper!.Value.Radians * gainPerRadian, band.Maximum.Newtons, 1e-10);
+            any.Model.WithFriction(low).PreloadAt(snug.Upper!.Value).Newtons + turn.Upper!.Value.Radians * gainPerRadian, band.High.Newtons, 1e-10);
     }
 
     [Property]
@@ -86,8 +86,8 @@ public class RotationScatterTests
 
         Assert.Equal(16, found.StiffnessError!.Value.Percent, 1e-12);
         double lowest = Preload(1, 1, 0, 1 / (1 - error)), highest = Preload(0, 0, 1, 1 - error);
-        Close.To(Math.Min(lowest, any.Limit.Newtons), found.Range.Minimum.Newtons, 1e-10);
-        Close.To(highest, found.Range.Maximum.Newtons, 1e-10);
+        Close.To(Math.Min(lowest, any.Limit.Newtons), found.Range.Low.Newtons, 1e-10);
+        Close.To(highest, found.Range.High.Newtons, 1e-10);
         Assert.Equal(highest <= any.Limit.Newtons, found.IsElastic);
         Assert.InRange(Preload(Share(a), Share(b), Share(c), 1 + error * (2 * Share(a + b) - 1)), lowest, highest);
     }
@@ -99,13 +99,13 @@ public class RotationScatterTests
         const double error = 0.16;
         Angle turn = any.Tightening.ElasticRotation * 0.6;
         FrictionRange friction = new(any.Model.Friction, any.Model.Friction);
-        PreloadRange band = any.Tightening.WithStiffnessError(Ratio.FromPercent(16)).PreloadRangeAt(turn, friction).Range;
+        Range<Force> band = any.Tightening.WithStiffnessError(Ratio.FromPercent(16)).PreloadRangeAt(turn, friction).Range;
         double calculated = any.Lead / (2 * Math.PI * (any.BoltCompliancePerEal + any.SleeveCompliancePerEal));
         double snug = any.Model.PreloadAt(any.Tightening.SnugTorque).Newtons;
         foreach (double stiffness in (double[])[1 - error, 1 + error, 1 + error * (2 * Share(share) - 1)])
         {
             double preload = snug + turn.Radians * calculated * stiffness;
-            Assert.InRange(preload, band.Minimum.Newtons * (1 - 1e-10), band.Maximum.Newtons * (1 + 1e-10));
+            Assert.InRange(preload, band.Low.Newtons * (1 - 1e-10), band.High.Newtons * (1 + 1e-10));
         }
     }
 
@@ -117,11 +117,11 @@ public class RotationScatterTests
         Assert.Null(found.StiffnessError);
         Assert.Contains("stiffness as calculated", found.ToString(), StringComparison.Ordinal);
         PreloadRangeAfterRotation stated = any.Tightening.WithStiffnessError(Ratio.FromPercent(10)).PreloadRangeAt(any.Tightening.ElasticRotation * 0.5, friction);
-        Assert.True(stated.Range.Minimum < found.Range.Minimum && stated.Range.Maximum > found.Range.Maximum);
+        Assert.True(stated.Range.Low < found.Range.Low && stated.Range.High > found.Range.High);
         PreloadRangeAfterRotation ofSnug = any.Tightening.WithStiffnessError(Ratio.FromPercent(10))
             .PreloadRangeAt(any.Tightening.ElasticRotation * 0.5, any.Model.PreloadRangeAt(any.Tightening.SnugTorque, friction));
-        Close.To(stated.Range.Minimum.Newtons, ofSnug.Range.Minimum.Newtons);
-        Close.To(stated.Range.Maximum.Newtons, ofSnug.Range.Maximum.Newtons);
+        Close.To(stated.Range.Low.Newtons, ofSnug.Range.Low.Newtons);
+        Close.To(stated.Range.High.Newtons, ofSnug.Range.High.Newtons);
     }
 
     [Fact]

@@ -30,13 +30,13 @@ public class PreloadScatterTests
         Close.To(percent, back.PlusMinus.Percent, scale: 100);
         Assert.Equal(scatter.TighteningFactor, back.TighteningFactor);
 
-        PreloadRange range = scatter.RangeAround(Force.FromKilonewtons(60));
-        Close.To(120, range.Minimum.Kilonewtons + range.Maximum.Kilonewtons);
-        if (range.TighteningFactor is double factor) Close.To(scatter.TighteningFactor, factor, 1e-9);
+        Range<Force> range = scatter.RangeAround(Force.FromKilonewtons(60));
+        Close.To(120, range.Low.Kilonewtons + range.High.Kilonewtons);
+        if (range.HighOverLow is double factor) Close.To(scatter.TighteningFactor, factor, 1e-9);
 
-        PreloadRange below = scatter.RangeBelow(Force.FromKilonewtons(60));
-        Assert.Equal(60, below.Maximum.Kilonewtons, 12);
-        Close.To(below.Maximum / below.Minimum, scatter.TighteningFactor);
+        Range<Force> below = scatter.RangeBelow(Force.FromKilonewtons(60));
+        Assert.Equal(60, below.High.Kilonewtons, 12);
+        Close.To(below.High / below.Low, scatter.TighteningFactor);
     }
 
     [Theory]

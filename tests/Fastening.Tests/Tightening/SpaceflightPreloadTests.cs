@@ -16,24 +16,24 @@ public class SpaceflightPreloadTests
     {
         NutFactorModel model = TorquePreloadModel.FromNutFactor(0.2, Length.FromInches(0.375));
         Torque torque = model.TorqueFor(Force.FromPoundsForce(0.65 * 85_000 * 0.0878));
-        PreloadRange range = SpaceflightPreload.ByTm106943(model, torque, Gamma);
+        Range<Force> range = SpaceflightPreload.ByTm106943(model, torque, Gamma);
 
-        Assert.InRange(range.Minimum.PoundsForce, 3464, 3466);
-        Assert.InRange(range.Maximum.PoundsForce, 6063, 6065);
+        Assert.InRange(range.Low.PoundsForce, 3464, 3466);
+        Assert.InRange(range.High.PoundsForce, 6063, 6065);
     }
 
     [Fact]
     public void The_two_documents_read_five_percent_differently()
     {
         Torque torque = Quarter.TorqueFor(Force.FromNewtons(1000));
-        PreloadRange memorandum = SpaceflightPreload.ByTm106943(Quarter, torque, Gamma);
-        PreloadRange standard = SpaceflightPreload.ByNasaStd5020(Quarter, torque, Gamma, Ratio.FromPercent(5));
+        Range<Force> memorandum = SpaceflightPreload.ByTm106943(Quarter, torque, Gamma);
+        Range<Force> standard = SpaceflightPreload.ByNasaStd5020(Quarter, torque, Gamma, Ratio.FromPercent(5));
 
-        Assert.Equal(750 / 1.05, memorandum.Minimum.Newtons, 9);
-        Assert.Equal(750 * 0.95, standard.Minimum.Newtons, 9);
-        Assert.Equal(1250, memorandum.Maximum.Newtons, 9);
-        Assert.Equal(memorandum.Maximum, standard.Maximum);
-        Assert.True(standard.Minimum < memorandum.Minimum);
+        Assert.Equal(750 / 1.05, memorandum.Low.Newtons, 9);
+        Assert.Equal(750 * 0.95, standard.Low.Newtons, 9);
+        Assert.Equal(1250, memorandum.High.Newtons, 9);
+        Assert.Equal(memorandum.High, standard.High);
+        Assert.True(standard.Low < memorandum.Low);
     }
 
     /// <summary>NASA-STD-5020 as stated in J. Failure Analysis and Prevention 19 (2019): 0.65 and 1.35 unlubricated, 0.75 and 1.25 lubricated.</summary>
@@ -42,9 +42,9 @@ public class SpaceflightPreloadTests
     [InlineData(25, 0.75, 1.25)]
     public void Gamma_of_NASA_STD_5020(double percent, double low, double high)
     {
-        PreloadRange range = SpaceflightPreload.ByNasaStd5020(Quarter, Quarter.TorqueFor(Force.FromNewtons(1)), Ratio.FromPercent(percent), Ratio.Zero);
-        Close.To(low, range.Minimum.Newtons);
-        Close.To(high, range.Maximum.Newtons);
+        Range<Force> range = SpaceflightPreload.ByNasaStd5020(Quarter, Quarter.TorqueFor(Force.FromNewtons(1)), Ratio.FromPercent(percent), Ratio.Zero);
+        Close.To(low, range.Low.Newtons);
+        Close.To(high, range.High.Newtons);
     }
 
     [Property]
@@ -53,11 +53,11 @@ public class SpaceflightPreloadTests
         FrictionTorqueModel model = joint.Model.WithPrevailing(torque.Torque * 0.05);
         Ratio relaxation = Ratio.FromPercent(7);
         Assert.Equal(
-            SpaceflightPreload.ByTm106943(model, torque.Torque, Gamma).Minimum.Newtons,
-            Derivation.Of(() => SpaceflightPreload.ByTm106943(model, torque.Torque, Gamma).Minimum).Result);
+            SpaceflightPreload.ByTm106943(model, torque.Torque, Gamma).Low.Newtons,
+            Derivation.Of(() => SpaceflightPreload.ByTm106943(model, torque.Torque, Gamma).Low).Result);
         Assert.Equal(
-            SpaceflightPreload.ByNasaStd5020(model, torque.Torque, Gamma, relaxation).Minimum.Newtons,
-            Derivation.Of(() => SpaceflightPreload.ByNasaStd5020(model, torque.Torque, Gamma, relaxation).Minimum).Result);
-        Close.To(model.PreloadAt(torque.Torque).Newtons * 1.25, SpaceflightPreload.ByTm106943(model, torque.Torque, Gamma).Maximum.Newtons);
+            SpaceflightPreload.ByNasaStd5020(model, torque.Torque, Gamma, relaxation).Low.Newtons,
+            Derivation.Of(() => SpaceflightPreload.ByNasaStd5020(model, torque.Torque, Gamma, relaxation).Low).Result);
+        Close.To(model.PreloadAt(torque.Torque).Newtons * 1.25, SpaceflightPreload.ByTm106943(model, torque.Torque, Gamma).High.Newtons);
     }
 }

@@ -35,12 +35,12 @@ public class TorquePreloadModelTests
         var range = new FrictionRange(
             new FrictionCoefficients(joint.ThreadFriction * 0.8, joint.BearingFriction * 0.7),
             new FrictionCoefficients(joint.ThreadFriction * 1.3, joint.BearingFriction * 1.4));
-        PreloadRange band = joint.Model.PreloadRangeAt(torque.Torque, range);
+        Range<Force> band = joint.Model.PreloadRangeAt(torque.Torque, range);
         Force nominal = joint.Model.PreloadAt(torque.Torque);
-        Assert.True(band.Minimum < nominal && nominal < band.Maximum);
-        Assert.Equal(joint.Model.WithFriction(range.High).PreloadAt(torque.Torque).Newtons, band.Minimum.Newtons);
-        Assert.Equal(joint.Model.WithFriction(range.Low).PreloadAt(torque.Torque).Newtons, band.Maximum.Newtons);
-        Close.To(band.Maximum / band.Minimum, band.TighteningFactor!.Value);
+        Assert.True(band.Low < nominal && nominal < band.High);
+        Assert.Equal(joint.Model.WithFriction(range.High).PreloadAt(torque.Torque).Newtons, band.Low.Newtons);
+        Assert.Equal(joint.Model.WithFriction(range.Low).PreloadAt(torque.Torque).Newtons, band.High.Newtons);
+        Close.To(band.High / band.Low, band.HighOverLow!.Value);
     }
 
     [Property]
@@ -137,8 +137,8 @@ public class TorquePreloadModelTests
     {
         NutFactorModel same = TorquePreloadModel.FromNutFactor(joint.Model.NutFactor, joint.Thread.NominalDiameter);
         Close.To(joint.Model.PreloadAt(torque.Torque).Newtons, same.PreloadAt(torque.Torque).Newtons);
-        PreloadRange band = same.PreloadRangeAt(torque.Torque, joint.Model.NutFactor * 0.9, joint.Model.NutFactor * 1.2);
-        Assert.True(band.Minimum < same.PreloadAt(torque.Torque) && same.PreloadAt(torque.Torque) < band.Maximum);
+        Range<Force> band = same.PreloadRangeAt(torque.Torque, joint.Model.NutFactor * 0.9, joint.Model.NutFactor * 1.2);
+        Assert.True(band.Low < same.PreloadAt(torque.Torque) && same.PreloadAt(torque.Torque) < band.High);
     }
 
     [Property]

@@ -30,14 +30,14 @@ public class TorquePreloadRangeTests
         var friction = new FrictionRange(Low, Low);
         TorquePreloadRange known = TorquePreloadRange.OfFriction(locking, friction), unknown = known.WithPrevailing(Torque.Zero, Stated);
         Assert.Equal(192, chosen.NewtonMeters, 0.5);
-        Assert.Equal(92.9, unknown.PreloadRangeAt(chosen).Maximum.Kilonewtons, 0.05);
+        Assert.Equal(92.9, unknown.PreloadRangeAt(chosen).High.Kilonewtons, 0.05);
         Assert.Equal(645, BoltStress.HighestAt(unknown, chosen).VonMises.Megapascals, 0.5);
         Assert.Equal(576, BoltStress.HighestAt(known, chosen).VonMises.Megapascals, 1e-9);
 
         Torque safe = unknown.PermittedTorque(Strength, Utilisation);
         Close.To(Model.TorqueFor(Model.PermittedPreload(Strength, Utilisation)).NewtonMeters, safe.NewtonMeters);
         Assert.Equal(576, BoltStress.HighestAt(unknown, safe).VonMises.Megapascals, 1e-9);
-        Close.To((safe.NewtonMeters - 30) / 2.06696e-3, unknown.PreloadRangeAt(safe).Minimum.Newtons, 1e-4);
+        Close.To((safe.NewtonMeters - 30) / 2.06696e-3, unknown.PreloadRangeAt(safe).Low.Newtons, 1e-4);
     }
 
     [Property]
@@ -51,7 +51,7 @@ public class TorquePreloadRangeTests
             Torque low = most * 0.02, high = most * 0.4;
             TorquePreloadRange range = TorquePreloadRange.OfFriction(model, friction).WithPrevailing(low, high);
             ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(most * 0.2, most);
-            PreloadRange preload = range.PreloadRangeAt(window);
+            Range<Force> preload = range.PreloadRangeAt(window);
             double stress = BoltStress.HighestAt(range, window.Upper!.Value).VonMises.Pascals;
             var own = new BoltStrength(Pressure.FromMegapascals(800), Pressure.FromMegapascals(640));
             Torque permitted = TorquePreloadRange.OfFriction(model, friction).PermittedTorque(own, Utilisation);
@@ -62,7 +62,7 @@ public class TorquePreloadRangeTests
                     .WithPrevailing(low + (high - low) * (i / 12 % 3 / 2.0));
                 Torque there = most * (0.2 + 0.8 * (i / 36) / 2);
                 Force force = inside.PreloadAt(there);
-                Assert.InRange(force.Newtons, preload.Minimum.Newtons * (1 - 1e-12), preload.Maximum.Newtons * (1 + 1e-12));
+                Assert.InRange(force.Newtons, preload.Low.Newtons * (1 - 1e-12), preload.High.Newtons * (1 + 1e-12));
                 if (there > inside.PrevailingTorque) Assert.True(BoltStress.WhileTightening(inside, force).VonMises.Pascals <= stress * (1 + 1e-12));
                 FrictionTorqueModel free = inside.WithPrevailing(Torque.Zero);
                 Assert.True(BoltStress.WhileTightening(free, free.PreloadAt(permitted)).VonMises.Pascals <= 0.9 * 640e6 * (1 + 1e-12));
@@ -103,14 +103,14 @@ public class TorquePreloadRangeTests
         FrictionTorqueModel model = joint.Model.WithPrevailing(torque.Torque * 0.1);
         var friction = new FrictionRange(model.Friction, new FrictionCoefficients(joint.ThreadFriction * 1.5, joint.BearingFriction * 1.5));
         TorquePreloadRange range = TorquePreloadRange.OfFriction(model, friction);
-        PreloadRange one = model.PreloadRangeAt(torque.Torque, friction), same = range.PreloadRangeAt(torque.Torque);
-        Assert.Equal((one.Minimum.Newtons, one.Maximum.Newtons), (same.Minimum.Newtons, same.Maximum.Newtons));
-        Assert.Equal(range.MostPreload.PreloadAt(torque.Torque).Newtons, one.Maximum.Newtons);
-        Assert.Equal(range.LeastPreload.PreloadAt(torque.Torque).Newtons, one.Minimum.Newtons);
+        Range<Force> one = model.PreloadRangeAt(torque.Torque, friction), same = range.PreloadRangeAt(torque.Torque);
+        Assert.Equal((one.Low.Newtons, one.High.Newtons), (same.Low.Newtons, same.High.Newtons));
+        Assert.Equal(range.MostPreload.PreloadAt(torque.Torque).Newtons, one.High.Newtons);
+        Assert.Equal(range.LeastPreload.PreloadAt(torque.Torque).Newtons, one.Low.Newtons);
         ToleranceWindow<Torque> window = ToleranceWindow.FromLimits(torque.Torque * 0.9, torque.Torque);
-        PreloadRange band = model.PreloadRangeAt(window, friction);
-        Assert.Equal(model.PreloadRangeAt(window.Lower!.Value, friction).Minimum.Newtons, band.Minimum.Newtons);
-        Assert.Equal(one.Maximum.Newtons, band.Maximum.Newtons);
+        Range<Force> band = model.PreloadRangeAt(window, friction);
+        Assert.Equal(model.PreloadRangeAt(window.Lower!.Value, friction).Low.Newtons, band.Low.Newtons);
+        Assert.Equal(one.High.Newtons, band.High.Newtons);
     }
 
     [Fact]
@@ -119,17 +119,17 @@ public class TorquePreloadRangeTests
         // K 0.14…0.22, d 16 mm, 4…12 N·m: (150 − 12)/(0.22·0.016) = 39 204.5 N and (160 − 4)/(0.14·0.016) = 69 642.9 N.
         TorquePreloadRange range = TorquePreloadRange.OfNutFactor(0.14, 0.22, Length.FromMillimeters(16))
             .WithPrevailing(Torque.FromNewtonMeters(4), Torque.FromNewtonMeters(12));
-        PreloadRange preload = range.PreloadRangeAt(ToleranceWindow.FromLimits(Torque.FromNewtonMeters(150), Torque.FromNewtonMeters(160)));
-        Assert.Equal(39_204.545, preload.Minimum.Newtons, 1e-2);
-        Assert.Equal(69_642.857, preload.Maximum.Newtons, 1e-2);
+        Range<Force> preload = range.PreloadRangeAt(ToleranceWindow.FromLimits(Torque.FromNewtonMeters(150), Torque.FromNewtonMeters(160)));
+        Assert.Equal(39_204.545, preload.Low.Newtons, 1e-2);
+        Assert.Equal(69_642.857, preload.High.Newtons, 1e-2);
         Assert.Equal(0.14, range.MostPreload.NutFactor, 1e-15);
         Assert.Equal(12, range.LeastPreload.PrevailingTorque.NewtonMeters);
         Assert.Null(range.MostTwist);
         Assert.Throws<InvalidOperationException>(() => BoltStress.HighestAt(range, Stated));
         Assert.Throws<InvalidOperationException>(() => range.PermittedTorque(Strength, Utilisation));
         NutFactorModel model = TorquePreloadModel.FromNutFactor(0.18, Length.FromMillimeters(16)).WithPrevailing(Torque.FromNewtonMeters(4));
-        Assert.Equal(preload.Maximum.Newtons, model.PreloadRangeAt(
-            ToleranceWindow.FromLimits(Torque.FromNewtonMeters(150), Torque.FromNewtonMeters(160)), 0.14, 0.22).Maximum.Newtons);
+        Assert.Equal(preload.High.Newtons, model.PreloadRangeAt(
+            ToleranceWindow.FromLimits(Torque.FromNewtonMeters(150), Torque.FromNewtonMeters(160)), 0.14, 0.22).High.Newtons);
         Assert.Equal("K 0.14…0.22, d 16 mm, prevailing 4…12 N·m", range.ToString());
     }
 
@@ -153,7 +153,7 @@ public class TorquePreloadRangeTests
             Length.FromMillimeters(32), Length.FromMillimeters(8), Angle.FromDegrees(45), 8, Length.FromMillimeters(26), Length.FromMillimeters(20));
         FrictionTorqueModel model = TorquePreloadModel
             .FromFriction(steep, BearingSurface.Annulus(Length.FromMillimeters(42), Length.FromMillimeters(38)), Low).WithConvention(TorqueConvention.PowerScrew);
-        Assert.True(model.PreloadRangeAt(Stated, Up(0.89)).Minimum.Newtons > 0);
+        Assert.True(model.PreloadRangeAt(Stated, Up(0.89)).Low.Newtons > 0);
         foreach (double friction in new[] { 0.895, 0.9025, 1.5 })
         {
             Assert.Contains("no torque turns the thread", Assert.Throws<ArgumentException>(() => model.PreloadRangeAt(Stated, Up(friction))).Message, StringComparison.Ordinal);

@@ -23,12 +23,12 @@ public class FrictionCorrelationTests
         PreloadBand full = PreloadBand.Evaluate(
             new PreloadBandInputs(Model, Exact, Friction, FrictionCorrelation.Full), new MonteCarlo().WithDraws(200_000).WithSeed(3));
         Force At(double share) => Model.WithFriction(new FrictionCoefficients(0.10 + 0.06 * share, 0.09 + 0.05 * share)).PreloadAt(Exact.Target!.Value);
-        Assert.Equal(At(0.975).Kilonewtons, full.Statistical.Minimum.Kilonewtons, 0.05);
-        Assert.Equal(At(0.025).Kilonewtons, full.Statistical.Maximum.Kilonewtons, 0.05);
+        Assert.Equal(At(0.975).Kilonewtons, full.Statistical.Low.Kilonewtons, 0.05);
+        Assert.Equal(At(0.025).Kilonewtons, full.Statistical.High.Kilonewtons, 0.05);
         PreloadBand apart = PreloadBand.Evaluate(
             new PreloadBandInputs(Model, Exact, Friction, FrictionCorrelation.Independent), new MonteCarlo().WithDraws(200_000).WithSeed(3));
-        Assert.True(apart.Statistical.Minimum > full.Statistical.Minimum && apart.Statistical.Maximum < full.Statistical.Maximum);
-        Assert.Equal(apart.WorstCase.Minimum.Newtons, full.WorstCase.Minimum.Newtons);
+        Assert.True(apart.Statistical.Low > full.Statistical.Low && apart.Statistical.High < full.Statistical.High);
+        Assert.Equal(apart.WorstCase.Low.Newtons, full.WorstCase.Low.Newtons);
     }
 
     [Fact]

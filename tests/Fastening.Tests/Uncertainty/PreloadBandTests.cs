@@ -71,9 +71,9 @@ public class PreloadBandTests
             .FromFriction(ScrewThread.Parse("M16"), BearingSurface.OfDiameter(M16.Bearing.EffectiveDiameter + Length.FromMillimeters(diameter)), friction)
             .WithPrevailing(Torque.FromNewtonMeters(prevailing)).PreloadAt(Torque.FromNewtonMeters(torque)).Kilonewtons;
 
-        Close.To(Preload(Friction.High, 129.5 * lowest / 1.04, 6, 0.4), band.WorstCase.Minimum.Kilonewtons, 1e-9);
-        Close.To(Preload(Friction.Low, 130.5 * highest / 0.96, 1, -0.4), band.WorstCase.Maximum.Kilonewtons, 1e-9);
-        Assert.All(band.Draws.Values.ToArray(), draw => Assert.InRange(draw, band.WorstCase.Minimum.Kilonewtons, band.WorstCase.Maximum.Kilonewtons));
+        Close.To(Preload(Friction.High, 129.5 * lowest / 1.04, 6, 0.4), band.WorstCase.Low.Kilonewtons, 1e-9);
+        Close.To(Preload(Friction.Low, 130.5 * highest / 0.96, 1, -0.4), band.WorstCase.High.Kilonewtons, 1e-9);
+        Assert.All(band.Draws.Values.ToArray(), draw => Assert.InRange(draw, band.WorstCase.Low.Kilonewtons, band.WorstCase.High.Kilonewtons));
     }
 
     /// <summary>Where an adapter may stand along the pull, the extreme lies inside its angles, not at an end.</summary>
@@ -86,8 +86,8 @@ public class PreloadBandTests
                 .WithAdapterErrors(Length.Zero, Angle.FromDegrees(8)));
         double Preload(double ratio) => M16.PreloadAt(Torque.FromNewtonMeters(120 * ratio)).Kilonewtons;
 
-        Close.To(Preload(1.25), band.WorstCase.Maximum.Kilonewtons);
-        Close.To(Preload(1 + 0.25 * Math.Cos(8 * Math.PI / 180)), band.WorstCase.Minimum.Kilonewtons);
+        Close.To(Preload(1.25), band.WorstCase.High.Kilonewtons);
+        Close.To(Preload(1 + 0.25 * Math.Cos(8 * Math.PI / 180)), band.WorstCase.Low.Kilonewtons);
 
         // First order is zero; the mean falls by (E/L) u_θ²/2 of the ratio.
         double shift = M16.PreloadAt(Torque.FromNewtonMeters(124)).Kilonewtons - M16.PreloadAt(Torque.FromNewtonMeters(4)).Kilonewtons;
@@ -112,12 +112,12 @@ public class PreloadBandTests
         Close.To(mean, band.Mean.Kilonewtons, 4.5 * band.StandardDeviation / band.Mean / 1000);
         Close.To(Math.Sqrt(meanSquare - mean * mean), band.StandardDeviation.Kilonewtons, 0.004);
         Close.To(At(0.5), band.Median.Kilonewtons, 0.002);
-        Close.To(At(0.975), band.Statistical.Minimum.Kilonewtons, 0.001);
-        Close.To(At(0.025), band.Statistical.Maximum.Kilonewtons, 0.001);
+        Close.To(At(0.975), band.Statistical.Low.Kilonewtons, 0.001);
+        Close.To(At(0.025), band.Statistical.High.Kilonewtons, 0.001);
 
         // The density of F falls, so the shortest range starts at the least preload.
-        Close.To(At(1), band.ShortestStatistical.Minimum.Kilonewtons, 0.001);
-        Close.To(At(0.05), band.ShortestStatistical.Maximum.Kilonewtons, 0.001);
+        Close.To(At(1), band.ShortestStatistical.Low.Kilonewtons, 0.001);
+        Close.To(At(0.05), band.ShortestStatistical.High.Kilonewtons, 0.001);
         Close.To(0.3, band.ProbabilityBelow(Force.FromKilonewtons(At(0.7))), 0.01);
         Close.To(0.1, band.ProbabilityAbove(Force.FromKilonewtons(At(0.1))), 0.02);
         Assert.Equal(0, band.ProbabilityAbove(Force.FromKilonewtons(At(0) + 0.001)));
@@ -134,10 +134,10 @@ public class PreloadBandTests
         var exact = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(150), Torque.FromNewtonMeters(150));
         PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(model, exact, 0.2 * (1 - 0.24), 0.2 * (1 + 0.24)).WithFrictionShape(ScatterShape.Normal(2)));
         double z = Normal.InvCDF(0, 1, 0.975);
-        Close.To(1 / (1 + 0.12 * z), band.Statistical.Minimum / band.Nominal, 0.002);
-        Close.To(1 / (1 - 0.12 * z), band.Statistical.Maximum / band.Nominal, 0.004);
-        Assert.Equal(0.81, Math.Round(band.Statistical.Minimum / band.Nominal, 2));
-        Assert.Equal(1.31, Math.Round(band.Statistical.Maximum / band.Nominal, 2));
+        Close.To(1 / (1 + 0.12 * z), band.Statistical.Low / band.Nominal, 0.002);
+        Close.To(1 / (1 - 0.12 * z), band.Statistical.High / band.Nominal, 0.004);
+        Assert.Equal(0.81, Math.Round(band.Statistical.Low / band.Nominal, 2));
+        Assert.Equal(1.31, Math.Round(band.Statistical.High / band.Nominal, 2));
         Close.To(0.12, band.RelativeArmUncertainty.DecimalFractions, 1e-9);
         Assert.False(band.IsFirstOrderEnough);
         Assert.Contains("mean lies", string.Join(';', band.Budget.Remarks), StringComparison.Ordinal);
@@ -149,8 +149,8 @@ public class PreloadBandTests
         var inputs = new PreloadBandInputs(M16, Window, Friction, FrictionCorrelation.Independent);
         PreloadBand apart = PreloadBand.Evaluate(inputs), together = PreloadBand.Evaluate(inputs.WithFrictionCorrelation(FrictionCorrelation.Of(0.9)));
         Assert.True(together.StandardDeviation > 1.2 * apart.StandardDeviation);
-        Assert.Equal(apart.WorstCase.Minimum, together.WorstCase.Minimum);
-        Assert.Equal(apart.WorstCase.Maximum, together.WorstCase.Maximum);
+        Assert.Equal(apart.WorstCase.Low, together.WorstCase.Low);
+        Assert.Equal(apart.WorstCase.High, together.WorstCase.High);
         Close.To(together.Budget.StandardUncertainty, together.StandardDeviation.Kilonewtons, 0.05);
     }
 
@@ -163,11 +163,11 @@ public class PreloadBandTests
         PreloadBand one = PreloadBand.Evaluate(new PreloadBandInputs(any.Model, window, range, FrictionCorrelation.Independent), Quick);
         PreloadBand two = PreloadBand.Evaluate(new PreloadBandInputs(any.Model, window.Scale(2), range, FrictionCorrelation.Independent), Quick);
 
-        Close.To(2 * one.Statistical.Maximum.Newtons, two.Statistical.Maximum.Newtons, 1e-9);
-        Close.To(any.Model.PreloadRangeAt(window.Upper!.Value, range).Maximum.Newtons, one.WorstCase.Maximum.Newtons, 1e-9);
-        Close.To(any.Model.PreloadRangeAt(window.Lower!.Value, range).Minimum.Newtons, one.WorstCase.Minimum.Newtons, 1e-9);
-        Assert.True(one.Statistical.Minimum >= one.WorstCase.Minimum && one.Statistical.Maximum <= one.WorstCase.Maximum);
-        Assert.True(one.ShortestStatistical.Maximum - one.ShortestStatistical.Minimum <= one.Statistical.Maximum - one.Statistical.Minimum);
+        Close.To(2 * one.Statistical.High.Newtons, two.Statistical.High.Newtons, 1e-9);
+        Close.To(any.Model.PreloadRangeAt(window.Upper!.Value, range).High.Newtons, one.WorstCase.High.Newtons, 1e-9);
+        Close.To(any.Model.PreloadRangeAt(window.Lower!.Value, range).Low.Newtons, one.WorstCase.Low.Newtons, 1e-9);
+        Assert.True(one.Statistical.Low >= one.WorstCase.Low && one.Statistical.High <= one.WorstCase.High);
+        Assert.True(one.ShortestStatistical.High - one.ShortestStatistical.Low <= one.Statistical.High - one.Statistical.Low);
         Close.To(1, one.Influences.Sum(influence => influence.Weight), 1e-9);
     }
 
@@ -176,9 +176,9 @@ public class PreloadBandTests
     {
         var low = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(0), Torque.FromNewtonMeters(3));
         PreloadBand band = PreloadBand.Evaluate(new PreloadBandInputs(M16, low, Friction, FrictionCorrelation.Independent), Quick);
-        Assert.Equal(Force.Zero, band.WorstCase.Maximum);
+        Assert.Equal(Force.Zero, band.WorstCase.High);
         Assert.Equal(1, band.ProbabilityBelow(Force.FromNewtons(1)));
-        Assert.Null(band.Statistical.TighteningFactor);
+        Assert.Null(band.Statistical.HighOverLow);
     }
 
     [Fact]

@@ -20,8 +20,8 @@ public class RotationBandTests
     {
         PreloadBand band = PreloadBand.Evaluate(Inputs(0), new MonteCarlo().WithDraws(1000));
         PreloadRangeAfterRotation expected = Tightening.PreloadRangeAt(Rotation, Snug, Friction);
-        Close.To(expected.Lowest.Preload.Newtons, band.WorstCase.Minimum.Newtons, 1e-9);
-        Close.To(expected.Highest.Preload.Newtons, band.WorstCase.Maximum.Newtons, 1e-9);
+        Close.To(expected.Low.Preload.Newtons, band.WorstCase.Low.Newtons, 1e-9);
+        Close.To(expected.High.Preload.Newtons, band.WorstCase.High.Newtons, 1e-9);
     }
 
     [Fact]
@@ -56,7 +56,7 @@ public class RotationBandTests
         ToleranceWindow<Torque> torque = ToleranceWindow.FromDeviations(middle.TorqueFor(byRotation.Nominal), Ratio.FromPercent(4), Ratio.FromPercent(4));
         PreloadBand byTorque = PreloadBand.Evaluate(new PreloadBandInputs(Turned.Model, torque, Friction, FrictionCorrelation.Independent));
         Close.To(byTorque.Nominal.Kilonewtons, byRotation.Nominal.Kilonewtons, 1e-9);
-        Assert.True(byRotation.Statistical.TighteningFactor < byTorque.Statistical.TighteningFactor - 0.1);
-        Assert.True(byRotation.WorstCase.TighteningFactor < byTorque.WorstCase.TighteningFactor - 0.1);
+        Assert.True(byRotation.Statistical.HighOverLow < byTorque.Statistical.HighOverLow - 0.1);
+        Assert.True(byRotation.WorstCase.HighOverLow < byTorque.WorstCase.HighOverLow - 0.1);
     }
 }

@@ -22,8 +22,8 @@ public class TorqueTensionDataTests
         // ± s in preload at a fixed torque is K from K/(1 + s) to K/(1 − s).
         double factor = 90 / (kilonewtons.Average() * Diameter);
         PreloadBand band = Band(factor / (1 + percent / 100), factor / (1 - percent / 100), ScatterShape.Rectangular);
-        Close.To(kilonewtons.Average() * (1 - percent / 100), band.WorstCase.Minimum.Kilonewtons, 1e-9);
-        Assert.All(kilonewtons, preload => Assert.InRange(preload, band.WorstCase.Minimum.Kilonewtons, band.WorstCase.Maximum.Kilonewtons));
+        Close.To(kilonewtons.Average() * (1 - percent / 100), band.WorstCase.Low.Kilonewtons, 1e-9);
+        Assert.All(kilonewtons, preload => Assert.InRange(preload, band.WorstCase.Low.Kilonewtons, band.WorstCase.High.Kilonewtons));
     }
 
     /// <summary>Nut factors scattered as measured: the statistical band has the mean and spread of the data and holds about 95 % of the bolts.</summary>
@@ -39,7 +39,7 @@ public class TorqueTensionDataTests
 
         Close.To(kilonewtons.Average(), band.Mean.Kilonewtons, 0.01);
         Close.To(ofData, band.StandardDeviation.Kilonewtons, 0.25);
-        int outside = kilonewtons.Count(preload => preload < band.Statistical.Minimum.Kilonewtons || preload > band.Statistical.Maximum.Kilonewtons);
+        int outside = kilonewtons.Count(preload => preload < band.Statistical.Low.Kilonewtons || preload > band.Statistical.High.Kilonewtons);
         Assert.InRange(outside, 0, 1);
     }
 

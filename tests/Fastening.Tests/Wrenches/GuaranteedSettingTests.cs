@@ -22,7 +22,7 @@ public class GuaranteedSettingTests
         foreach (double setting in shown)
         {
             Assert.True(Math.Abs(setting / step - Math.Round(setting / step)) < 1e-6, $"{setting} is no step of {step}");
-            Assert.InRange(setting, wrench.Minimum!.Value.NewtonMeters * (1 - 1e-12), wrench.Maximum!.Value.NewtonMeters * (1 + 1e-12));
+            Assert.InRange(setting, wrench.LowTorque!.Value.NewtonMeters * (1 - 1e-12), wrench.HighTorque!.Value.NewtonMeters * (1 + 1e-12));
             foreach (double deviation in new[] { -worst, -0.4 * worst, 0, 0.7 * worst, worst })
             {
                 Torque atFastener = wrench.FastenerTorqueAt(Torque.FromNewtonMeters(setting)) / (1 + deviation);
@@ -265,7 +265,7 @@ public class GuaranteedSettingTests
     private static bool IsGuaranteed(TorqueWrench wrench, ToleranceWindow<Torque> required, Ratio uncertainty, double setting, double slack = 1e-9)
     {
         double worst = wrench.Accuracy!.Value.DecimalFractions + uncertainty.DecimalFractions, drive = setting * wrench.TorqueRatio;
-        return setting >= wrench.Minimum!.Value.NewtonMeters * (1 - slack) && setting <= wrench.Maximum!.Value.NewtonMeters * (1 + slack)
+        return setting >= wrench.LowTorque!.Value.NewtonMeters * (1 - slack) && setting <= wrench.HighTorque!.Value.NewtonMeters * (1 + slack)
             && drive / (1 + worst) >= required.Lower!.Value.NewtonMeters * (1 - slack) && drive / (1 - worst) <= required.Upper!.Value.NewtonMeters * (1 + slack);
     }
 

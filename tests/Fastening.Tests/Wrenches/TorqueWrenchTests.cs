@@ -203,8 +203,8 @@ public class TorqueWrenchTests
             .WithPullOffSquare(Angle.FromDegrees(3))
             .WithCoaxialExtension(CoaxialExtension.Hexagon(Length.FromMillimeters(100), Length.FromMillimeters(12), Pressure.FromGigapascals(79)))
             .WithAdapter(Length.FromMillimeters(30), Angle.FromDegrees(17));
-        Assert.Equal(20, wrench.Minimum!.Value.NewtonMeters);
-        Assert.Equal(200, wrench.Maximum!.Value.NewtonMeters);
+        Assert.Equal(20, wrench.LowTorque!.Value.NewtonMeters);
+        Assert.Equal(200, wrench.HighTorque!.Value.NewtonMeters);
         Assert.Equal(0.1, wrench.Resolution!.Value.NewtonMeters);
         Assert.Equal(3, wrench.Accuracy!.Value.Percent);
         Assert.Equal(3, wrench.PullOffSquare.Degrees);
