@@ -13,29 +13,25 @@ namespace Fastening.Equations;
 /// File.WriteAllText("work.md", work.ToMarkdown());</code></example>
 public sealed class Derivation
 {
-    private readonly List<DerivationStep> _steps = [];
-
-    internal Derivation(string title) => Title = title;
-
     internal Derivation(string title, double result, DerivationInput[] given, DerivationStep[] steps)
     {
         Title = title;
         Result = result;
         Given = Array.AsReadOnly(given);
-        _steps.AddRange(steps);
+        Steps = Array.AsReadOnly(steps);
     }
 
     /// <summary>What is derived: <c>Tightening torque</c>.</summary>
     public string Title { get; }
 
     /// <summary>The values on which the work rests.</summary>
-    public IReadOnlyList<DerivationInput> Given { get; } = [];
+    public IReadOnlyList<DerivationInput> Given { get; }
 
     /// <summary>The steps, each after those that it rests on.</summary>
-    public IReadOnlyList<DerivationStep> Steps => _steps.AsReadOnly();
+    public IReadOnlyList<DerivationStep> Steps { get; }
 
     /// <summary>The value that is derived, in its SI unit.</summary>
-    public double Result { get; private set; }
+    public double Result { get; }
 
     /// <summary>The work behind an answer of this library: a property, a call, or a chain of calls.</summary>
     /// <remarks>
@@ -61,10 +57,10 @@ public sealed class Derivation
         var text = new StringBuilder(Title).Append('\n');
         if (Given.Count > 0) text.Append("Given\n");
         foreach (DerivationInput input in Given) text.Append("     ").Append(input).Append('\n');
-        if (Given.Count > 0 && _steps.Count > 0) text.Append("Steps\n");
-        for (int i = 0; i < _steps.Count; i++)
+        if (Given.Count > 0 && Steps.Count > 0) text.Append("Steps\n");
+        for (int i = 0; i < Steps.Count; i++)
         {
-            DerivationStep step = _steps[i];
+            DerivationStep step = Steps[i];
             text.Append(Number(i).PadLeft(3)).Append(". ").Append(step.Equation.Pretty).Append("   (").Append(step.Equation.Result.Meaning).Append(")\n");
             text.Append("     = ").Append(step.Substituted).Append(" = ").Append(step.ResultText);
             text.Append("   [").Append(step.Equation.Source).Append("]\n");
@@ -86,9 +82,9 @@ public sealed class Derivation
 
         if (Given.Count > 0) text.Append('\n');
         text.Append("| step | what | equation | with numbers | result | source |\n|---:|---|---|---|---|---|\n");
-        for (int i = 0; i < _steps.Count; i++)
+        for (int i = 0; i < Steps.Count; i++)
         {
-            DerivationStep step = _steps[i];
+            DerivationStep step = Steps[i];
             text.Append("| ").Append(Number(i)).Append(" | ").Append(step.Equation.Result.Meaning).Append(" | `").Append(step.Equation.Pretty).Append("` | ").Append(step.Substituted);
             if (step.Notes.Count > 0) text.Append("; with ").Append(string.Join("; ", step.Notes));
             text.Append(" | ").Append(step.ResultText).Append(" | ").Append(step.Equation.Source).Append(" |\n");
@@ -114,7 +110,7 @@ public sealed class Derivation
             text.Append("\\end{align*}\n");
         }
 
-        foreach (DerivationStep step in _steps)
+        foreach (DerivationStep step in Steps)
         {
             text.Append("\\begin{align*}\n").Append(step.Equation.Latex.Replace(" = ", " &= ")).Append(" \\\\\n");
             text.Append("  &= ").Append(step.SubstitutedLatex).Append(" = ").Append(step.ResultLatex).Append("\n\\end{align*}\n");
@@ -124,22 +120,4 @@ public sealed class Derivation
     }
 
     private static string Number(int index) => Print.Number(index + 1);
-
-    /// <summary>
-    /// Leaves out the steps on which the answer does not rest. A step counts when its result went, bit for bit, into a later step that counts.
-    /// </summary>
-    internal Derivation KeepWhatCounts()
-    {
-        var needed = new HashSet<double>();
-        Result = _steps[_steps.Count - 1].Result;
-        for (int i = _steps.Count - 1; i >= 0; i--)
-        {
-            if (i < _steps.Count - 1 && !needed.Remove(_steps[i].Result)) _steps.RemoveAt(i);
-            else needed.UnionWith(_steps[i].Inputs);
-        }
-
-        return this;
-    }
-
-    internal void Add(Equation equation, double result, params double[] inputs) => _steps.Add(new DerivationStep(equation, inputs, result, []));
 }

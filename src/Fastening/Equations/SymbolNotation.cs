@@ -58,6 +58,7 @@ internal static class SymbolNotation
                 '^' => "\\^{}",
                 '~' => "\\~{}",
                 'µ' => "$\\mu$",
+                '·' => "$\\cdot$",
                 _ => sign.ToString(),
             });
         }

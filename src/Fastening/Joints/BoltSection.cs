@@ -10,12 +10,12 @@ namespace Fastening;
 /// BoltSection.OfStressArea(Length.FromMillimeters(12), ScrewThread.Parse("M16"))         // free thread, as textbooks count it</code></example>
 public sealed class BoltSection
 {
-    private readonly Stated<Length> _length;
+    private readonly Stated<Length>? _length;
     private readonly SectionShape _shape;
     private readonly BoltCut? _cut;
     private readonly bool _isShank;
 
-    private BoltSection(Stated<Length> length, SectionShape shape, ElasticMaterial? material = null, BoltCut? cut = null, bool isShank = false)
+    private BoltSection(Stated<Length>? length, SectionShape shape, ElasticMaterial? material = null, BoltCut? cut = null, bool isShank = false)
     {
         _length = length;
         _shape = shape;
@@ -33,7 +33,7 @@ public sealed class BoltSection
     /// <summary>Material of the section; null when it is that of the bolt.</summary>
     public ElasticMaterial? Material { get; }
 
-    internal double SiLength => _length.Value;
+    internal double SiLength => LengthOf("").Value;
 
     /// <summary>A round section.</summary>
     /// <param name="length">Its length.</param>
@@ -93,16 +93,16 @@ public sealed class BoltSection
 
     /// <summary>The shank of a bolt as it is ordered.</summary>
     internal static BoltSection ShankOf(BoltCut cut, ScrewThread thread) =>
-        new(Stated<Length>.Of(cut.Shank.Value, "length of the shank"), new SectionShape.Nominal(thread), null, cut, isShank: true);
+        new(null, new SectionShape.Nominal(thread), null, cut, isShank: true);
 
     /// <summary>Its thread in the grip.</summary>
     internal static BoltSection FreeThreadOf(BoltCut cut, SectionShape shape) =>
-        new(Stated<Length>.Of(cut.FreeThread.Value, "length of the free thread"), shape, null, cut);
+        new(null, shape, null, cut);
 
     /// <summary>How the section is called among those of a bolt.</summary>
     internal string NameAt(int index) => _cut is null ? Print.Text($"section {index + 1}") : _isShank ? "the shank" : "the free thread";
 
-    internal Term LengthOf(string owner) => _cut is null ? _length.TermOf(owner) : _isShank ? _cut.Shank : _cut.FreeThread;
+    internal Term LengthOf(string owner) => _cut is null ? _length!.Value.TermOf(owner) : _isShank ? _cut.Shank : _cut.FreeThread;
 
     internal Term AreaOf(string owner) => _shape.Area(owner);
 

@@ -101,8 +101,11 @@ public sealed partial class RotationTightening : IDerives<RotationLine>
     /// <returns>A new tightening.</returns>
     /// <exception cref="InvalidOperationException">The model has a nut factor only: the torque in the thread is not known.</exception>
     /// <example><code>tightening.WithBoltTwist().RotationFor(Force.FromKilonewtons(90))</code></example>
-    public RotationTightening WithBoltTwist() =>
-        new(Joint, FrictionModel("the twist of the bolt"), _snugTorque, _limit, boltTwist: true, _tool, _error, _corner);
+    public RotationTightening WithBoltTwist()
+    {
+        Joint.Bolt.RequireTwist();
+        return new(Joint, FrictionModel("the twist of the bolt"), _snugTorque, _limit, boltTwist: true, _tool, _error, _corner);
+    }
 
     /// <summary>The same tightening with one coaxial bar more between the rotation that is read and the fastener.</summary>
     /// <param name="extension">The bar; rotations are from then on those read at the tool.</param>

@@ -21,7 +21,7 @@ internal static partial class RandomObjects
         Maker("HotStrength", draw => new HotStrength(Temperature.FromDegreesCelsius(draw.Between(80, 300)), draw.Megapascals(400, 640))),
         Maker("ElasticMaterial", draw => draw.Chance(0.6)
             ? draw.Of(ElasticMaterial.All)
-            : new ElasticMaterial("36 % nickel steel", Pressure.FromGigapascals(draw.Between(100, 210)), draw.Between(0.25, 0.34), CoefficientOfThermalExpansion.FromPpmPerKelvin(draw.Between(1, 20)))
+            : OwnMaterial(Pressure.FromGigapascals(draw.Between(100, 210)), draw.Between(0.25, 0.34), CoefficientOfThermalExpansion.FromPpmPerKelvin(draw.Between(1, 20)))
                 .WithPermittedBearingPressure(draw.Megapascals(300, 900))),
         Maker("FrictionCoefficients", draw => new FrictionCoefficients(draw.Between(0.06, 0.2), draw.Between(0.06, 0.2))),
         Maker("FrictionRange", draw => new FrictionRange(
@@ -33,6 +33,10 @@ internal static partial class RandomObjects
         Maker("MeasuredFriction", draw => FrictionTest.Of(
             ScrewThread.Parse("M12"), BearingSurface.ForHexagonHead(ScrewThread.Parse("M12")), draw.Kilonewtons(30, 40), draw.NewtonMeters(60, 90), draw.NewtonMeters(30, 45))),
     ];
+
+    /// <summary>Each under a name of its own, as two materials of one joint have them.</summary>
+    private static ElasticMaterial OwnMaterial(Pressure modulus, double poissonRatio, CoefficientOfThermalExpansion expansion) =>
+        new(FormattableString.Invariant($"nickel steel {modulus.Gigapascals:R}"), modulus, poissonRatio, expansion);
 
     private static ScrewThread UnusualThread(Draw draw) => draw.Next(4) switch
     {
