@@ -133,12 +133,8 @@ public sealed partial class BoltCompliance : IDerives<BoltSprings>
 
     /// <summary>The term of the twist.</summary>
     /// <exception cref="InvalidOperationException">The stiffness is stated.</exception>
-    internal Term TwistTerm => Springs.Twist!.Value;
-
-    internal void RequireTwist()
-    {
-        if (Springs.Twist is null) throw new InvalidOperationException("The stiffness of the bolt is stated; how much it twists is not known from it.");
-    }
+    internal Term TwistTerm =>
+        Springs.Twist ?? throw new InvalidOperationException("The stiffness of the bolt is stated; how much it twists is not known from it.");
 
     BoltSprings IDerives<BoltSprings>.Derive() => new() { Resilience = ResilienceOf(), Twist = TwistOf() };
 

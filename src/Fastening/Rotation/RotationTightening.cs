@@ -103,7 +103,7 @@ public sealed partial class RotationTightening : IDerives<RotationLine>
     /// <example><code>tightening.WithBoltTwist().RotationFor(Force.FromKilonewtons(90))</code></example>
     public RotationTightening WithBoltTwist()
     {
-        Joint.Bolt.RequireTwist();
+        _ = Joint.Bolt.TwistTerm;
         return new(Joint, FrictionModel("the twist of the bolt"), _snugTorque, _limit, boltTwist: true, _tool, _error, _corner);
     }
 

@@ -170,7 +170,7 @@ public class BoltGradeTests
             Assert.Same(grade, BoltGrade.Parse(grade.Designation.ToLowerInvariant()));
             foreach (string size in new[] { "1/2-13 UNC", "1 1/2-6 UNC", "M16" })
             {
-                if (!Fits(grade, ScrewThread.Parse(size), out BoltStrength? strength)) continue;
+                if (!Fits(grade, ScrewThread.Parse(size), out BoltStrength strength)) continue;
                 Assert.True(strength.YieldStrength < strength.TensileStrength, grade.Designation);
                 Assert.True(strength.ProofLoadStress is not Pressure proof || proof < strength.YieldStrength, grade.Designation);
                 Assert.NotNull(strength.Provenance);
@@ -193,7 +193,7 @@ public class BoltGradeTests
         }
     }
 
-    private static bool Fits(BoltGrade grade, ScrewThread thread, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out BoltStrength? strength)
+    private static bool Fits(BoltGrade grade, ScrewThread thread, out BoltStrength strength)
     {
         try
         {
@@ -202,7 +202,7 @@ public class BoltGradeTests
         }
         catch (ArgumentException)
         {
-            strength = null;
+            strength = null!;
             return false;
         }
     }
