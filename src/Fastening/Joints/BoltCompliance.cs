@@ -131,6 +131,14 @@ public sealed partial class BoltCompliance : IDerives<BoltSprings>
     /// <summary>How a section is called in a derivation; put together only while one listens.</summary>
     internal string NameOf(int section) => Recording.IsOn ? _grip[section].NameAt(section) : "";
 
+    /// <summary>The material of a section, its own or that of the bolt.</summary>
+    internal ElasticMaterial MaterialOf(int section) => _grip[section].Material ?? Material!;
+
+    internal string MaterialNameOf(int section) =>
+        _grip[section].Material is ElasticMaterial own ? NameOf(own, NameOf(section)) : NameOf(Material!, "the bolt");
+
+    internal static string NameOf(ElasticMaterial material, string part) => Recording.IsOn ? $"{part}, {material.Name}" : "";
+
     /// <summary>The term of the twist.</summary>
     /// <exception cref="InvalidOperationException">The stiffness is stated.</exception>
     internal Term TwistTerm =>
@@ -143,22 +151,24 @@ public sealed partial class BoltCompliance : IDerives<BoltSprings>
         if (Method == BoltComplianceMethod.Textbook) return TextbookResilience();
         if (_stated is not null) return BoltComplianceEquations.ResilienceOfStiffnessEquation.Of(_stated.Term);
         bool isVdi = Method == BoltComplianceMethod.Vdi2230;
-        Term nominal = isVdi ? NominalArea : default;
-        Term? delta = isVdi ? Substitute(HeadFactor, nominal, Material!) : null;
+        Term nominal = isVdi ? NominalArea : default, modulus = Material!.ModulusOf(NameOf(Material, "the bolt"));
+        Term? delta = isVdi ? Substitute(HeadFactor, nominal, modulus) : null;
         for (int i = 0; i < _grip.Length; i++)
         {
             string name = NameOf(i);
-            delta = Add(delta, Piece(_grip[i].LengthOf(name), _grip[i].AreaOf(name), _grip[i].Material ?? Material!));
+            delta = Add(delta, Piece(_grip[i].LengthOf(name), _grip[i].AreaOf(name), MaterialOf(i).ModulusOf(MaterialNameOf(i))));
         }
 
         if (!isVdi) return delta!.Value;
         Term rootArea = BoltComplianceEquations.SectionAreaEquation.Of(Thread.Geometry.RootDiameter);
-        delta = Add(delta, Substitute(EngagedThreadFactor, rootArea, Material!));
-        return Add(delta, Substitute(IsTapped ? TappedPartFactor : NutFactor, nominal, _tappedMaterial ?? Material!));
+        delta = Add(delta, Substitute(EngagedThreadFactor, rootArea, modulus));
+        return Add(delta, _tappedMaterial is null
+            ? Substitute(NutFactor, nominal, modulus)
+            : Substitute(TappedPartFactor, nominal, _tappedMaterial.ModulusOf(NameOf(_tappedMaterial, "the tapped part"))));
     }
 
     private Term TextbookResilience() => BoltComplianceEquations.ResilienceOfStiffnessEquation.Of(BoltComplianceEquations.TextbookStiffnessEquation.Of(
-        NominalArea, StressAreas.Of(Thread, _basis), Material!.ModulusTerm, _cut!.FreeThread, _cut.Shank));
+        NominalArea, StressAreas.Of(Thread, _basis), Material!.ModulusOf(NameOf(Material, "the bolt")), _cut!.FreeThread, _cut.Shank));
 
     private Term? TwistOf()
     {
@@ -168,7 +178,7 @@ public sealed partial class BoltCompliance : IDerives<BoltSprings>
         {
             string name = NameOf(i);
             Term constant = WrenchEquations.RoundTorsionConstantEquation.Of(_grip[i].DiameterOf(name), solid);
-            twist = WrenchEquations.ComplianceEquation.Of(twist, _grip[i].LengthOf(name), (_grip[i].Material ?? Material!).ShearTerm, constant);
+            twist = WrenchEquations.ComplianceEquation.Of(twist, _grip[i].LengthOf(name), MaterialOf(i).ShearOf(MaterialNameOf(i)), constant);
         }
 
         return twist;
@@ -176,11 +186,11 @@ public sealed partial class BoltCompliance : IDerives<BoltSprings>
 
     private Term NominalArea => BoltComplianceEquations.NominalAreaEquation.Of(Thread.DiameterTerm);
 
-    private Term Substitute(Term factor, Term area, ElasticMaterial material) =>
-        Piece(BoltComplianceEquations.SubstitutionLengthEquation.Of(factor, Thread.DiameterTerm), area, material);
+    private Term Substitute(Term factor, Term area, Term modulus) =>
+        Piece(BoltComplianceEquations.SubstitutionLengthEquation.Of(factor, Thread.DiameterTerm), area, modulus);
 
-    private static Term Piece(Term length, Term area, ElasticMaterial material) =>
-        BoltComplianceEquations.SectionResilienceEquation.Of(length, material.ModulusTerm, area);
+    private static Term Piece(Term length, Term area, Term modulus) =>
+        BoltComplianceEquations.SectionResilienceEquation.Of(length, modulus, area);
 
     private static Term Add(Term? before, Term piece) =>
         before is Term delta ? BoltComplianceEquations.BoltResilienceEquation.Of(delta, piece) : piece;

@@ -43,7 +43,7 @@ public sealed class ClampedLayer
 
     internal double SiThickness => _thickness.Value;
 
-    internal double Modulus => Material.ModulusTerm.Value;
+    internal double Modulus => Material.Modulus;
 
     /// <summary>The same layer with an outside diameter of its own: a washer, a spacer.</summary>
     /// <remarks>The cone of pressure is nowhere wider than the layer it passes through, and opens again behind a narrow one.</remarks>
@@ -59,6 +59,8 @@ public sealed class ClampedLayer
 
     /// <summary>How the layer is called among those of a stack; put together only while a derivation listens.</summary>
     internal string NameAt(int index) => Recording.IsOn ? Print.Text($"layer {index + 1}, {Material.Name}") : "";
+
+    internal Term ModulusOf(string name) => Material.ModulusOf(name);
 
     internal Term ThicknessOf(string name) => _thickness.TermOf(name);
 

@@ -129,7 +129,7 @@ public sealed partial class ClampedStack : IDerives<StackSpring>
         if (_cone is not null) return _cone.ResilienceOf(_layers, GripTerm);
         if (_stated is not null) return ClampedPartsEquations.ResilienceOfStiffnessEquation.Of(_stated.Term);
         return ClampedPartsEquations.ResilienceOfStiffnessEquation.Of(ClampedPartsEquations.WilemanStiffnessEquation.Of(
-            _layers[0].Material.ModulusTerm, _thread!.DiameterTerm, Fit!.CoefficientTerm, Fit.ExponentTerm, GripTerm));
+            _layers[0].ModulusOf(_layers[0].NameAt(0)), _thread!.DiameterTerm, Fit!.CoefficientTerm, Fit.ExponentTerm, GripTerm));
     }
 
     private ReadOnlyCollection<RangeNote> NotesOf()

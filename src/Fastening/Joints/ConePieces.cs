@@ -22,7 +22,7 @@ internal readonly struct ConePieces(ClampedLayer[] layers, Held<Length>? outer, 
             Term thickness = layers[i].ThicknessOf(name);
             Term? limit = layers[i].OutsideOf(name, outer);
             head = Within(head, limit);
-            delta = AddLayer(delta, layers[i].Material.ModulusTerm, thickness, limit, head, fromBelow[i]);
+            delta = AddLayer(delta, layers[i].ModulusOf(name), thickness, limit, head, fromBelow[i]);
             head = Within(head.Below(thickness), limit);
         }
 

@@ -65,7 +65,7 @@ internal sealed class ConeShape
         if (!HasCone(layers)) return Sleeves(layers);
         Term angle = AngleOf(grip);
         bool onePlate = Array.TrueForAll(layers, layer => layer.Modulus == layers[0].Modulus && layer.SiOuterDiameter is null);
-        if (onePlate && _outer is Held<Length> limit && angle.Value > 0) return ClosedForm(layers[0].Material.ModulusTerm, grip, angle, limit.Term);
+        if (onePlate && _outer is Held<Length> limit && angle.Value > 0) return ClosedForm(layers[0].ModulusOf(layers[0].NameAt(0)), grip, angle, limit.Term);
         return new ConePieces(layers, _outer, HoleTerm, angle).ResilienceOf(BearingTerm, Form);
     }
 
@@ -111,7 +111,7 @@ internal sealed class ConeShape
         {
             string name = layers[i].NameAt(i);
             delta = ConePieces.Add(delta, ClampedPartsEquations.SleeveResilienceEquation.Of(
-                layers[i].ThicknessOf(name), layers[i].Material.ModulusTerm, layers[i].OutsideOf(name, _outer)!.Value, inner));
+                layers[i].ThicknessOf(name), layers[i].ModulusOf(name), layers[i].OutsideOf(name, _outer)!.Value, inner));
         }
 
         return delta!.Value;

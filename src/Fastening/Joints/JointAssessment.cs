@@ -13,7 +13,7 @@ namespace Fastening;
 /// <example><code>JointAssessment assessment = joint.Assess(duty, scatter.RangeBelow(permitted), capacity);
 /// Console.WriteLine(assessment);
 /// foreach (JointCheck check in assessment.Checks) Console.WriteLine(check);
-/// Console.WriteLine(Derivation.Of(() => joint.Assess(duty, scatter.RangeBelow(permitted), capacity).Of(JointCheckKind.Slip)));</code></example>
+/// Console.WriteLine(Derivation.Of(() => joint.Assess(duty, scatter.RangeBelow(permitted), capacity).Of(JointCheckKind.Slip).Safety));</code></example>
 public sealed class JointAssessment : IDerived
 {
     private readonly JointCheck[] _checks;
@@ -56,14 +56,14 @@ public sealed class JointAssessment : IDerived
             JointCheck? least = null;
             foreach (JointCheck check in _checks)
             {
-                if (check.Safety is double safety && !(least?.Safety <= safety)) least = check;
+                if (check.SafetyTerm is Term safety && !(least?.SafetyTerm!.Value.Value <= safety.Value)) least = check;
             }
 
             return least;
         }
     }
 
-    Term IDerived.Answer => Governing is IDerived governing ? governing.Answer : default;
+    Term IDerived.Answer => Governing?.SafetyTerm ?? default;
 
     /// <summary>One check.</summary>
     /// <param name="kind">Which.</param>

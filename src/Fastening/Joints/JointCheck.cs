@@ -8,8 +8,8 @@ namespace Fastening;
 /// <remarks>A check holds at a safety of 1: no margin is added. Which margin is wanted is the designer's to say, with <see cref="HoldsWith"/>.</remarks>
 /// <example><code>JointCheck slip = assessment.Of(JointCheckKind.Slip);
 /// Console.WriteLine(slip);                     // slip: holds, 16.67 kN asked, 35.84 kN there, safety 2.15 at n 0.3
-/// Console.WriteLine(Derivation.Of(() => joint.Assess(duty, scatter.RangeBelow(permitted), capacity).Of(JointCheckKind.Slip)));     // every step, with sources</code></example>
-public sealed class JointCheck : IDerived
+/// Console.WriteLine(Derivation.Of(() => joint.Assess(duty, scatter.RangeBelow(permitted), capacity).Of(JointCheckKind.Slip).Safety));     // every step, with sources</code></example>
+public sealed class JointCheck
 {
     private readonly JointChecks _checks;
     private readonly JointCheckRow _row;
@@ -52,6 +52,8 @@ public sealed class JointCheck : IDerived
     /// <summary>What is there or permitted, a <see cref="Force"/> or a <see cref="Pressure"/>; null when the check is open.</summary>
     public IQuantity? Capacity => Outcome == CheckOutcome.NotAssessed ? null : Quantity(_capacity);
 
+    internal Term? SafetyTerm => _safety;
+
     /// <summary>What is there over what is asked; null when the check is open, and when nothing is asked.</summary>
     public double? Safety => _safety is Term safety ? Si.Number(safety) : null;
 
@@ -77,8 +79,6 @@ public sealed class JointCheck : IDerived
         double asked = Domains.Safety.Check(safety);
         return Outcome == CheckOutcome.Holds && (_safety is not Term reached || Tolerance.IsAtLeast(reached.Value, asked));
     }
-
-    Term IDerived.Answer => _safety ?? default;
 
     /// <inheritdoc />
     public override string ToString()

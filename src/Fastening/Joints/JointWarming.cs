@@ -40,12 +40,12 @@ internal readonly struct JointWarming
     private static Term GrowthOfBolt(Joint joint, Term rise)
     {
         BoltCompliance bolt = joint.Bolt;
-        if (!HasOtherMaterials(bolt)) return Grow(NoGrowth, joint.Parts.GripTerm, bolt.Material!, rise);
+        if (!HasOtherMaterials(bolt)) return Grow(NoGrowth, joint.Parts.GripTerm, bolt.Material!.ExpansionOf(BoltCompliance.NameOf(bolt.Material, "the bolt")), rise);
         Term growth = NoGrowth;
         for (int i = 0; i < bolt.Sections.Count; i++)
         {
             BoltSection section = bolt.Sections[i];
-            growth = Grow(growth, section.LengthOf(bolt.NameOf(i)), section.Material ?? bolt.Material!, rise);
+            growth = Grow(growth, section.LengthOf(bolt.NameOf(i)), bolt.MaterialOf(i).ExpansionOf(bolt.MaterialNameOf(i)), rise);
         }
 
         return growth;
@@ -58,7 +58,7 @@ internal readonly struct JointWarming
         {
             ClampedLayer layer = parts.Layers[i];
             string name = layer.NameAt(i);
-            growth = Grow(growth, layer.ThicknessOf(name), layer.Material, temperatures.LayerTerm(i, name));
+            growth = Grow(growth, layer.ThicknessOf(name), layer.Material.ExpansionOf(name), temperatures.LayerTerm(i, name));
         }
 
         return growth;
@@ -83,19 +83,19 @@ internal readonly struct JointWarming
         for (int i = 0; i < bolt.Sections.Count; i++)
         {
             ElasticMaterial material = bolt.Sections[i].Material ?? bolt.Material!;
-            if (material.ThermalExpansion is null) return material;
+            if (!material.HasExpansion) return material;
         }
 
         for (int i = 0; i < joint.Parts.Layers.Count; i++)
         {
-            if (joint.Parts.Layers[i].Material.ThermalExpansion is null) return joint.Parts.Layers[i].Material;
+            if (!joint.Parts.Layers[i].Material.HasExpansion) return joint.Parts.Layers[i].Material;
         }
 
         return null;
     }
 
-    private static Term Grow(Term before, Term length, ElasticMaterial material, Term rise) =>
-        PreloadLossEquations.FreeGrowthEquation.Of(before, length, material.ExpansionTerm!.Value, rise);
+    private static Term Grow(Term before, Term length, Term expansion, Term rise) =>
+        PreloadLossEquations.FreeGrowthEquation.Of(before, length, expansion, rise);
 
     private static void RefuseMismatch(Joint joint, JointTemperatures temperatures)
     {

@@ -12,7 +12,7 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>// M20, 10.9: F_p,C 171.5 kN, class A faces (µ 0.5), one plane: 68.6 kN
 /// SlipResistance.OfEn1993(holeFactor: 1, frictionPlanes: 1, slipFactor: 0.5, Force.FromKilonewtons(171.5), Force.Zero, partialFactor: 1.25).Resistance</code></example>
-public sealed class SlipResistance : IDerived
+public sealed class SlipResistance
 {
     private static readonly double[] Tabulated = [0.5, 0.4, 0.3, 0.2];
 
@@ -63,8 +63,6 @@ public sealed class SlipResistance : IDerived
     /// <inheritdoc />
     public override string ToString() => Print.Text($"slip resistance {Si.Force(ResistanceTerm.Value):0.###} (EN 1993-1-8)")
         + (HasTabulatedSlipFactor ? "" : Print.Text($"; slip factor {_slipFactor.Value:0.####} is of no class, it rests on a test"));
-
-    Term IDerived.Answer => ResistanceTerm;
 
     private Term ResistanceTerm => SlipEquations.DesignSlipResistanceEquation.Of(
         _holeFactor.Term, _planes.Term, _slipFactor.Term, SlipEquations.PretensionLeftEquation.Of(_pretension.Term, _tension.Term), _partialFactor.Term);

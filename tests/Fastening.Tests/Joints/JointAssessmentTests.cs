@@ -153,7 +153,7 @@ public class JointAssessmentTests
             JointDuty duty = AssessedJoint.Duty(-3, 11, Range).WithTemperatures(rises);
             JointCheck Check() => AssessedJoint.Joint.Assess(duty, AssessedJoint.Assembly, AssessedJoint.Capacity).Of(kind);
             JointCheck check = Check();
-            Derivation work = Derivation.Of(Check);
+            Derivation work = Derivation.Of(() => Check().Safety);
             Assert.Equal(check.Safety, work.Result);
             Assert.All(work.Steps, step => Assert.Equal(step.Equation.Invoke([.. step.Inputs]), step.Result));
             for (int i = 0; i < work.Steps.Count - 1; i++)
@@ -181,7 +181,7 @@ public class JointAssessmentTests
             Assert.False(string.IsNullOrWhiteSpace(c.OpenBecause));
             Assert.Null(c.Safety);
             Assert.Null(c.Demand);
-            Assert.Throws<InvalidOperationException>(() => Derivation.Of(() => AssessedJoint.Joint.Assess(bare, AssessedJoint.Assembly, JointCapacity.NothingStated).Of(c.Kind)));
+            Assert.Throws<InvalidOperationException>(() => Derivation.Of(() => AssessedJoint.Joint.Assess(bare, AssessedJoint.Assembly, JointCapacity.NothingStated).Of(c.Kind).Safety));
             Assert.False(c.HoldsWith(1));
             Assert.Contains("not assessed", c.ToString(), StringComparison.Ordinal);
         });
