@@ -17,17 +17,13 @@ internal static class DerivableAnswers
         foreach (Member member in Member.All().DistinctBy(member => member.Signature))
         {
             Type answer = Bare(member.AnswerType);
-            if (IsValue(answer))
+            if (IsValue(answer) || typeof(IDerived).IsAssignableFrom(answer))
             {
                 foreach (Func<object?> call in Calls(member, isMadeInside)) yield return (member.Signature, call);
             }
-            else if (IsResult(answer))
-            {
-                if (typeof(IDerived).IsAssignableFrom(answer))
-                {
-                    foreach (Func<object?> call in Calls(member, isMadeInside)) yield return (member.Signature, call);
-                }
 
+            if (IsResult(answer))
+            {
                 foreach (PropertyInfo property in AnswerReader.PropertiesOf(answer).Where(property => IsValue(Bare(property.PropertyType))))
                 {
                     foreach (Func<object?> call in Calls(member, isMadeInside)) yield return ($"{member.Signature} | .{FormerNames.OfMember(TypeNames.Now(answer), property.Name)}", () => call() is object result ? property.GetValue(result) : null);
