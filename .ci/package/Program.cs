@@ -1,4 +1,5 @@
 using Fastening;
+using Fastening.Quality;
 using UnitsNet;
 
 // A little of everything that can break between a project and its package: embedded data, vectors, the numerics behind it, threads of the system.

@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using Fastening.Quality;
 using UnitsNet;
 
 namespace Fastening.Benchmarks;

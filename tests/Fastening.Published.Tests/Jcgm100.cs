@@ -1,3 +1,5 @@
+using Fastening.Quality;
+
 namespace Fastening.Published.Tests;
 
 /// <summary>JCGM 100:2008 (GUM): the end gauge of H.1, the impedance of H.2, the factors of G.4.1.</summary>

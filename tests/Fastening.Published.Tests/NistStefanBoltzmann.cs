@@ -1,3 +1,5 @@
+using Fastening.Quality;
+
 namespace Fastening.Published.Tests;
 
 /// <summary>A worked example of NIST (its row names the manual): the Stefan–Boltzmann constant, many decades between the sensitivities.</summary>

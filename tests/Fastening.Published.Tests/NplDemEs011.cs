@@ -1,3 +1,5 @@
+using Fastening.Quality;
+
 namespace Fastening.Published.Tests;
 
 /// <summary>NPL Report DEM-ES-011, section 9.2: the logarithm of a rectangular input.</summary>

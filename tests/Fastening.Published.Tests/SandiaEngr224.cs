@@ -1,3 +1,5 @@
+using Fastening.Quality;
+
 namespace Fastening.Published.Tests;
 
 /// <summary>Sandia ENGR224 (v2), slides 113 to 118: X-ray fluorescence, a ratio of three inputs with few degrees of freedom.</summary>

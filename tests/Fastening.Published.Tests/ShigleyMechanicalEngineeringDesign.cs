@@ -1,5 +1,6 @@
 using System.Globalization;
 using Fastening.Equations;
+using Fastening.Quality;
 using UnitsNet;
 
 namespace Fastening.Published.Tests;

@@ -1,4 +1,5 @@
 using Fastening;
+using Fastening.Quality;
 
 namespace PumpCover;
 

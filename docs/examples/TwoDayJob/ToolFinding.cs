@@ -1,4 +1,5 @@
 using Fastening;
+using Fastening.Quality;
 using UnitsNet;
 
 namespace TwoDayJob;

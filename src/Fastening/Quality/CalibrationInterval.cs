@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>How long and how often a tool is used before it is calibrated again, whichever is first.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Which torques and how many readings a calibration takes.</summary>
 internal static class CalibrationPlan

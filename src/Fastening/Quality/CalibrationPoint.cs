@@ -2,7 +2,7 @@ using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>The readings of the reference device at one torque that the tool was set to or indicated.</summary>
 /// <remarks>The sign of a deviation: positive = the tool delivers less than it says, so it under-tightens.</remarks>

@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>One reason why a tool does not comply, or why its calibration cannot decide: its kind, where, and a sentence with the figures.</summary>
 /// <example><code>foreach (CalibrationReason reason in calibration.Judge(DecisionRule.IlacG8).Reasons)

@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>What kept a tool from complying, or its calibration from deciding.</summary>
 public enum CalibrationReasonKind

@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Whether a calibration was made before or after the tool was adjusted.</summary>
 public enum CalibrationState

@@ -2,7 +2,7 @@ using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>What makes a calibration uncertain, after ISO 6789-2:2017: reference device, resolution, and the ranges found when the conditions were varied.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Whether a tool complies, by a rule, with every reason.</summary>
 /// <remarks>

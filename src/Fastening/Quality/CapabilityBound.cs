@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>How the confidence bounds of a capability index are found.</summary>
 public enum CapabilityBound

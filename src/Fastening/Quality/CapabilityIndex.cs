@@ -1,7 +1,7 @@
 using Fastening.Equations;
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>A capability index as estimated from readings, and how far the true one may be from it.</summary>
 /// <remarks>

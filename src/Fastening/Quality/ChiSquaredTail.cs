@@ -1,6 +1,6 @@
 using MathNet.Numerics;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>χ² with any degrees of freedom.</summary>
 internal static class ChiSquaredTail

@@ -2,7 +2,7 @@ using System.Collections.Concurrent;
 using Fastening.Equations;
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Constants of control charts for subgroups of any size, computed and not looked up.</summary>
 /// <remarks>

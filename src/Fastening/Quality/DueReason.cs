@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Why a tool is due for calibration.</summary>
 public enum DueReason

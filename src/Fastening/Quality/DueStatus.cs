@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Whether a tool is due for calibration, and by what.</summary>
 /// <example><code>DueStatus status = interval.StatusAt(firstUse, cycles: 4_800, at: today);

@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>One reading of a gauge study: which part, by whom.</summary>
 /// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>

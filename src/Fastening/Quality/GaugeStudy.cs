@@ -3,7 +3,7 @@ using Fastening.Internals;
 using MathNet.Numerics.Distributions;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Creates gauge studies: how much of the scatter of readings is the gauge's own and the appraisers', and how much the parts'.</summary>
 /// <remarks>

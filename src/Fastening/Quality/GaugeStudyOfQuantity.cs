@@ -2,7 +2,7 @@ using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>The scatter of a gauge study and where it comes from, each as a standard deviation.</summary>
 /// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>

@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>The readings of a gauge study in their cells: every appraiser measured every part equally often.</summary>
 internal sealed class GaugeTable

@@ -1,6 +1,6 @@
 using MathNet.Numerics.Integration;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Gauss–Legendre over equal panels: for smooth functions whose width is known, to the last digits.</summary>
 internal static class GaussPanels

@@ -1,7 +1,7 @@
 using Fastening.Equations;
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>The indices that a mean and a standard deviation have against the limits that there are.</summary>
 internal sealed class IndexSet

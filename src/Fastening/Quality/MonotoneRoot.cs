@@ -1,6 +1,6 @@
 using MathNet.Numerics.RootFinding;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>The root of a monotone function, found outwards from a guess.</summary>
 internal static class MonotoneRoot

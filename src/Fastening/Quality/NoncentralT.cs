@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Student's t with a shift: (Z + δ)/√(χ²/ν), as the ratio of a mean to a standard deviation is distributed. By quadrature.</summary>
 internal static class NoncentralT

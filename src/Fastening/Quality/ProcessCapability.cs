@@ -2,7 +2,7 @@ using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Capability of a process: what the scatter within subgroups leaves between the limits, beside its performance over all readings.</summary>
 /// <remarks>ISO 22514-2 (from memory); equations capability.*. Normal readings of a steady process.</remarks>

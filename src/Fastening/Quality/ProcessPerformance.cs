@@ -2,7 +2,7 @@ using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Performance of a process: what the overall scatter, from time to time included, leaves between the limits.</summary>
 /// <remarks>ISO 22514-2 (from memory); equations capability.*, with the standard deviation of all readings. Normal readings.</remarks>

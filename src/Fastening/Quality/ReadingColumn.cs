@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Readings as SI doubles (degrees for angles), each checked once; a refusal names its index.</summary>
 internal static class ReadingColumn

@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Why a reading that is judged again is undecidable.</summary>
 public enum RecallDoubt

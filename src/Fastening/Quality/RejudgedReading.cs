@@ -2,7 +2,7 @@ using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>A tightening judged again with the torque that the tool really delivered.</summary>
 /// <remarks>Equation <c>calibration.delivered</c>: delivered = indicated/(1 + deviation).</remarks>

@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Mean and standard deviation to the last digits, also of readings far from zero: two passes, shifted, with the lost digits carried along.</summary>
 internal static class SampleMoments

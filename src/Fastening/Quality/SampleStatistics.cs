@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Creates the mean and standard deviation of a sample of any quantity of tightening.</summary>
 /// <example><code>SampleStatistics&lt;Force&gt; preloads = SampleStatistics.Of(readings);

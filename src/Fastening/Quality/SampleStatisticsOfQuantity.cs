@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Count, mean and standard deviation of a sample.</summary>
 /// <typeparam name="TQuantity">Torque, Angle, Force, RotationalSpeed or Length.</typeparam>

@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Creates statistical tolerance intervals: the mean and some standard deviations, so that a share of the population lies inside with a confidence.</summary>
 /// <remarks>ISO 16269-6:2014 (from memory), normal readings, mean and standard deviation unknown. Exact factors by default; an approximation has its own name.</remarks>

@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Creates readings in their subgroups: what was tightened together, under the same conditions.</summary>
 /// <example><code>SubgroupedReadings&lt;Torque&gt; audit = SubgroupedReadings.Consecutive(readings, subgroupSize: 5);

@@ -1,7 +1,7 @@
 using Fastening.Equations;
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Tolerance factors of a normal sample: exact ones by quadrature, approximate ones from their equations.</summary>
 internal static class ToleranceFactors

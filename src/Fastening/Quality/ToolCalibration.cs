@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>One calibration of a torque tool: the readings at its points, how uncertain they are, and what follows from them.</summary>
 /// <remarks>

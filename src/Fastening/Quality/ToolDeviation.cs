@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>How far a tool is off at one torque: the mean of the readings, their extremes, and the uncertainty that a decision counts.</summary>
 internal readonly struct ToolDeviation(double least, double mean, double greatest, double expanded)

@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>One tightening that was done with a tool, as its log has it.</summary>
 /// <example><code>var reading = new ToolReading("A-12", at, Torque.FromNewtonMeters(148), window);</code></example>

@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>The work done with a tool since it was last known to be good, judged again with what it really delivered.</summary>
 /// <example><code>ToolRecall recall = found.Rejudge(lastGood, readings, DecisionRule.IlacG8);

@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>One tool of the store: its name, its class, its range.</summary>
 /// <example><code>TorqueTool wrench = TorqueTool.WithRange("W-17", TorqueToolClass.Parse("II A"), Torque.FromNewtonMeters(40), Torque.FromNewtonMeters(200));</code></example>

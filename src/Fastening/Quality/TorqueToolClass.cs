@@ -2,7 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>A class of torque tools with its maximum permissible deviation and the readings that a calibration takes: one of ISO 6789-1:2017 for hand tools, or one stated.</summary>
 /// <remarks>

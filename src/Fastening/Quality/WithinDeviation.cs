@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>How the standard deviation within subgroups is estimated.</summary>
 public enum WithinDeviation

@@ -1,6 +1,6 @@
 using Fastening.Equations;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>A standard deviation within subgroups, with the degrees of freedom it is worth.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>
 /// Sorts finite numbers by even buckets first, then each bucket: near the speed of counting when they lie evenly, that of an ordinary sort

@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>The law of propagation of uncertainty, worked out once for a budget (JCGM 100:2008 §5.1, §5.2, G.4).</summary>
 internal sealed class BudgetEvaluation

@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Correlation coefficients between the inputs of a measurement, and how they are known.</summary>
 internal sealed class CorrelationMatrix

@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>
 /// Uniform between −w and w with w itself uniform from 1 − q to 1 + q (JCGM 101:2008 §6.4.3.2, from memory): flat in the middle, logarithmic flanks.

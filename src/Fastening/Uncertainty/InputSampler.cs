@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using MathNet.Numerics.Distributions;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Draws values of all inputs of a budget, a column each: independent ones by their distribution, correlated ones through a Gaussian copula.</summary>
 internal sealed class InputSampler

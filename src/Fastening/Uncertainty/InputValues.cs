@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>The values of the inputs of a measurement at one evaluation of its function, by name or by their order in the budget.</summary>
 /// <remarks>Valid during the call of the function only; the memory behind it is used again.</remarks>

@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Readings of one or more inputs, taken together: means, and the covariances of the means (JCGM 100:2008 §4.2, §5.2.3).</summary>
 internal sealed class JointReadings

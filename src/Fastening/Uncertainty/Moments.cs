@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Mean and standard deviation, stable on numbers far from zero, the same whatever the number of threads.</summary>
 internal static class Moments

@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Propagation of distributions by drawing the inputs at random, after JCGM 101:2008 §7.</summary>
 /// <remarks>

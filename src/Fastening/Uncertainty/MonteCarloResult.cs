@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>What the draws of a Monte Carlo run say about the result.</summary>
 /// <remarks>JCGM 101:2008 §7.6 (mean and standard deviation) and §7.7 (coverage intervals).</remarks>

@@ -1,7 +1,7 @@
 using System.Runtime.ExceptionServices;
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>One run: the draws made so far, block by block.</summary>
 internal sealed class MonteCarloRun(UncertaintyBudget budget, MonteCarlo settings, IProgress<double>? progress, CancellationToken cancellation)

@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Central differences of the measurement function, refined by Richardson's extrapolation (Ridders 1982).</summary>
 internal sealed class NumericalDerivatives(UncertaintyContribution[] inputs, Func<InputValues, double> function)

@@ -1,6 +1,6 @@
 using System.Buffers;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>
 /// The draws in order, as far as they are needed. A regular sample shows roughly where a rank lies; only the draws about it are gathered

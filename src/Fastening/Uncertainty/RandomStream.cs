@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>
 /// Pseudo-random numbers of one block of draws: xoshiro256++ (Blackman and Vigna 2018) seeded through splitmix64, the same on every

@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>Ranks, from 0, of the ends of coverage intervals (JCGM 101:2008 §7.7).</summary>
 internal static class Ranks

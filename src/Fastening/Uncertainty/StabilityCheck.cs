@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>The adaptive stop of JCGM 101:2008 §7.9.4: each block is one of its h sequences of trials.</summary>
 internal sealed class StabilityCheck(int significantDigits)

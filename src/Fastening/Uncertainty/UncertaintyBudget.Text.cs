@@ -1,7 +1,7 @@
 using System.Text;
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <content>The table of a budget, the heaviest input first; the same in every culture.</content>
 public sealed partial class UncertaintyBudget

@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>How uncertain the result of a measurement or calculation is, and which input makes it so, after the GUM.</summary>
 /// <remarks>

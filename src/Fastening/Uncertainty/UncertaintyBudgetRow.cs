@@ -1,6 +1,6 @@
 using Fastening.Internals;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>What one input does to the uncertainty of the result.</summary>
 /// <example><code>UncertaintyBudgetRow first = budget.Rows[0];

@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <content>Uncertainties that are themselves uncertain: Student's t and limits of doubtful width.</content>
 public sealed partial class UncertaintyContribution

@@ -1,7 +1,7 @@
 using Fastening.Internals;
 using UnitsNet;
 
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>One input of a measurement: its best value, its standard uncertainty, and the distribution behind it.</summary>
 /// <remarks>

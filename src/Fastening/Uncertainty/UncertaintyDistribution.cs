@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>How the values that an input may have are spread about its best value (JCGM 101:2008 §6.4).</summary>
 public enum UncertaintyDistribution

@@ -1,4 +1,4 @@
-namespace Fastening;
+namespace Fastening.Quality;
 
 /// <summary>How far the measurement function is expanded about the best values of its inputs (JCGM 100:2008 §5.1.2).</summary>
 public enum UncertaintyOrder

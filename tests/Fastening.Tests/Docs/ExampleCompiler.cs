@@ -15,6 +15,7 @@ internal static class ExampleCompiler
         using System.Threading;
         using Fastening;
         using Fastening.Equations;
+        using Fastening.Quality;
         using UnitsNet;
         using UnitsNet.Units;
 

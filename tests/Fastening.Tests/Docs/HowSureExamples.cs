@@ -1,3 +1,4 @@
+using Fastening.Quality;
 using Fastening.Tests.House;
 using MathNet.Numerics.Distributions;
 using UnitsNet;

@@ -116,7 +116,7 @@ public class FiniteAnswerTests
 
         if (depth == 0 || (!value.GetType().IsValueType && !seen.Add(value))) return;
         bool isTuple = value.GetType().Name.StartsWith("ValueTuple", StringComparison.Ordinal);
-        if (!isTuple && value.GetType().Namespace is not ("Fastening" or "Fastening.Equations" or "Fastening.Tests.House")) return;
+        if (!isTuple && value.GetType().Namespace is not ("Fastening" or "Fastening.Quality" or "Fastening.Equations" or "Fastening.Tests.House")) return;
         foreach (FieldInfo field in value.GetType().GetFields(BindingFlags.Public | BindingFlags.Instance)) Read(field.GetValue(value), $"{path}.{field.Name}", depth - 1, seen);
         foreach (PropertyInfo property in value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance))
         {

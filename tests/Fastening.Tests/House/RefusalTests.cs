@@ -121,7 +121,7 @@ public class RefusalTests
     }
 
     internal static IEnumerable<Type> PublicTypes() => typeof(ScrewThread).Assembly.GetExportedTypes()
-        .Where(t => t.Namespace == "Fastening" && t.IsClass)
+        .Where(t => t.Namespace is "Fastening" or "Fastening.Quality" && t.IsClass)
         .Select(t => t.IsGenericTypeDefinition ? t.MakeGenericType(typeof(Torque)) : t);
 
     internal static string Name(MethodBase method) => $"{method.DeclaringType!.Name.Split('`')[0]}.{method.Name}";

@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
+using Fastening.Quality;
 using UnitsNet;
 
 namespace Fastening.Tests.House;
@@ -12,7 +13,7 @@ public class ShareRuleTests
     [Fact]
     public void No_share_in_the_public_api_is_a_bare_number()
     {
-        foreach (Type type in typeof(ScrewThread).Assembly.GetExportedTypes().Where(type => type.Namespace == "Fastening"))
+        foreach (Type type in typeof(ScrewThread).Assembly.GetExportedTypes().Where(type => type.Namespace is "Fastening" or "Fastening.Quality"))
         {
             foreach (PropertyInfo property in type.GetProperties().Where(property => Share.IsMatch(property.Name)))
             {

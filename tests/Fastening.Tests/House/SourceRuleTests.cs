@@ -24,7 +24,8 @@ public class SourceRuleTests
         ["Wrenches"] = ["Tolerances", "Plausibility"],
         ["Joints"] = ["Threads", "Materials", "Friction", "Tightening", "Tolerances", "Plausibility"],
         ["Rotation"] = ["Tightening", "Tolerances", "Joints", "Traces", "Wrenches", "Threads", "Materials", "Friction", "Plausibility"],
-        ["Uncertainty"] = ["Threads", "Materials", "Friction", "Tightening", "Wrenches", "Tolerances", "Joints", "Rotation", "Plausibility"],
+        ["Uncertainty"] = ["Tolerances", "Plausibility"],
+        ["PreloadBands"] = ["Threads", "Materials", "Friction", "Tightening", "Wrenches", "Tolerances", "Joints", "Rotation", "Plausibility", "Uncertainty"],
         ["Quality"] = ["Tolerances", "Plausibility"],
         ["Procedures"] = ["Tolerances", "Rotation", "Wrenches", "Quality"],
         ["Traces"] = ["Tightening", "Friction", "Threads", "Joints"],
@@ -45,6 +46,18 @@ public class SourceRuleTests
         ];
         Assert.Empty(upwards);
     }
+
+    [Fact]
+    public void The_folder_gives_the_namespace_of_public_types() => Assert.All(
+        LibrarySource.Files.Where(file => file.Value.DescendantNodes().OfType<BaseTypeDeclarationSyntax>().Any(type => type.Modifiers.Any(SyntaxKind.PublicKeyword) && type.Parent is BaseNamespaceDeclarationSyntax)),
+        file => Assert.Equal(
+            FolderOf(file.Key) switch
+            {
+                "Equations" => "Fastening.Equations",
+                "Quality" or "Uncertainty" => "Fastening.Quality",
+                _ => "Fastening",
+            },
+            file.Value.Members.OfType<BaseNamespaceDeclarationSyntax>().Single().Name.ToString()));
 
     [Fact]
     public void Every_file_stays_short()

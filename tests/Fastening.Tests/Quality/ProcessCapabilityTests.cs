@@ -1,4 +1,5 @@
 using Fastening.Equations;
+using Fastening.Quality;
 using Fastening.Tests.Equations;
 using MathNet.Numerics.Distributions;
 using UnitsNet;

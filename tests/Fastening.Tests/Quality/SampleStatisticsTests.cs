@@ -1,4 +1,5 @@
 using System.Globalization;
+using Fastening.Quality;
 using UnitsNet;
 
 namespace Fastening.Tests.Quality;

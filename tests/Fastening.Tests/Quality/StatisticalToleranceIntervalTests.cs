@@ -1,3 +1,4 @@
+using Fastening.Quality;
 using MathNet.Numerics;
 using MathNet.Numerics.Distributions;
 using UnitsNet;

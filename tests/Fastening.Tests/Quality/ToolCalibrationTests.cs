@@ -1,4 +1,5 @@
 using Fastening.Equations;
+using Fastening.Quality;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;

@@ -1,3 +1,4 @@
+using Fastening.Quality;
 using UnitsNet;
 
 namespace Fastening.Tests.Uncertainty;

@@ -1,3 +1,4 @@
+using Fastening.Quality;
 using FsCheck.Xunit;
 using MathNet.Numerics.Distributions;
 using UnitsNet;

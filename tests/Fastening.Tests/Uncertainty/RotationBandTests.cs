@@ -1,3 +1,4 @@
+using Fastening.Quality;
 using Fastening.Tests.Rotation;
 using UnitsNet;
 

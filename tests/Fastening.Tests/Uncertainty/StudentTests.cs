@@ -1,4 +1,5 @@
 using Fastening.Internals;
+using Fastening.Quality;
 
 namespace Fastening.Tests.Uncertainty;
 

@@ -1,5 +1,6 @@
 using Fastening.Equations;
 using Fastening.Internals;
+using Fastening.Quality;
 using UnitsNet;
 
 namespace Fastening;

@@ -1,3 +1,5 @@
+using Fastening.Quality;
+
 namespace Fastening;
 
 /// <summary>

@@ -1,4 +1,5 @@
 using Fastening.Equations;
+using Fastening.Quality;
 
 namespace Fastening;
 
