@@ -67,6 +67,9 @@ public sealed partial class RotationTightening : IDerives<RotationLine>
         {
             Guard.RefuseAgainst(nameof(elasticLimit), elasticLimit.AsStated, $"more than the preload at the snug torque, {Guard.ShowToCompare(Si.Force(_snug).ToUnit(UnitsNet.Units.ForceUnit.Kilonewton))}");
         }
+
+        // A bolt of stated stiffness has no known twist: refused here, not at the first answer.
+        if (boltTwist) _ = Line;
     }
 
     /// <summary>Bolt, clamped parts and thread.</summary>
