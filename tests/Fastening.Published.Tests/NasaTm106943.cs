@@ -60,7 +60,7 @@ public sealed class NasaTm106943 : PublishedSource
     };
 
     private static PublishedNutFactor? Shipped(string condition) =>
-        FrictionGuidance.NutFactors.SingleOrDefault(k => k.Source == Memorandum && k.Condition == condition);
+        FrictionGuidance.NutFactors.SingleOrDefault(k => k.Provenance.Source == Memorandum && k.Condition == condition);
 
     private static double Diameter(string size)
     {

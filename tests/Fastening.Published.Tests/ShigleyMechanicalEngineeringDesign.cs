@@ -139,7 +139,7 @@ public sealed class ShigleyMechanicalEngineeringDesign : PublishedSource
             _ => "special low-friction nuts",
         };
         PublishedNutFactor? row = FrictionGuidance.NutFactors
-            .SingleOrDefault(k => k.Source == "Shigley 9th ed. (2011) Table 8-15" && k.Condition == shipped);
+            .SingleOrDefault(k => k.Provenance.Source == "Shigley 9th ed. (2011) Table 8-15" && k.Condition == shipped);
         return row is { IsSingleValue: true } ? row.Low : double.NaN;
     }
 

@@ -7,16 +7,12 @@ namespace Fastening;
 /// Range&lt;Force&gt; worst = model.PreloadRangeAt(torque, classB.ToRange());</code></example>
 public sealed class PublishedFriction
 {
-    private const string Memory = "from memory";
-
     internal PublishedFriction(DataRow row)
     {
         Condition = row["condition"];
         Low = row.Number("low");
         High = row["high"].Length == 0 ? null : row.Number("high");
-        Source = row["source"];
-        Confidence = row["confidence"];
-        Note = row["note"];
+        Provenance = Provenance.Of(row);
     }
 
     /// <summary>What the range was published for.</summary>
@@ -28,17 +24,8 @@ public sealed class PublishedFriction
     /// <summary>Highest coefficient; null when the range is open above.</summary>
     public double? High { get; }
 
-    /// <summary>Document, edition and place.</summary>
-    public string Source { get; }
-
-    /// <summary>How it came here: read in the source, read in a secondary source, or from memory.</summary>
-    public string Confidence { get; }
-
-    /// <summary>Whether it was recalled and not read.</summary>
-    public bool IsFromMemory => Confidence == Memory;
-
-    /// <summary>A remark; empty when there is none.</summary>
-    public string Note { get; }
+    /// <summary>Where it comes from.</summary>
+    public Provenance Provenance { get; }
 
     /// <summary>The range for thread and bearing alike.</summary>
     /// <returns>Lowest in both places to highest in both places.</returns>
@@ -47,9 +34,9 @@ public sealed class PublishedFriction
     public FrictionRange ToRange() => new(
         FrictionCoefficients.Uniform(Low),
         FrictionCoefficients.Uniform(High ?? throw new InvalidOperationException(
-            Print.Text($"{Source}, {Condition}: open above {Low}; the highest coefficient must come from a test."))));
+            Print.Text($"{Provenance.Source}, {Condition}: open above {Low}; the highest coefficient must come from a test."))));
 
     /// <inheritdoc />
     public override string ToString() =>
-        Print.Text($"{Condition}: µ {Low:0.##}{(High is double high ? Print.Text($"…{high:0.##}") : " and more")} ({Source}, {Confidence})");
+        Print.Text($"{Condition}: µ {Low:0.##}{(High is double high ? Print.Text($"…{high:0.##}") : " and more")} ({Provenance})");
 }

@@ -7,16 +7,12 @@ namespace Fastening;
 /// NutFactorModel model = TorquePreloadModel.FromNutFactor(lubricated.Low, Length.FromInches(0.5));</code></example>
 public sealed class PublishedNutFactor
 {
-    private const string Memory = "from memory";
-
     internal PublishedNutFactor(DataRow row)
     {
         Condition = row["condition"];
         Low = row.Number("low");
         High = row.Number("high");
-        Source = row["source"];
-        Confidence = row["confidence"];
-        Note = row["note"];
+        Provenance = Provenance.Of(row);
     }
 
     /// <summary>What it was published for.</summary>
@@ -31,19 +27,10 @@ public sealed class PublishedNutFactor
     /// <summary>Whether one value was published, without its scatter.</summary>
     public bool IsSingleValue => Low == High;
 
-    /// <summary>Document, edition and place.</summary>
-    public string Source { get; }
-
-    /// <summary>How it came here: read in the source, read in a secondary source, or from memory.</summary>
-    public string Confidence { get; }
-
-    /// <summary>Whether it was recalled and not read.</summary>
-    public bool IsFromMemory => Confidence == Memory;
-
-    /// <summary>A remark; empty when there is none.</summary>
-    public string Note { get; }
+    /// <summary>Where it comes from.</summary>
+    public Provenance Provenance { get; }
 
     /// <inheritdoc />
     public override string ToString() =>
-        Print.Text($"{Condition}: K {Low:0.##}{(IsSingleValue ? "" : Print.Text($"…{High:0.##}"))} ({Source}, {Confidence})");
+        Print.Text($"{Condition}: K {Low:0.##}{(IsSingleValue ? "" : Print.Text($"…{High:0.##}"))} ({Provenance})");
 }

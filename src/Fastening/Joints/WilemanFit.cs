@@ -20,7 +20,7 @@ public sealed class WilemanFit
         Modulus = row["e_gpa"].Length == 0 ? null : row.Number("e_gpa") * 1e9;
         Coefficient = row.Number("a");
         Exponent = row.Number("b");
-        Confidence = row["confidence"];
+        Provenance = new Provenance("Wileman, Choudhury and Green, J. Mech. Design 113 (1991), as in Shigley 9th ed. (2011) Table 8-8", row["confidence"]);
     }
 
     /// <summary>Every row of the table.</summary>
@@ -53,8 +53,8 @@ public sealed class WilemanFit
     /// <summary>Exponent B.</summary>
     public double Exponent { get; }
 
-    /// <summary>Whether the numbers were read in a text or are from memory.</summary>
-    public string Confidence { get; }
+    /// <summary>Where the numbers come from.</summary>
+    public Provenance Provenance { get; }
 
     internal double? Modulus { get; }
 

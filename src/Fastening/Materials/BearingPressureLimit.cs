@@ -18,7 +18,7 @@ public sealed class BearingPressureLimit
         MaterialNumber = row["material_number"].Length == 0 ? null : row["material_number"];
         TensileStrength = Pressure.FromMegapascals(row.Number("tensile_mpa"));
         Limit = Pressure.FromMegapascals(row.Number("limit_mpa"));
-        Edition = row["edition"];
+        Provenance = new Provenance(row["edition"], row["confidence"], row["note"]);
         IsUnverified = row["confidence"].EndsWith("unverified there", StringComparison.Ordinal);
         ElasticMaterialName = row["elastic_material"];
     }
@@ -41,8 +41,8 @@ public sealed class BearingPressureLimit
     /// <summary>Limiting surface pressure p_G.</summary>
     public Pressure Limit { get; }
 
-    /// <summary>The edition: <c>VDI 2230:2003</c>.</summary>
-    public string Edition { get; }
+    /// <summary>Where it comes from: the edition, <c>VDI 2230:2003</c>, is the source.</summary>
+    public Provenance Provenance { get; }
 
     /// <summary>Whether the table read marks the value as not yet confirmed by newer research.</summary>
     public bool IsUnverified { get; }
@@ -52,7 +52,7 @@ public sealed class BearingPressureLimit
 
     /// <inheritdoc />
     public override string ToString() =>
-        Print.Text($"{Material}: {Limit:0.#} ({Edition}{(IsUnverified ? ", unverified there" : "")})");
+        Print.Text($"{Material}: {Limit:0.#} ({Provenance.Source}{(IsUnverified ? ", unverified there" : "")})");
 
     private static class Tables
     {
@@ -64,6 +64,6 @@ public sealed class BearingPressureLimit
         public static IReadOnlyList<BearingPressureLimit> Of1986 { get; } = OfEdition("VDI 2230:1986");
 
         private static System.Collections.ObjectModel.ReadOnlyCollection<BearingPressureLimit> OfEdition(string edition) =>
-            Array.AsReadOnly(Array.FindAll(All, limit => limit.Edition == edition));
+            Array.AsReadOnly(Array.FindAll(All, limit => limit.Provenance.Source == edition));
     }
 }

@@ -7,7 +7,7 @@ namespace Fastening;
 /// <summary>A bolt grade of SAE J429 or ASTM: <c>SAE J429 5</c>, <c>ASTM A193 B7</c>, <c>ASTM F3125 A325</c>.</summary>
 /// <remarks>
 /// Strength depends on the size: SAE J429 grade 5 is weaker above 1 in. A325 and A490 are the older standards of the structural bolts that
-/// F3125 replaced; there A325 is weaker above 1 in, in F3125 it is not. What is from memory says so in <see cref="BoltStrength.Source"/>.
+/// F3125 replaced; there A325 is weaker above 1 in, in F3125 it is not. What is from memory says so in <see cref="BoltStrength.Provenance"/>.
 /// </remarks>
 /// <example><code>BoltGrade.Parse("SAE J429 5").StrengthFor(ScrewThread.Parse("1/2-13 UNC")).TensileStrength.KilopoundsForcePerSquareInch   // 120</code></example>
 public sealed class BoltGrade
@@ -85,7 +85,7 @@ public sealed class BoltGrade
                 stress(row.Number("tensile")),
                 stress(row.Number("yield")),
                 row["proof"].Length == 0 ? null : stress(row.Number("proof")),
-                StrengthTable.SourceOf(row, row["source"])));
+                new Provenance(row["source"], row["confidence"])));
     }
 
     /// <summary>With and without the organisation; SAE alone means SAE J429.</summary>

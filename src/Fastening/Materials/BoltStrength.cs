@@ -37,7 +37,7 @@ public sealed class BoltStrength
     {
     }
 
-    internal BoltStrength(Pressure tensileStrength, Pressure yieldStrength, Pressure? proofLoadStress, string? source)
+    internal BoltStrength(Pressure tensileStrength, Pressure yieldStrength, Pressure? proofLoadStress, Provenance? provenance)
     {
         _tensile = Domains.Stress.Stated(tensileStrength);
         _yield = Domains.Stress.Stated(yieldStrength);
@@ -48,7 +48,7 @@ public sealed class BoltStrength
             if (Proof > Yield) Guard.RefuseAgainst(nameof(proofLoadStress), proof, $"at most the yield strength, {Guard.ShowToCompare(yieldStrength)}");
         }
 
-        Source = source;
+        Provenance = provenance;
     }
 
     private BoltStrength(BoltStrength band, ScrewThread thread, string classOrGrade, HotStrengthTable? hot)
@@ -57,7 +57,7 @@ public sealed class BoltStrength
         _tensile = band._tensile;
         _yield = band._yield;
         _proof = band._proof;
-        Source = band.Source;
+        Provenance = band.Provenance;
         Thread = thread;
         ClassOrGrade = classOrGrade;
     }
@@ -78,7 +78,7 @@ public sealed class BoltStrength
     public Pressure? ProofLoadStress => _proof?.AsStated;
 
     /// <summary>Standard, edition and table, and what in it is from memory; null for a strength of the user's own.</summary>
-    public string? Source { get; }
+    public Provenance? Provenance { get; }
 
     internal double Tensile => _tensile.Value;
 

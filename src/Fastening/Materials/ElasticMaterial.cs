@@ -7,7 +7,7 @@ namespace Fastening;
 /// <summary>An isotropic material of bolt or clamped part: Young's modulus, Poisson's ratio, thermal expansion.</summary>
 /// <remarks>
 /// The tables are averages of handbooks at room temperature; the handbooks agree only between the least and the greatest value, so take
-/// those for a tolerance study. Thermal expansion is the mean from 20 to 100 °C. <see cref="Source"/> says what is from memory. No permitted
+/// those for a tolerance study. Thermal expansion is the mean from 20 to 100 °C. <see cref="Provenance"/> says what is from memory. No permitted
 /// bearing pressure is chosen: the published ones depend on the edition and on the strength of the part.
 /// </remarks>
 /// <example><code>ElasticMaterial.GreyCastIron.YoungsModulus.Gigapascals          // 110 (103 to 118)
@@ -39,13 +39,13 @@ public sealed class ElasticMaterial
 
     private ElasticMaterial(
         string name, Pressure youngsModulus, double poissonRatio, CoefficientOfThermalExpansion? thermalExpansion,
-        string? source, IReadOnlyList<BearingPressureLimit> published)
+        Provenance? provenance, IReadOnlyList<BearingPressureLimit> published)
     {
         _modulus = Domains.Modulus.Stated(youngsModulus);
         _poissonRatio = Domains.PoissonRatio.Stated(poissonRatio);
         if (thermalExpansion is CoefficientOfThermalExpansion expansion) _expansion = Domains.ThermalExpansion.Stated(expansion, nameof(thermalExpansion));
         Name = name;
-        Source = source;
+        Provenance = provenance;
         PublishedBearingPressures = published;
     }
 
@@ -63,7 +63,7 @@ public sealed class ElasticMaterial
     }
 
     private ElasticMaterial(ElasticMaterial other, Pressure permittedBearingPressure)
-        : this(other.Name, other.YoungsModulus, other.PoissonRatio, other.ThermalExpansion, other.Source, other.PublishedBearingPressures)
+        : this(other.Name, other.YoungsModulus, other.PoissonRatio, other.ThermalExpansion, other.Provenance, other.PublishedBearingPressures)
     {
         LowYoungsModulus = other.LowYoungsModulus;
         HighYoungsModulus = other.HighYoungsModulus;
@@ -144,7 +144,7 @@ public sealed class ElasticMaterial
     public IReadOnlyList<BearingPressureLimit> PublishedBearingPressures { get; }
 
     /// <summary>Where each value comes from, and which is from memory; null for a material of one's own.</summary>
-    public string? Source { get; }
+    public Provenance? Provenance { get; }
 
     internal Term ModulusTerm => _modulus.TermOf(Name);
 
@@ -169,6 +169,6 @@ public sealed class ElasticMaterial
 
     private static CoefficientOfThermalExpansion Expansion(DataRow row, string column) => CoefficientOfThermalExpansion.FromPpmPerKelvin(row.Number(column));
 
-    private static string SourceOf(DataRow row) =>
-        $"E: {row["e_source"]}, {row["e_confidence"]}; ν: {row["nu_source"]}, {row["nu_confidence"]}; α: {row["alpha_source"]}, {row["alpha_confidence"]}";
+    private static Provenance SourceOf(DataRow row) => new(
+        $"E: {row["e_source"]}, {row["e_confidence"]}; ν: {row["nu_source"]}, {row["nu_confidence"]}; α: {row["alpha_source"]}, {row["alpha_confidence"]}", note: row["note"]);
 }

@@ -43,7 +43,7 @@ public sealed class HotStrength
     public Pressure YieldStrength => Si.Pressure(YieldTerm);
 
     /// <summary>Document, edition and annex; null for a strength of the user's own.</summary>
-    public string? Source => _table is null ? null : HotStrengthTable.Source;
+    public Provenance? Provenance => _table is null ? null : HotStrengthTable.Provenance;
 
     internal double Celsius => _temperature.Value;
 

@@ -7,8 +7,8 @@ namespace Fastening;
 /// <summary>The yield strengths of one property class at temperature, as printed, and the straight line between them.</summary>
 internal sealed class HotStrengthTable
 {
-    public const string Source =
-        "ISO 898-1 (1988 and 1999), informative annex on elevated temperature, read in a table that reproduces it; straight line between its points";
+    public static readonly Provenance Provenance = new(
+        "ISO 898-1 (1988 and 1999), informative annex on elevated temperature, read in a table that reproduces it; straight line between its points");
 
     private static readonly Dictionary<string, HotStrengthTable> Tables = DataFile.Read("iso-898-1-hot-strength.csv")
         .GroupBy(row => row["designation"])

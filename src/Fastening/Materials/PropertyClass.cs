@@ -8,7 +8,7 @@ namespace Fastening;
 /// <remarks>
 /// ISO 898-1 covers M1.6 to M39; class 8.8 is stronger above 16 mm, class 9.8 ends at 16 mm. ISO 3506-1:2009 has austenitic (A1 to A5),
 /// martensitic (C1, C3, C4) and ferritic (F1) steel grades; class 100 is of its 2020 edition. What is from memory says so in
-/// <see cref="BoltStrength.Source"/>.
+/// <see cref="BoltStrength.Provenance"/>.
 /// </remarks>
 /// <example><code>PropertyClass.Parse("8.8").StrengthFor(ScrewThread.Parse("M16")).TensileStrength.Megapascals    // 800
 /// PropertyClass.Parse("A4-70").StrengthFor(ScrewThread.Parse("M16")).YieldStrength.Megapascals     // 450</code></example>
@@ -105,7 +105,7 @@ public sealed class PropertyClass
         Si.Of(Length.FromMillimeters(row.Number("least_diameter_mm"))),
         Si.Of(Length.FromMillimeters(row.Number("greatest_diameter_mm"))),
         $"from M{row["least_diameter_mm"]} to M{row["greatest_diameter_mm"]}",
-        new BoltStrength(Megapascals(row, "tensile_mpa"), Megapascals(row, "yield_mpa"), proof, StrengthTable.SourceOf(row, source)));
+        new BoltStrength(Megapascals(row, "tensile_mpa"), Megapascals(row, "yield_mpa"), proof, new Provenance(source, row["confidence"])));
 
     private static Pressure Megapascals(DataRow row, string column) => Pressure.FromMegapascals(row.Number(column));
 

@@ -25,11 +25,6 @@ internal sealed class StrengthTable
             nameof(thread));
     }
 
-    /// <summary>The source of a row; what was recalled and not read says so.</summary>
-    public static string SourceOf(DataRow row, string source) => row["confidence"] is "several sources" or "single source"
-        ? source
-        : $"{source}; {row["confidence"]}";
-
     private static bool Covers(StrengthBand band, ScrewThread thread) =>
         thread.Standard == band.Threads && Tolerance.IsAtLeast(thread.Diameter, band.Least) && Tolerance.IsAtMost(thread.Diameter, band.Greatest);
 

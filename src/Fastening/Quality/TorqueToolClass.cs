@@ -6,7 +6,7 @@ namespace Fastening;
 
 /// <summary>A class of torque tools with its maximum permissible deviation and the readings that a calibration takes: one of ISO 6789-1:2017 for hand tools, or one stated.</summary>
 /// <remarks>
-/// The classes of the standard are provisional: the table was recalled and not read (<see cref="Confidence"/>). Type I tools indicate, type II tools
+/// The classes of the standard are provisional: the table was recalled and not read (<see cref="Provenance"/>). Type I tools indicate, type II tools
 /// are set and signal. Read the standard and the maker's instructions before a tool is passed by these numbers. Where a maker, a plant or a contract
 /// sets its own, and for powered and hydraulic tools, which ISO 6789 does not cover, the class is <see cref="Stated"/>.
 /// </remarks>
@@ -36,7 +36,7 @@ public sealed class TorqueToolClass
         ReadingsPerPoint = (int)row.Number("readings");
         Shares = row["points"] == "set" ? [] : [0, MiddlePoint, 1];
         HasScale = row["has_scale"] == "yes";
-        Confidence = row["confidence"];
+        Provenance = new Provenance("ISO 6789-1:2017", row["confidence"]);
         Citation = " (ISO 6789-1:2017, provisional)";
     }
 
@@ -49,7 +49,7 @@ public sealed class TorqueToolClass
         ReadingsPerPoint = readings;
         Shares = shares;
         HasScale = hasScale;
-        Confidence = "stated";
+        Provenance = new Provenance("stated");
         Citation = "";
     }
 
@@ -77,8 +77,8 @@ public sealed class TorqueToolClass
     /// <summary>Whether the user reads or sets a scale or display, so that its resolution counts.</summary>
     public bool HasScale { get; }
 
-    /// <summary>How the numbers came here: from memory, or stated by the caller.</summary>
-    public string Confidence { get; }
+    /// <summary>Where the numbers come from: the standard, from memory, or <c>stated</c> by the caller.</summary>
+    public Provenance Provenance { get; }
 
     internal double[] Shares { get; }
 

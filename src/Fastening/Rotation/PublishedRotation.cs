@@ -15,7 +15,7 @@ namespace Fastening;
 /// Console.WriteLine(turn);       // 180° (150…240°) past snug: RCSC 2014, bolt length above 4d to 8d; steel grips only</code></example>
 public sealed class PublishedRotation
 {
-    private const string Memory = "from memory", BoltLength = "bolt length", ClampedThickness = "clamped thickness";
+    private const string BoltLength = "bolt length", ClampedThickness = "clamped thickness";
     private const string From = "from", Above = "above", To = "to", Below = "below";
 
     private static readonly Lazy<IReadOnlyList<PublishedRotation>> Rows =
@@ -42,7 +42,9 @@ public sealed class PublishedRotation
             ToleranceConfidence = row["tolerance_confidence"];
         }
 
-        Confidence = row["confidence"];
+        Provenance = new Provenance(
+            IsByBoltLength ? "RCSC Specification for Structural Joints Using High-Strength Bolts, nut rotation table" : "EN 1090-2:2018 Table 21, combined method",
+            row["confidence"]);
     }
 
     /// <summary>Every row of every table.</summary>
@@ -57,19 +59,11 @@ public sealed class PublishedRotation
     /// <summary>Table and edition: <c>RCSC 2014</c>, <c>RCSC before 2014</c>, <c>EN 1090-2:2018</c>.</summary>
     public string Table { get; }
 
-    /// <summary>Document and place.</summary>
-    public string Source => IsByBoltLength
-        ? "RCSC Specification for Structural Joints Using High-Strength Bolts, nut rotation table"
-        : "EN 1090-2:2018 Table 21, combined method";
-
-    /// <summary>How the rotation came here: several secondary sources, a single one, or from memory.</summary>
-    public string Confidence { get; }
+    /// <summary>Where the rotation comes from.</summary>
+    public Provenance Provenance { get; }
 
     /// <summary>How the tolerance came here; null where there is none.</summary>
     public string? ToleranceConfidence { get; }
-
-    /// <summary>Whether the rotation itself was recalled and not read.</summary>
-    public bool IsFromMemory => Confidence == Memory;
 
     /// <summary>Sloped faces under head and nut; only RCSC has rows for them, EN 1090-2 requires a test.</summary>
     public SlopedFaces SlopedFaces { get; }

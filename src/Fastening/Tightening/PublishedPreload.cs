@@ -20,7 +20,7 @@ public sealed class PublishedPreload
     {
         IsMinimum = isMinimum;
         Name = name;
-        Source = source;
+        Provenance = new Provenance(source);
         _compute = compute;
         compute();
         Tabulated = tabulated is double printed ? Si.Force(printed) : null;
@@ -30,7 +30,7 @@ public sealed class PublishedPreload
     public string Name { get; }
 
     /// <summary>Document, edition and clause, and what is from memory.</summary>
-    public string Source { get; }
+    public Provenance Provenance { get; }
 
     /// <summary>Whether the tightening must reach this preload (structural bolts) or is recommended to aim at it.</summary>
     public bool IsMinimum { get; }

@@ -8,8 +8,6 @@ namespace Fastening;
 /// <example><code>foreach (PublishedPreloadScatter row in PublishedPreloadScatter.Of(TighteningMethod.TorqueWrench)) Console.WriteLine(row);</code></example>
 public sealed class PublishedPreloadScatter
 {
-    private const string Memory = "from memory";
-
     private static readonly Lazy<IReadOnlyList<PublishedPreloadScatter>> Rows =
         new(() => Array.AsReadOnly(DataFile.Read("published-preload-scatter.csv").Select(row => new PublishedPreloadScatter(row)).ToArray()));
 
@@ -22,9 +20,7 @@ public sealed class PublishedPreloadScatter
         IsTighteningFactor = row["given_as"] == "factor";
         Low = Scatter(row.Number("low"));
         High = Scatter(row.Number("high"));
-        Source = row["source"];
-        Confidence = row["confidence"];
-        Note = row["note"];
+        Provenance = Provenance.Of(row);
     }
 
     /// <summary>Every row of every source.</summary>
@@ -45,17 +41,8 @@ public sealed class PublishedPreloadScatter
     /// <summary>Whether the source gives α_A; otherwise it gives ± %. The other reading is computed.</summary>
     public bool IsTighteningFactor { get; }
 
-    /// <summary>Document, edition and place.</summary>
-    public string Source { get; }
-
-    /// <summary>How it came here: read in the source, read in a secondary source, or from memory.</summary>
-    public string Confidence { get; }
-
-    /// <summary>Whether it was recalled and not read.</summary>
-    public bool IsFromMemory => Confidence == Memory;
-
-    /// <summary>A remark, conflicts included; empty when there is none.</summary>
-    public string Note { get; }
+    /// <summary>Where it comes from.</summary>
+    public Provenance Provenance { get; }
 
     /// <summary>The rows of one method.</summary>
     /// <param name="method">The method.</param>
@@ -73,7 +60,7 @@ public sealed class PublishedPreloadScatter
     }
 
     /// <inheritdoc />
-    public override string ToString() => $"{Method}{(Condition.Length == 0 ? "" : ", " + Condition)}: {Range} ({Source}, {Confidence})";
+    public override string ToString() => $"{Method}{(Condition.Length == 0 ? "" : ", " + Condition)}: {Range} ({Provenance})";
 
     private string Range
     {

@@ -14,7 +14,7 @@ internal static class ShippedScatter
     public static (double Percent, double TighteningFactor) Of(string source, TighteningMethod method, string condition, int end)
     {
         PublishedPreloadScatter? row = PublishedPreloadScatter.Of(method)
-            .SingleOrDefault(row => row.Source == source && row.Condition == condition);
+            .SingleOrDefault(row => row.Provenance.Source == source && row.Condition == condition);
         PreloadScatter? scatter = end == 0 ? row?.Low : row?.High;
         return (scatter?.PlusMinus.Percent ?? double.NaN, scatter?.TighteningFactor ?? double.NaN);
     }

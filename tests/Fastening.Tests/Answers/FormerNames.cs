@@ -6,6 +6,8 @@ namespace Fastening.Tests.Answers;
 /// </summary>
 internal static class FormerNames
 {
+    private const string Moved = "in the provenance, which the record reads where its owner is asked for it";
+
     /// <summary>New name of a type, generic arguments included (<c>Range&lt;Force&gt;</c>), to its name in the record.</summary>
     private static readonly Dictionary<string, string> Types = new(StringComparer.Ordinal)
     {
@@ -66,6 +68,16 @@ internal static class FormerNames
     /// <summary>Keys of the record that are gone for good, by their beginning, each with the reason.</summary>
     public static readonly (string Key, string Because)[] Gone =
     [
+        ("FrictionGuidance.Coefficients | [].IsFromMemory", Moved), ("FrictionGuidance.NutFactors | [].IsFromMemory", Moved),
+        ("PublishedFriction.IsFromMemory", Moved), ("PublishedNutFactor.IsFromMemory", Moved), ("PublishedRotation.IsFromMemory", Moved),
+        ("PublishedPreloadScatter.All | [].IsFromMemory", Moved), ("PublishedPreloadScatter.Of(TighteningMethod method) | [].IsFromMemory", Moved),
+        ("PublishedRotation.All | [].IsFromMemory", Moved), ("PublishedRotation.En1090Part2(Length clampedThickness, Length diameter) | .IsFromMemory", Moved),
+        ("PublishedRotation.Rcsc2014(Length boltLength, Length diameter, SlopedFaces slopedFaces) | .IsFromMemory", Moved),
+        ("PublishedRotation.RcscBefore2014(Length boltLength, Length diameter, SlopedFaces slopedFaces) | .IsFromMemory", Moved),
+        ("RotationTightening.Compare(PublishedRotation published, Force requiredPreload) | .Published.IsFromMemory", Moved),
+        ("RotationTightening.Compare(PublishedRotation published, Force requiredPreload, FrictionRange friction) | .Published.IsFromMemory", Moved),
+        ("StructuralTightening.CombinedMethodK1(PropertyClass propertyClass, ScrewThread thread, Length clampedThickness) | .FurtherRotation.IsFromMemory", Moved),
+        ("StructuralTightening.CombinedMethodK2(PropertyClass propertyClass, ScrewThread thread, Double meanNutFactor, Length clampedThickness) | .FurtherRotation.IsFromMemory", Moved),
         ("PreloadRange.Between(", "Range<Force> has a constructor; what takes a range of preload checks its domain"),
         ("CapabilityIndex.Interval(Double confidence) | .Confidence", "a range does not repeat the argument of the call"),
         ("MonteCarloResult.ShortestInterval(Double coverageProbability) | .CoverageProbability", "a range does not repeat the argument of the call"),

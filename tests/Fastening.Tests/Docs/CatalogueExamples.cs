@@ -87,7 +87,7 @@ public class CatalogueExamples
         #endregion
 
         Close.To(1.23 / 0.77, factor);
-        Assert.All(published, row => Assert.False(string.IsNullOrWhiteSpace(row.Source)));
+        Assert.All(published, row => Assert.False(string.IsNullOrWhiteSpace(row.Provenance.Source)));
     }
 
     [Fact]

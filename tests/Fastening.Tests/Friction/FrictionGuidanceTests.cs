@@ -14,8 +14,8 @@ public class FrictionGuidanceTests
 
         Assert.Equal(low, row.Low);
         Assert.Equal(high, row.High);
-        Assert.Equal(fromMemory, row.IsFromMemory);
-        Assert.StartsWith("VDI 2230", row.Source, StringComparison.Ordinal);
+        Assert.Equal(fromMemory, row.Provenance.IsFromMemory);
+        Assert.StartsWith("VDI 2230", row.Provenance.Source, StringComparison.Ordinal);
         FrictionRange range = row.ToRange();
         Assert.Equal((low, low, high, high), (range.Low.Thread, range.Low.Bearing, range.High.Thread, range.High.Bearing));
     }
@@ -46,7 +46,7 @@ public class FrictionGuidanceTests
         PublishedNutFactor row = FrictionGuidance.NutFactors.Single(k => k.Condition == condition);
 
         Assert.Equal((low, high, low == high), (row.Low, row.High, row.IsSingleValue));
-        Assert.False(row.IsFromMemory);
+        Assert.False(row.Provenance.IsFromMemory);
     }
 
     [Fact]
@@ -54,8 +54,8 @@ public class FrictionGuidanceTests
     {
         Assert.Equal(5, FrictionGuidance.Coefficients.Count);
         Assert.Equal(9, FrictionGuidance.NutFactors.Count);
-        Assert.All(FrictionGuidance.Coefficients, row => Assert.True(row.Low > 0 && (row.High ?? 1) > row.Low && row.Source.Length > 5 && row.Confidence.Length > 3));
-        Assert.All(FrictionGuidance.NutFactors, row => Assert.True(row.Low > 0 && row.High >= row.Low && row.Source.Length > 5 && row.Confidence.Length > 3));
+        Assert.All(FrictionGuidance.Coefficients, row => Assert.True(row.Low > 0 && (row.High ?? 1) > row.Low && row.Provenance.Source.Length > 5 && row.Provenance.Confidence.Length > 3));
+        Assert.All(FrictionGuidance.NutFactors, row => Assert.True(row.Low > 0 && row.High >= row.Low && row.Provenance.Source.Length > 5 && row.Provenance.Confidence.Length > 3));
     }
 
     [Fact]

@@ -167,7 +167,7 @@ public class ClampedStackTests
         Assert.True(ClampedStack.Wileman(M16, [AnyPlates.LayerOf(20, 70)], WilemanFit.General).IsInRange);
         Assert.Equal(5, WilemanFit.All.Count);
         Assert.Null(WilemanFit.General.YoungsModulus);
-        Assert.Equal("from memory", WilemanFit.Copper.Confidence);
+        Assert.Equal("from memory", WilemanFit.Copper.Provenance.Confidence);
     }
 
     [Fact]

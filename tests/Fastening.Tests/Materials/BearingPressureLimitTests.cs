@@ -18,7 +18,7 @@ public class BearingPressureLimitTests
         Assert.Equal(tensile, row.TensileStrength.Megapascals, 9);
         Assert.Equal(limit, row.Limit.Megapascals, 9);
         Assert.Equal(unverified, row.IsUnverified);
-        Assert.Equal("VDI 2230:2003", row.Edition);
+        Assert.Equal("VDI 2230:2003", row.Provenance.Source);
     }
 
     /// <summary>VDI 2230:1986, in the same table.</summary>
@@ -35,7 +35,7 @@ public class BearingPressureLimitTests
         Assert.Equal(tensile, row.TensileStrength.Megapascals, 9);
         Assert.Equal(limit, row.Limit.Megapascals, 9);
         Assert.Null(row.MaterialNumber);
-        Assert.Equal("VDI 2230:1986", row.Edition);
+        Assert.Equal("VDI 2230:1986", row.Provenance.Source);
     }
 
     [Fact]

@@ -53,7 +53,7 @@ public class BoltGradeTests
         Assert.Equal(tensile, read(strength.TensileStrength), 9);
         Assert.Equal(yield, read(strength.YieldStrength), 9);
         Assert.Null(strength.ProofLoadStress);
-        Assert.Equal("ASTM A193/A193M; from memory", strength.Source);
+        Assert.Equal("ASTM A193/A193M, from memory", strength.Provenance!.ToString());
     }
 
     /// <summary>Tensile strength in MPa as in AISC 360-05 Table J3.1M; proof stress and yield strength from memory.</summary>
@@ -69,7 +69,7 @@ public class BoltGradeTests
         Assert.Equal(proof, strength.ProofLoadStress!.Value.Megapascals, 9);
         Assert.Equal(yield, strength.YieldStrength.Megapascals, 9);
         Assert.Equal(tensile, strength.TensileStrength.Megapascals, 9);
-        Assert.EndsWith("proof stress and yield strength from memory", strength.Source, StringComparison.Ordinal);
+        Assert.EndsWith("proof stress and yield strength from memory", strength.Provenance!.Confidence, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -170,10 +170,10 @@ public class BoltGradeTests
             Assert.Same(grade, BoltGrade.Parse(grade.Designation.ToLowerInvariant()));
             foreach (string size in new[] { "1/2-13 UNC", "1 1/2-6 UNC", "M16" })
             {
-                if (!Fits(grade, ScrewThread.Parse(size), out BoltStrength? strength)) continue;
+                if (!Fits(grade, ScrewThread.Parse(size), out BoltStrength strength)) continue;
                 Assert.True(strength.YieldStrength < strength.TensileStrength, grade.Designation);
                 Assert.True(strength.ProofLoadStress is not Pressure proof || proof < strength.YieldStrength, grade.Designation);
-                Assert.NotNull(strength.Source);
+                Assert.NotNull(strength.Provenance);
             }
         }
     }
@@ -193,7 +193,7 @@ public class BoltGradeTests
         }
     }
 
-    private static bool Fits(BoltGrade grade, ScrewThread thread, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out BoltStrength? strength)
+    private static bool Fits(BoltGrade grade, ScrewThread thread, out BoltStrength strength)
     {
         try
         {
@@ -202,7 +202,7 @@ public class BoltGradeTests
         }
         catch (ArgumentException)
         {
-            strength = null;
+            strength = null!;
             return false;
         }
     }

@@ -13,7 +13,7 @@ public class BoltStrengthTests
         Assert.Equal(700, strength.TensileStrength.Megapascals);
         Assert.Equal(450, strength.YieldStrength.Megapascals);
         Assert.Equal(420.5, strength.ProofLoadStress!.Value.Megapascals);
-        Assert.Null(strength.Source);
+        Assert.Null(strength.Provenance);
         CommaCulture.Run(() => Assert.Equal("R_m 700 MPa, R_p 450 MPa, S_p 420.5 MPa", strength.ToString()));
     }
 

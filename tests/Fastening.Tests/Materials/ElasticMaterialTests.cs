@@ -48,10 +48,11 @@ public class ElasticMaterialTests
             Assert.InRange(m.YoungsModulus, m.LowYoungsModulus, m.HighYoungsModulus);
             Assert.InRange(m.PoissonRatio, m.LowPoissonRatio, m.HighPoissonRatio);
             Assert.InRange(m.ThermalExpansion!.Value, m.LowThermalExpansion!.Value, m.HighThermalExpansion!.Value);
-            Assert.Matches("^E: .+, .+; ν: .+, .+; α: .+, .+$", m.Source);
+            Assert.Matches("^E: .+, .+; ν: .+, .+; α: .+, .+$", m.Provenance!.Source);
         });
-        Assert.EndsWith("ν: EN 1561, from memory; α: EN 1561, from memory", ElasticMaterial.GreyCastIron.Source, StringComparison.Ordinal);
-        Assert.DoesNotContain("from memory", ElasticMaterial.Steel.Source, StringComparison.Ordinal);
+        Assert.EndsWith("ν: EN 1561, from memory; α: EN 1561, from memory", ElasticMaterial.GreyCastIron.Provenance!.Source, StringComparison.Ordinal);
+        Assert.True(ElasticMaterial.GreyCastIron.Provenance.IsFromMemory);
+        Assert.False(ElasticMaterial.Steel.Provenance!.IsFromMemory);
     }
 
     [Fact]
@@ -71,7 +72,7 @@ public class ElasticMaterialTests
         Assert.Equal((0.29, 0.29), (nickelSteel.LowPoissonRatio, nickelSteel.HighPoissonRatio));
         Assert.Equal(expansion, nickelSteel.LowThermalExpansion);
         Assert.Equal(expansion, nickelSteel.HighThermalExpansion);
-        Assert.Null(nickelSteel.Source);
+        Assert.Null(nickelSteel.Provenance);
         Assert.Empty(nickelSteel.PublishedBearingPressures);
     }
 
@@ -107,7 +108,7 @@ public class ElasticMaterialTests
     {
         Assert.Equal(
             [("VDI 2230:2003", "EN-GJL-250 (GG-25)", 900.0), ("VDI 2230:1986", "GG 25", 800.0)],
-            ElasticMaterial.GreyCastIron.PublishedBearingPressures.Select(x => (x.Edition, x.Material, x.Limit.Megapascals)));
+            ElasticMaterial.GreyCastIron.PublishedBearingPressures.Select(x => (x.Provenance.Source, x.Material, x.Limit.Megapascals)));
         Assert.Equal([220.0, 290.0], ElasticMaterial.CastAluminium.PublishedBearingPressures.Select(x => x.Limit.Megapascals));
         Assert.Empty(ElasticMaterial.Brass.PublishedBearingPressures);
     }

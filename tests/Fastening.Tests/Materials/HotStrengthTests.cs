@@ -20,7 +20,7 @@ public class HotStrengthTests
         HotStrength hot = Strength(designation).AtTemperature(Temperature.FromDegreesCelsius(celsius));
         Close.To(megapascals, hot.YieldStrength.Megapascals);
         Assert.Equal(celsius, hot.Temperature.DegreesCelsius);
-        Assert.Contains("annex", hot.Source!, StringComparison.Ordinal);
+        Assert.Contains("annex", hot.Provenance!.Source, StringComparison.Ordinal);
         Equations.DerivationCheck.EndsOn(hot.YieldStrength.Pascals, Derivation.Of(() => hot.YieldStrength)!);
     }
 
@@ -77,7 +77,7 @@ public class HotStrengthTests
         Assert.Throws<InvalidOperationException>(() => own.AtTemperature(Temperature.FromDegreesCelsius(150)));
 
         var hot = new HotStrength(Temperature.FromDegreesCelsius(400), Pressure.FromMegapascals(315));
-        Assert.Null(hot.Source);
+        Assert.Null(hot.Provenance);
         Assert.Empty(Derivation.Of(() => hot.YieldStrength).Steps);
         CommaCulture.Run(() => Assert.Equal("R_p 315 MPa at 400 °C, short time, relaxation not included", hot.ToString()));
     }

@@ -143,17 +143,21 @@ public class PropertyClassTests
             BoltStrength strength = any.StrengthFor(ScrewThread.Parse("M16"));
             Assert.True(strength.YieldStrength < strength.TensileStrength, any.Designation);
             Assert.True(strength.ProofLoadStress is not Pressure proof || proof < strength.YieldStrength, any.Designation);
-            Assert.StartsWith(any.Standard + ":20", strength.Source, StringComparison.Ordinal);
+            Assert.StartsWith(any.Standard + ":20", strength.Provenance!.Source, StringComparison.Ordinal);
         }
     }
 
     [Theory]
-    [InlineData("8.8", "ISO 898-1:2013 Table 3")]
-    [InlineData("4.8", "ISO 898-1:2013 Table 3; yield from memory")]
-    [InlineData("A2-70", "ISO 3506-1:2009 Table 2")]
-    [InlineData("A4-100", "ISO 3506-1:2020; from memory")]
-    public void What_is_from_memory_says_so(string designation, string source) =>
-        Assert.Equal(source, PropertyClass.Parse(designation).StrengthFor(ScrewThread.Parse("M16")).Source);
+    [InlineData("8.8", "ISO 898-1:2013 Table 3", false)]
+    [InlineData("4.8", "ISO 898-1:2013 Table 3, yield from memory", true)]
+    [InlineData("A2-70", "ISO 3506-1:2009 Table 2", false)]
+    [InlineData("A4-100", "ISO 3506-1:2020, from memory", true)]
+    public void What_is_from_memory_says_so(string designation, string start, bool isFromMemory)
+    {
+        Provenance provenance = PropertyClass.Parse(designation).StrengthFor(ScrewThread.Parse("M16")).Provenance!;
+        Assert.StartsWith(start, provenance.ToString(), StringComparison.Ordinal);
+        Assert.Equal(isFromMemory, provenance.IsFromMemory);
+    }
 
     [Fact]
     public void Every_class_is_listed_and_read()

@@ -29,7 +29,7 @@ public class TorqueToolClassTests
         Assert.Equal(designation is "II C" or "II F" ? 10 : 5, toolClass.ReadingsPerPoint);
         Assert.Equal(designation is "II B" or "II C" or "II E" or "II F", toolClass.IsSetToOneValue);
         Assert.Equal(!toolClass.IsSetToOneValue, toolClass.HasScale);
-        Assert.Equal("from memory", toolClass.Confidence);
+        Assert.Equal("from memory", toolClass.Provenance.Confidence);
         double[] points = toolClass.IsSetToOneValue ? [] : [0, 60, 100];
         Assert.Equal(points, toolClass.Points.Select(point => point.Percent));
     }
@@ -55,7 +55,7 @@ public class TorqueToolClassTests
         Assert.Equal((7, false, false), (stated.ReadingsPerPoint, stated.HasScale, stated.IsSetToOneValue));
         Assert.Equal([20.0, 60, 100], stated.Points.Select(point => Math.Round(point.Percent, 9)));
         Assert.Equal("HY, hydraulic wrench, data sheet of its maker", stated.ToString());
-        Assert.Equal("stated", stated.Confidence);
+        Assert.Equal("stated", stated.Provenance.Source);
         Assert.True(TorqueToolClass.Stated("HY", "nutrunner", Ratio.FromPercent(3), 25, hasScale: true, []) is { HasScale: true, IsSetToOneValue: true });
         Assert.False(TorqueToolClass.TryParse("HY", out _));
         Assert.Equal(12, TorqueToolClass.All.Count);

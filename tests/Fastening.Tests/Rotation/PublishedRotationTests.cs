@@ -40,7 +40,7 @@ public class PublishedRotationTests
         PublishedRotation row = PublishedRotation.En1090Part2(Length.FromMillimeters(thicknessMm), Length.FromMillimeters(20));
         Assert.Equal(degrees, row.Rotation.Degrees);
         Assert.Null(row.Window);
-        Assert.Equal(degrees < 120, row.IsFromMemory);
+        Assert.Equal(degrees < 120, row.Provenance.IsFromMemory);
     }
 
     [Theory]
@@ -113,7 +113,7 @@ public class PublishedRotationTests
         }
 
         Assert.Equal(21, PublishedRotation.All.Count);
-        Assert.All(PublishedRotation.All, row => Assert.False(string.IsNullOrWhiteSpace(row.Confidence) || string.IsNullOrWhiteSpace(row.Source)));
+        Assert.All(PublishedRotation.All, row => Assert.False(string.IsNullOrWhiteSpace(row.Provenance.Confidence) || string.IsNullOrWhiteSpace(row.Provenance.Source)));
         Assert.All(PublishedRotation.All, row => Assert.Equal(row.Window is null, row.ToleranceConfidence is null));
     }
 

@@ -86,7 +86,7 @@ public class PreloadScatterTests
         PublishedPreloadScatter row = One(source, method);
 
         Assert.False(row.IsTighteningFactor);
-        Assert.False(row.IsFromMemory);
+        Assert.False(row.Provenance.IsFromMemory);
         Assert.Equal((low, high), (row.Low.PlusMinus.Percent, row.High.PlusMinus.Percent));
     }
 
@@ -103,7 +103,7 @@ public class PreloadScatterTests
     {
         PublishedPreloadScatter row = One("VDI 2230-1:2015", method);
 
-        Assert.True(row.IsTighteningFactor && row.IsFromMemory);
+        Assert.True(row.IsTighteningFactor && row.Provenance.IsFromMemory);
         Assert.Equal((low, high), (row.Low.TighteningFactor, row.High.TighteningFactor));
     }
 
@@ -113,13 +113,13 @@ public class PreloadScatterTests
     {
         PublishedPreloadScatter mechanical = One("VDI 2230-1:2015", TighteningMethod.Elongation), ultrasonic = One("VDI 2230-1:2015", TighteningMethod.Ultrasonic);
         Assert.NotEqual(mechanical.High.TighteningFactor, ultrasonic.High.TighteningFactor);
-        Assert.All([mechanical, ultrasonic], row => Assert.Contains("which measurement is from memory; not checked in the text", row.Note, StringComparison.Ordinal));
+        Assert.All([mechanical, ultrasonic], row => Assert.Contains("which measurement is from memory; not checked in the text", row.Provenance.Note, StringComparison.Ordinal));
     }
 
     [Fact]
     public void Lubrication_narrows_the_scatter_of_a_torque_wrench()
     {
-        PublishedPreloadScatter[] rows = [.. PublishedPreloadScatter.Of(TighteningMethod.TorqueWrench).Where(row => row.Source.StartsWith("NASA NSTS", StringComparison.Ordinal))];
+        PublishedPreloadScatter[] rows = [.. PublishedPreloadScatter.Of(TighteningMethod.TorqueWrench).Where(row => row.Provenance.Source.StartsWith("NASA NSTS", StringComparison.Ordinal))];
         Assert.Equal([35, 30, 25], rows.Select(row => row.Low.PlusMinus.Percent));
         Assert.Equal(["unlubricated", "cadmium plated", "lubricated"], rows.Select(row => row.Condition));
     }
@@ -131,9 +131,9 @@ public class PreloadScatterTests
         Assert.All(methods, method => Assert.NotEmpty(PublishedPreloadScatter.Of(method)));
         Assert.Equal(PublishedPreloadScatter.All.Count, methods.Sum(method => PublishedPreloadScatter.Of(method).Count));
         Assert.All(PublishedPreloadScatter.All, row =>
-            Assert.True(row.Low.TighteningFactor <= row.High.TighteningFactor && row.Source.Length > 5 && row.Confidence.Length > 3, row.ToString()));
+            Assert.True(row.Low.TighteningFactor <= row.High.TighteningFactor && row.Provenance.Source.Length > 5 && row.Provenance.Confidence.Length > 3, row.ToString()));
     }
 
     private static PublishedPreloadScatter One(string source, TighteningMethod method) =>
-        PublishedPreloadScatter.Of(method).Single(row => row.Source.StartsWith(source, StringComparison.Ordinal));
+        PublishedPreloadScatter.Of(method).Single(row => row.Provenance.Source.StartsWith(source, StringComparison.Ordinal));
 }

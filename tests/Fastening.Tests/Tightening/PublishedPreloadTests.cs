@@ -21,7 +21,7 @@ public class PublishedPreloadTests
         Close.To(0.75 * strength.ProofLoad(thread)!.Value.Newtons, PublishedPreload.ReusableJoint(strength, thread).Preload.Newtons);
         Assert.Null(PublishedPreload.ReusableJoint(strength, thread).Tabulated);
         Assert.False(PublishedPreload.ReusableJoint(strength, thread).IsMinimum);
-        Assert.Equal("Shigley 9th ed. (2011) eq. (8-31)", PublishedPreload.PermanentJoint(strength, thread).Source);
+        Assert.Equal("Shigley 9th ed. (2011) eq. (8-31)", PublishedPreload.PermanentJoint(strength, thread).Provenance.Source);
     }
 
     /// <summary>EN 1090-2:2008+A1:2011 Table 19, in kN; the column of 8.8 and the sizes M16, M24, M27 and M36 from memory.</summary>
@@ -63,7 +63,7 @@ public class PublishedPreloadTests
         PublishedPreload rule = PublishedPreload.StructuralGermany(PropertyClass.Parse("10.9"), thread);
 
         Close.To(kilonewtons, rule.Tabulated!.Value.Kilonewtons);
-        Assert.Equal(fromMemory, rule.Source.Contains("from memory", StringComparison.Ordinal));
+        Assert.Equal(fromMemory, rule.Provenance.Source.Contains("from memory", StringComparison.Ordinal));
         Close.To(0.7 * 900 * thread.StressArea.SquareMillimeters, rule.Preload.Newtons);
         Assert.InRange(rule.Preload.Kilonewtons, kilonewtons * 0.93, kilonewtons * 1.07);
         Assert.Null(PublishedPreload.StructuralGermany(PropertyClass.Parse("8.8"), thread).Tabulated);
@@ -126,7 +126,7 @@ public class PublishedPreloadTests
         Close.To(179, Tabulated(grade, m20).Kilonewtons);
         Close.To(188, Verification(grade, m20).Tabulated!.Value.Kilonewtons);
         Close.To(0.7 * 1040 * m20.StressArea.SquareMillimeters, Pretension(grade, m20).Preload.Newtons);
-        Assert.Equal(fromMemory, Pretension(grade, m20).Source.Contains("from memory", StringComparison.Ordinal));
+        Assert.Equal(fromMemory, Pretension(grade, m20).Provenance.Source.Contains("from memory", StringComparison.Ordinal));
         Close.To(142, Tabulated("ASTM F3125 A325M", m20).Kilonewtons);
     }
 
@@ -222,8 +222,8 @@ public class PublishedPreloadTests
     public void A_recalled_table_value_says_so()
     {
         ScrewThread thread = ScrewThread.Parse("M20");
-        Assert.EndsWith("from memory", PublishedPreload.StructuralEurope(PropertyClass.Parse("8.8"), thread).Source, StringComparison.Ordinal);
-        Assert.DoesNotContain("memory", PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), thread).Source, StringComparison.Ordinal);
-        Assert.EndsWith("from memory", PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M24")).Source, StringComparison.Ordinal);
+        Assert.EndsWith("from memory", PublishedPreload.StructuralEurope(PropertyClass.Parse("8.8"), thread).Provenance.Source, StringComparison.Ordinal);
+        Assert.DoesNotContain("memory", PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), thread).Provenance.Source, StringComparison.Ordinal);
+        Assert.EndsWith("from memory", PublishedPreload.StructuralEurope(PropertyClass.Parse("10.9"), ScrewThread.Parse("M24")).Provenance.Source, StringComparison.Ordinal);
     }
 }
