@@ -1,4 +1,3 @@
-using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
