@@ -48,7 +48,7 @@ public sealed class Vdi2230Joints : PublishedSource
         ScrewThread thread = ScrewThread.Parse("M10");
         BoltCompliance bolt = BoltCompliance.Vdi2230(
             thread, [BoltSection.OfRootArea(Length.FromMillimeters(30), thread)], head, ElasticMaterial.Steel);
-        Derivation work = (tapped ? bolt.TappedInto(ElasticMaterial.GreyCastIron) : bolt).DeriveResilience();
+        Derivation work = Derivation.Of(() => (tapped ? bolt.TappedInto(ElasticMaterial.GreyCastIron) : bolt).MetersPerNewton);
         return work.Steps.Where(step => step.Equation.Id == "bolt.substitution-length").ElementAt(index).Inputs[0];
     }
 

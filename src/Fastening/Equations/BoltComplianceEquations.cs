@@ -42,6 +42,29 @@ internal static class BoltComplianceEquations
     public static Equation<Func<double, double>> RoundDiameterEquation { get; } = Equation.Define(
         RoundDiameter, "bolt.round-diameter", Symbols.BoltSectionDiameter, "sqrt(4*A_i/pi)", "geometry", Symbols.BoltSectionArea);
 
+    /// <summary>Length of the shank in the grip.</summary>
+    public static double ShankLength(double l_b, double l_g, double l_K) => Math.Min(l_b - l_g, l_K);
+
+    /// <summary>l_d = min(l_b − l_g, l_K).</summary>
+    public static Equation<Func<double, double, double, double>> ShankLengthEquation { get; } = Equation.Define(
+        ShankLength, "bolt.shank-length", Symbols.ShankLength, "min(l_b - l_g, l_K)", "geometry; Shigley 9th ed. (2011) Table 8-7",
+        Symbols.BoltLength, Symbols.BoltThreadedLength, Symbols.Grip, "l_b - 1.01*l_g");
+
+    /// <summary>Length of the thread in the grip.</summary>
+    public static double FreeThreadLength(double l_K, double l_d) => l_K - l_d;
+
+    /// <summary>l_t = l_K − l_d.</summary>
+    public static Equation<Func<double, double, double>> FreeThreadLengthEquation { get; } = Equation.Define(
+        FreeThreadLength, "bolt.free-thread-length", Symbols.FreeThreadLength, "l_K - l_d", "geometry; Shigley 9th ed. (2011) Table 8-7",
+        Symbols.Grip, Symbols.ShankLength, "l_K - 1.01*l_d");
+
+    /// <summary>Length of the bolt past the grip.</summary>
+    public static double BeyondGrip(double l_b, double l_K) => l_b - l_K;
+
+    /// <summary>l_r = l_b − l_K.</summary>
+    public static Equation<Func<double, double, double>> BeyondGripEquation { get; } = Equation.Define(
+        BeyondGrip, "bolt.beyond-grip", Symbols.LengthBeyondGrip, "l_b - l_K", "geometry", Symbols.BoltLength, Symbols.Grip, "l_b - 1.01*l_K");
+
     /// <summary>Stiffness of shank and thread in series, neither head nor nut.</summary>
     public static double TextbookStiffness(double A_N, double A_s, double E_Y, double l_t, double l_d) => A_N * A_s * E_Y / (A_N * l_t + A_s * l_d);
 
@@ -63,6 +86,13 @@ internal static class BoltComplianceEquations
     /// <summary>δ_S = 1/k_b.</summary>
     public static Equation<Func<double, double>> ResilienceOfStiffnessEquation { get; } = Equation.Define(
         ResilienceOfStiffness, "bolt.resilience-of-stiffness", Symbols.BoltResilience, "1/k_b", "definition", Symbols.BoltStiffness);
+
+    /// <summary>Stiffness of a bolt of known resilience.</summary>
+    public static double StiffnessOfResilience(double delta_S) => 1 / delta_S;
+
+    /// <summary>k_b = 1/δ_S.</summary>
+    public static Equation<Func<double, double>> StiffnessOfResilienceEquation { get; } = Equation.Define(
+        StiffnessOfResilience, "bolt.stiffness-of-resilience", Symbols.BoltStiffness, "1/delta_S", "definition", Symbols.BoltResilience);
 
     /// <summary>Effective grip of a bolt screwed into its last part, as the textbooks take it.</summary>
     public static double TappedGrip(double l_h, double l_2, double d) => l_h + Math.Min(l_2, d) / 2;

@@ -6,14 +6,6 @@ namespace Fastening.Equations;
 /// <remarks>SI doubles in and out, no checks. Logarithms are taken of 1 + x from x, so that a thin piece costs no digits.</remarks>
 internal static class ClampedPartsEquations
 {
-    /// <summary>Diameter of a cone at a depth below the bearing face.</summary>
-    public static double ConeDiameter(double d_W, double z, double phi_c) => d_W + 2 * z * Math.Tan(phi_c);
-
-    /// <summary>D_c = d_W + 2 z tan φ.</summary>
-    public static Equation<Func<double, double, double, double>> ConeDiameterEquation { get; } = Equation.Define(
-        ConeDiameter, "parts.cone-diameter", Symbols.ConeDiameter, "d_W + 2*z*tan(phi_c)", "geometry",
-        Symbols.ConeBearingDiameter, Symbols.Depth, Symbols.ConeAngle);
-
     /// <summary>Elastic resilience of a piece of a cone around a hole.</summary>
     public static double FrustumResilience(double E_Y, double d_h, double phi_c, double D_c, double l_i)
     {
@@ -138,4 +130,11 @@ internal static class ClampedPartsEquations
     /// <summary>δ_P = 1/k_m.</summary>
     public static Equation<Func<double, double>> ResilienceOfStiffnessEquation { get; } = Equation.Define(
         ResilienceOfStiffness, "parts.resilience-of-stiffness", Symbols.PartsResilience, "1/k_m", "definition", Symbols.PartsStiffness);
+
+    /// <summary>Stiffness of parts of known resilience.</summary>
+    public static double StiffnessOfResilience(double delta_P) => 1 / delta_P;
+
+    /// <summary>k_m = 1/δ_P.</summary>
+    public static Equation<Func<double, double>> StiffnessOfResilienceEquation { get; } = Equation.Define(
+        StiffnessOfResilience, "parts.stiffness-of-resilience", Symbols.PartsStiffness, "1/delta_P", "definition", Symbols.PartsResilience);
 }

@@ -46,6 +46,13 @@ internal static class LoadShareEquations
         LoadedResilience, "joint.loaded-resilience", Symbols.LoadedResilience, "delta_S + (1 - n)*delta_P", "VDI 2230-1:2015 §5.2.2 (from memory); derived",
         Symbols.BoltResilience, Symbols.LoadIntroductionFactor, Symbols.PartsResilience);
 
+    /// <summary>Gap between parts that have separated.</summary>
+    public static double Gap(double f_S, double f_0) => Math.Max(f_S - f_0, 0);
+
+    /// <summary>f_g = max(f_S − f_0, 0).</summary>
+    public static Equation<Func<double, double, double>> GapEquation { get; } = Equation.Define(
+        Gap, "joint.gap", Symbols.Gap, "max(f_S - f_0, 0)", "geometry", Symbols.Elongation, Symbols.ElongationAtSeparation, "f_S - 1.01*f_0");
+
     /// <summary>Tension that a pressing load takes from the bolt.</summary>
     public static double BoltRelief(double Phi, double F_A) => Math.Max(-Phi * F_A, 0);
 

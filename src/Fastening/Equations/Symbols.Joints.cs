@@ -23,6 +23,15 @@ internal static partial class Symbols
     /// <summary>Length of the thread in the grip.</summary>
     public static Symbol FreeThreadLength { get; } = new("l_t", SymbolUnit.Length, "length of the thread in the grip", 1e-3, 1);
 
+    /// <summary>Length of the bolt.</summary>
+    public static Symbol BoltLength { get; } = new("l_b", SymbolUnit.Length, "length of the bolt under its head", 1e-3, 1);
+
+    /// <summary>Threaded length of the bolt.</summary>
+    public static Symbol BoltThreadedLength { get; } = new("l_g", SymbolUnit.Length, "threaded length of the bolt", 1e-3, 1);
+
+    /// <summary>Length of the bolt past the grip.</summary>
+    public static Symbol LengthBeyondGrip { get; } = new("l_r", SymbolUnit.Length, "length of the bolt past the grip", 0, 1);
+
     /// <summary>Grip of the parts under the head of a bolt that is screwed into the last of them.</summary>
     public static Symbol PlainGrip { get; } = new("l_h", SymbolUnit.Length, "thickness of the parts above the tapped one", 1e-3, 1);
 
@@ -31,6 +40,9 @@ internal static partial class Symbols
 
     /// <summary>Grip: thickness of everything that is clamped.</summary>
     public static Symbol Grip { get; } = new("l_K", SymbolUnit.Length, "grip", 1e-3, 1);
+
+    /// <summary>Length of the sections, or thickness of the layers, counted so far.</summary>
+    public static Symbol GripBefore { get; } = new("l_K0", SymbolUnit.Length, "length before this section or layer", 0, 1);
 
     /// <summary>Elastic resilience of the sections counted so far.</summary>
     public static Symbol ResilienceBefore { get; } = new("delta_0", SymbolUnit.Resilience, "resilience before this section", 0, 1e-6);
@@ -56,6 +68,12 @@ internal static partial class Symbols
     /// <summary>Elongation of the bolt.</summary>
     public static Symbol Elongation { get; } = new("f_S", SymbolUnit.Length, "elongation of the bolt", 0, 0.1);
 
+    /// <summary>Elongation of the bolt at which the parts separate.</summary>
+    public static Symbol ElongationAtSeparation { get; } = new("f_0", SymbolUnit.Length, "elongation of the bolt at which the parts separate", 0, 0.1);
+
+    /// <summary>Gap between the parts.</summary>
+    public static Symbol Gap { get; } = new("f_g", SymbolUnit.Length, "gap between the parts", 0, 0.1);
+
     /// <summary>Bearing diameter of head or nut: where the deformation cone begins.</summary>
     public static Symbol ConeBearingDiameter { get; } = new("d_W", SymbolUnit.Length, "outer diameter of the bearing face", 2e-3, 0.4);
 
@@ -79,6 +97,21 @@ internal static partial class Symbols
 
     /// <summary>Depth below the bearing face.</summary>
     public static Symbol Depth { get; } = new("z", SymbolUnit.Length, "depth below the bearing face", 0, 1);
+
+    /// <summary>Depth of the layers counted so far.</summary>
+    public static Symbol DepthBefore { get; } = new("z_0", SymbolUnit.Length, "depth before this layer", 0, 1);
+
+    /// <summary>Diameter of the cone from below where it enters a layer.</summary>
+    public static Symbol LowerConeDiameter { get; } = new("D_l", SymbolUnit.Length, "diameter of the cone from below where it enters the layer", 2e-3, 0.5);
+
+    /// <summary>How much wider a cone gets with depth.</summary>
+    public static Symbol ConeGrowth { get; } = new("g_c", SymbolUnit.Ratio, "growth of the diameter of the cone per depth", 0.05, 3);
+
+    /// <summary>Thickness of a layer, or what a cone has left of it.</summary>
+    public static Symbol LayerThickness { get; } = new("l_p", SymbolUnit.Length, "thickness of the layer, or what is left of it", 1e-4, 1);
+
+    /// <summary>Length of a piece of a cone in a layer.</summary>
+    public static Symbol ConeLength { get; } = new("l_c", SymbolUnit.Length, "length of the cone in the layer", 0, 1);
 
     /// <summary>Half angle of the cone.</summary>
     public static Symbol ConeAngle { get; } = new("phi_c", SymbolUnit.Angle, "half angle of the cone", 5 * Degree, 60 * Degree);

@@ -182,6 +182,9 @@ public sealed class BearingSurface
     };
 
     /// <summary>Bearing torque per unit preload.</summary>
+    /// <summary>Null where the face is no ring.</summary>
+    internal BearingContact.Ring? Ring => _contact as BearingContact.Ring;
+
     internal Term Arm(Term friction) => TorqueEquations.BearingArmEquation.Of(friction, _contact.Diameter, _contact.SeatAngle);
 
     /// <summary>The same for loops.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Fastening.Equations;
 using UnitsNet;
 
@@ -7,15 +8,14 @@ namespace Fastening.Internals;
 internal readonly struct Stated<T>
     where T : struct, IQuantity
 {
-    private readonly string _name;
-    private readonly long _origin;
+    // A string or an EarlierAnswer. One reference for both: a struct with more than three words beside its reference is copied by a slow instruction.
+    private readonly object _name;
 
     internal Stated(T entered, double value, string name)
     {
         AsStated = entered;
         Value = value;
-        _name = name;
-        _origin = Recording.IsAnywhere ? Recording.EarlierAnswer(typeof(T), value) : 0;
+        _name = Recording.IsAnywhere ? NameOrAnswer(name, value) : name;
     }
 
     /// <summary>As the user wrote it; of a table, in the unit of the trade.</summary>
@@ -25,18 +25,23 @@ internal readonly struct Stated<T>
     public double Value { get; }
 
     /// <summary>In the SI unit of symbols (radians for an angle), with its origin.</summary>
-    public Term Term => TermNamed(_name);
+    public Term Term => Recording.IsAnywhere ? Written(Name) : new Term(Si.ForSymbols<T>(Value), 0);
 
     /// <summary>A value of a table or of our own making, in the unit of <see cref="Si"/>.</summary>
     public static Stated<T> Of(double value, string name) => new(Si.InShopUnit<T>(value), value, name);
 
     /// <summary>The term of one of several of a kind, or of a named object: <c>thickness of layer 2</c>. The name is put together only while a derivation listens.</summary>
-    public Term TermOf(string owner) => Recording.IsOn ? TermNamed(_name + " of " + owner) : new Term(Si.ForSymbols<T>(Value), 0);
+    public Term TermOf(string owner) => Recording.IsOn ? Written(Name + " of " + owner) : new Term(Si.ForSymbols<T>(Value), 0);
 
-    private Term TermNamed(string name)
+    private Term Written(string name)
     {
         double value = Si.ForSymbols<T>(Value);
-        if (!Recording.IsAnywhere) return new Term(value, 0);
-        return new Term(value, _origin != 0 && Recording.Knows(_origin) ? _origin : Recording.Given(value, AsStated, name));
+        return new Term(value, _name is EarlierAnswer { Origin: long origin } && Recording.Knows(origin) ? origin : Recording.Given(value, AsStated, name));
     }
+
+    private string Name => _name as string ?? ((EarlierAnswer)_name).Name;
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static object NameOrAnswer(string name, double value) =>
+        Recording.EarlierAnswer(typeof(T), value) is not 0 and long origin ? new EarlierAnswer(name, origin) : name;
 }

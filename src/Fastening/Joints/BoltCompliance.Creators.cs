@@ -7,9 +7,15 @@ namespace Fastening;
 public sealed partial class BoltCompliance
 {
     // VDI 2230-1:2015 §5.1.1, from memory.
-    private const double HexagonHeadFactor = 0.5, SocketHeadFactor = 0.4, EngagedThreadFactor = 0.5, NutFactor = 0.4, TappedPartFactor = 0.33;
+    private const double HexagonHead = 0.5, SocketHead = 0.4, EngagedThread = 0.5, Nut = 0.4, TappedPart = 0.33;
 
-    private double HeadFactor => _head == BoltHead.Hexagon ? HexagonHeadFactor : SocketHeadFactor;
+    private Term HeadFactor => _head == BoltHead.Hexagon ? Term.Given(HexagonHead, "hexagon head, VDI 2230") : Term.Given(SocketHead, "socket head, VDI 2230");
+
+    private static Term EngagedThreadFactor => Term.Given(EngagedThread, "engaged thread, VDI 2230");
+
+    private static Term NutFactor => Term.Given(Nut, "nut, VDI 2230");
+
+    private static Term TappedPartFactor => Term.Given(TappedPart, "tapped part, VDI 2230");
 
     /// <summary>A bolt with nut after VDI 2230, with a shank of the nominal diameter. <see cref="TappedInto"/> replaces the nut by a tapped part.</summary>
     /// <param name="thread">Thread.</param>
@@ -27,16 +33,16 @@ public sealed partial class BoltCompliance
     public static BoltCompliance Vdi2230(ScrewThread thread, Length length, Length threadedLength, Length grip, BoltHead head, ElasticMaterial material)
     {
         Guard.NotNull(thread);
-        (double shank, double free) = Divide(length, threadedLength, grip);
-        double beyond = Si.Of(length) - Si.Of(grip), engaged = EngagedThreadFactor * thread.Diameter;
+        BoltCut cut = Divide(length, threadedLength, grip);
+        double beyond = cut.BeyondGrip.Value, engaged = EngagedThread * thread.Diameter;
         if (Tolerance.FallsShort(beyond, engaged))
         {
             Length longest = (length - Si.Length(engaged)).ToUnit(grip.Unit);
             Guard.RefuseAgainst(nameof(grip), grip, $"at most {Guard.ShowToCompare(longest)}: the bolt, {Guard.ShowToCompare(length)}, must reach half a diameter past it, the thread that is counted there");
         }
 
-        BoltSection[] sections = GripOf(shank, free, Si.Of(thread.NominalDiameter), thread.Geometry.RootDiameter.Value);
-        return new BoltCompliance(BoltComplianceMethod.Vdi2230, thread, Guard.NotNull(material), sections, Known(head), beyondGrip: beyond);
+        BoltSection[] sections = GripOf(cut, thread, new SectionShape.Root(thread));
+        return new BoltCompliance(BoltComplianceMethod.Vdi2230, thread, Guard.NotNull(material), sections, Known(head), cut: cut);
     }
 
     /// <summary>A bolt with nut after VDI 2230, of sections: waists, extension sleeves. <see cref="TappedInto"/> replaces the nut by a tapped part.</summary>
@@ -75,13 +81,11 @@ public sealed partial class BoltCompliance
         ScrewThread thread, Length length, Length threadedLength, Length grip, ElasticMaterial material, StressAreaBasis basis = StressAreaBasis.Exact)
     {
         Guard.NotNull(thread);
-        (double shank, double free) = Divide(length, threadedLength, grip);
-        double diameter = basis == StressAreaBasis.Exact
-            ? thread.Geometry.StressDiameter.Value
-            : BoltComplianceEquations.RoundDiameter(StressAreas.Of(thread, basis).Value);
+        BoltCut cut = Divide(length, threadedLength, grip);
+        StressAreas.Of(thread, basis);
+        SectionShape shape = basis == StressAreaBasis.Exact ? new SectionShape.Stress(thread) : new SectionShape.TabulatedRound(thread, basis);
         return new BoltCompliance(
-            BoltComplianceMethod.Textbook, thread, Guard.NotNull(material), GripOf(shank, free, Si.Of(thread.NominalDiameter), diameter),
-            shank: shank, freeThread: free, basis: basis, beyondGrip: Si.Of(length) - Si.Of(grip));
+            BoltComplianceMethod.Textbook, thread, Guard.NotNull(material), GripOf(cut, thread, shape), cut: cut, basis: basis);
     }
 
     /// <summary>A bolt of the sections that are given; nothing is added for head, engaged thread and nut.</summary>
@@ -96,8 +100,8 @@ public sealed partial class BoltCompliance
         new(BoltComplianceMethod.SectionsOnly, Guard.NotNull(thread), Guard.NotNull(material), Copy(sections));
 
     /// <summary>A bolt of a stated stiffness: neither sections nor material are known of it.</summary>
-    internal static BoltCompliance OfStiffness(ScrewThread thread, double newtonsPerMeter) =>
-        new(BoltComplianceMethod.Stated, thread, null, [], stated: newtonsPerMeter);
+    internal static BoltCompliance OfStiffness(ScrewThread thread, Held<ForcePerLength> stiffness) =>
+        new(BoltComplianceMethod.Stated, thread, null, [], stated: stiffness);
 
     /// <summary>
     /// Effective grip of a bolt screwed into its last part, as the textbooks take it: the parts above, and half of the tapped part or of the
@@ -111,25 +115,24 @@ public sealed partial class BoltCompliance
     /// <exception cref="ArgumentOutOfRangeException">A thickness is outside its domain.</exception>
     /// <example><code>BoltCompliance.TappedGrip(ScrewThread.Parse("M16"), clampedThickness: Length.FromMillimeters(30),
     ///     tappedThickness: Length.FromMillimeters(40)).Millimeters   // 38</code></example>
-    public static Length TappedGrip(ScrewThread thread, Length clampedThickness, Length tappedThickness) => Si.Length(BoltComplianceEquations.TappedGrip(
-        Domains.Length.Check(clampedThickness), Domains.Length.Check(tappedThickness), Si.Of(Guard.NotNull(thread).NominalDiameter)));
+    public static Length TappedGrip(ScrewThread thread, Length clampedThickness, Length tappedThickness) => Si.Length(BoltComplianceEquations.TappedGripEquation.Of(
+        Domains.Length.Argument(clampedThickness), Domains.Length.Argument(tappedThickness), Guard.NotNull(thread).DiameterTerm));
 
-    private static (double Shank, double FreeThread) Divide(Length length, Length threadedLength, Length grip)
+    private static BoltCut Divide(Length length, Length threadedLength, Length grip)
     {
-        double whole = Domains.Length.Check(length);
-        double threaded = Domains.LengthOrZero.Check(threadedLength);
-        double clamped = Domains.Length.Check(grip);
-        if (threaded > whole) Guard.RefuseAgainst(nameof(threadedLength), threadedLength, $"at most the length of the bolt, {Guard.ShowToCompare(length)}");
-        if (clamped > whole) Guard.RefuseAgainst(nameof(grip), grip, $"at most the length of the bolt, {Guard.ShowToCompare(length)}");
-        double shank = Math.Min(whole - threaded, clamped);
-        return (shank, clamped - shank);
+        var whole = new Stated<Length>(length, Domains.Length.Check(length), "length of the bolt");
+        var threaded = new Stated<Length>(threadedLength, Domains.LengthOrZero.Check(threadedLength), "threaded length of the bolt");
+        Stated<Length> clamped = Domains.Length.Stated(grip);
+        if (threaded.Value > whole.Value) Guard.RefuseAgainst(nameof(threadedLength), threadedLength, $"at most the length of the bolt, {Guard.ShowToCompare(length)}");
+        if (clamped.Value > whole.Value) Guard.RefuseAgainst(nameof(grip), grip, $"at most the length of the bolt, {Guard.ShowToCompare(length)}");
+        return new BoltCut(whole, threaded, clamped);
     }
 
-    private static BoltSection[] GripOf(double shank, double freeThread, double shankDiameter, double threadDiameter)
+    private static BoltSection[] GripOf(BoltCut cut, ScrewThread thread, SectionShape freeThread)
     {
         var sections = new List<BoltSection>(2);
-        if (shank > 0) sections.Add(BoltSection.Round(shank, shankDiameter));
-        if (freeThread > 0) sections.Add(BoltSection.Round(freeThread, threadDiameter));
+        if (cut.Shank.Value > 0) sections.Add(BoltSection.ShankOf(cut, thread));
+        if (cut.FreeThread.Value > 0) sections.Add(BoltSection.FreeThreadOf(cut, freeThread));
         return [.. sections];
     }
 

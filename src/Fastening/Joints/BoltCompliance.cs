@@ -13,22 +13,21 @@ namespace Fastening;
 ///     ScrewThread.Parse("M16"), length: Length.FromMillimeters(80), threadedLength: Length.FromMillimeters(38),
 ///     grip: Length.FromMillimeters(60), BoltHead.Hexagon, ElasticMaterial.Steel);
 /// bolt.Stiffness.KilonewtonsPerMillimeter</code></example>
-public sealed partial class BoltCompliance
+public sealed partial class BoltCompliance : IDerives<BoltSprings>
 {
     private readonly BoltSection[] _grip;
     private readonly BoltHead _head;
     private readonly ElasticMaterial? _tappedMaterial;
-    private readonly double _shank, _freeThread, _stated;
     private readonly StressAreaBasis _basis;
+    private readonly BoltCut? _cut;
+    private readonly Held<ForcePerLength>? _stated;
+    private BoltSprings? _springs;
 
     private BoltCompliance(
         BoltComplianceMethod method, ScrewThread thread, ElasticMaterial? material, BoltSection[] grip, BoltHead head = default,
-        ElasticMaterial? tappedMaterial = null, double shank = 0, double freeThread = 0, StressAreaBasis basis = default, double stated = 0,
-        double? beyondGrip = null)
+        ElasticMaterial? tappedMaterial = null, BoltCut? cut = null, StressAreaBasis basis = default, Held<ForcePerLength>? stated = null)
     {
-        BeyondGripMeters = beyondGrip;
-        _shank = shank;
-        _freeThread = freeThread;
+        _cut = cut;
         _basis = basis;
         _stated = stated;
         Method = method;
@@ -39,9 +38,6 @@ public sealed partial class BoltCompliance
         _tappedMaterial = tappedMaterial;
         Sections = Array.AsReadOnly(grip);
         foreach (BoltSection section in grip) GripMeters += section.SiLength;
-        MetersPerNewton = ResilienceOf(null);
-        if (method != BoltComplianceMethod.Stated) TwistRadiansPerNewtonMeter = TwistOf(null);
-        ExpansionPerKelvin = ExpansionOf();
     }
 
     /// <summary>The thread.</summary>
@@ -57,32 +53,31 @@ public sealed partial class BoltCompliance
     public IReadOnlyList<BoltSection> Sections { get; }
 
     /// <summary>Length of the sections between head and first engaged thread.</summary>
-    public Length GripLength => Si.Length(GripMeters);
+    public Length GripLength => _grip.Length == 0 ? Si.Length(0) : Si.Length(GripTerm);
 
     /// <summary>Length of the bolt past the grip, for nut or tapped part; null for a bolt of sections, which do not say it.</summary>
-    public Length? BeyondGrip => BeyondGripMeters is double length ? Si.Length(length) : null;
+    public Length? BeyondGrip => _cut is null ? null : Si.Length(_cut.BeyondGrip);
 
     /// <summary>Elastic resilience δ_S, metres of stretch per newton.</summary>
-    public double MetersPerNewton { get; }
+    public double MetersPerNewton => Si.Number(Springs.Resilience);
 
     /// <summary>Stiffness 1/δ_S.</summary>
-    public ForcePerLength Stiffness => Si.Stiffness(1 / MetersPerNewton);
+    public ForcePerLength Stiffness => Si.Stiffness(BoltComplianceEquations.StiffnessOfResilienceEquation.Of(Springs.Resilience));
 
     /// <summary>
     /// Twist Σ l_i/(G_i J_i) of the sections between head and first engaged thread, radians per newton-metre of torque in the thread; head
     /// and engaged thread are taken as rigid. Null for a stated stiffness, where it is not known.
     /// </summary>
-    public double? TwistRadiansPerNewtonMeter { get; }
+    public double? TwistRadiansPerNewtonMeter => Springs.Twist is Term twist ? Si.Number(twist) : null;
 
     /// <summary>Whether the bolt is screwed into a tapped part instead of a nut.</summary>
     public bool IsTapped => _tappedMaterial is not null;
 
+    internal BoltSprings Springs => Derived.Of(ref _springs, this);
+
     internal double GripMeters { get; }
 
-    internal double? BeyondGripMeters { get; }
-
-    /// <summary>Σ l_i α_i over the grip, metres per kelvin; null when the expansion of a section is unknown.</summary>
-    internal double? ExpansionPerKelvin { get; }
+    internal double? BeyondGripMeters => _cut?.BeyondGrip.Value;
 
     /// <summary>The bolt screwed into a tapped part: 0.33 d of the part's material in place of the nut (VDI 2230-1:2015 §5.1.1, from memory).</summary>
     /// <param name="material">Material of the tapped part.</param>
@@ -98,7 +93,7 @@ public sealed partial class BoltCompliance
             throw new InvalidOperationException($"Only a bolt of VDI 2230 counts a nut; for this one ({MethodName}) take the grip of BoltCompliance.TappedGrip.");
         }
 
-        return new BoltCompliance(Method, Thread, Material, _grip, _head, material, beyondGrip: BeyondGripMeters);
+        return new BoltCompliance(Method, Thread, Material, _grip, _head, material, _cut);
     }
 
     /// <summary>Elongation of the bolt under a force (equation <c>bolt.elongation</c>).</summary>
@@ -107,33 +102,12 @@ public sealed partial class BoltCompliance
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="force"/> is outside its domain.</exception>
     /// <example><code>bolt.ElongationAt(Force.FromKilonewtons(70)).Micrometers</code></example>
     public Length ElongationAt(Force force) =>
-        Si.Length(BoltComplianceEquations.Elongation(Domains.Force.Check(force), MetersPerNewton));
-
-    /// <summary>The work behind <see cref="MetersPerNewton"/>.</summary>
-    /// <returns>The steps; the last is the resilience δ_S.</returns>
-    /// <example><code>Console.WriteLine(bolt.DeriveResilience());</code></example>
-    public Derivation DeriveResilience()
-    {
-        var work = new Derivation($"Resilience of the bolt {Thread}, {MethodName}");
-        ResilienceOf(work);
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="TwistRadiansPerNewtonMeter"/>.</summary>
-    /// <returns>The steps; the last is the torsional compliance.</returns>
-    /// <exception cref="InvalidOperationException">The stiffness is stated, so the twist is not known.</exception>
-    /// <example><code>Console.WriteLine(bolt.DeriveTwist());</code></example>
-    public Derivation DeriveTwist()
-    {
-        var work = new Derivation($"Twist of the bolt {Thread}");
-        TwistOf(work);
-        return work.KeepWhatCounts();
-    }
+        Si.Length(BoltComplianceEquations.ElongationEquation.Of(Domains.Force.Argument(force), Springs.Resilience));
 
     /// <inheritdoc />
     public override string ToString() => $"{Thread}, "
         + (Method == BoltComplianceMethod.Stated ? "" : Print.Text($"grip {Si.Length(GripMeters):0.###}, "))
-        + Print.Text($"{Si.Stiffness(1 / MetersPerNewton):G4} ({MethodName})");
+        + Print.Text($"{Si.Stiffness(1 / Springs.Resilience.Value):G4} ({MethodName})");
 
     private string MethodName => Method switch
     {
@@ -143,58 +117,81 @@ public sealed partial class BoltCompliance
         _ => "sections as given",
     };
 
-    internal double ResilienceOf(Derivation? work)
+    /// <summary>Length of all sections.</summary>
+    private Term GripTerm
     {
-        if (Method == BoltComplianceMethod.Textbook) return TextbookResilience(work);
-        if (Method == BoltComplianceMethod.Stated) return BoltComplianceEquations.ResilienceOfStiffnessEquation.Step(work, _stated);
-        double delta = Method == BoltComplianceMethod.Vdi2230 ? AddSubstitute(work, 0, HeadFactor, NominalArea(work), Material!) : 0;
-        foreach (BoltSection section in _grip) delta = AddPiece(work, delta, section.SiLength, section.AreaOf(work), section.Material ?? Material!);
-        if (Method == BoltComplianceMethod.SectionsOnly) return delta;
-        double rootArea = BoltComplianceEquations.SectionAreaEquation.Step(work, Thread.Geometry.RootDiameter.Value);
-        delta = AddSubstitute(work, delta, EngagedThreadFactor, rootArea, Material!);
-        return AddSubstitute(work, delta, IsTapped ? TappedPartFactor : NutFactor, NominalArea(work), _tappedMaterial ?? Material!);
-    }
-
-    private double TextbookResilience(Derivation? work)
-    {
-        double nominal = NominalArea(work);
-        double stressed = _basis == StressAreaBasis.Exact
-            ? ThreadEquations.StressAreaEquation.Step(work, Thread.Geometry.StressDiameter.Value)
-            : StressAreas.Of(Thread, _basis).Value;
-        double stiffness = BoltComplianceEquations.TextbookStiffnessEquation.Step(work, nominal, stressed, Si.Of(Material!.YoungsModulus), _freeThread, _shank);
-        return BoltComplianceEquations.ResilienceOfStiffnessEquation.Step(work, stiffness);
-    }
-
-    internal double TwistOf(Derivation? work)
-    {
-        if (Method == BoltComplianceMethod.Stated) throw new InvalidOperationException("The stiffness of the bolt is stated; how much it twists is not known from it.");
-        double twist = 0;
-        foreach (BoltSection section in _grip)
+        get
         {
-            double constant = WrenchEquations.RoundTorsionConstantEquation.Step(work, section.DiameterOf(work), 0);
-            twist = WrenchEquations.ComplianceEquation.Step(work, twist, section.SiLength, Si.Of((section.Material ?? Material!).ShearModulus), constant);
+            Term grip = _grip[0].LengthOf(NameOf(0));
+            for (int i = 1; i < _grip.Length; i++) grip = ConeGeometryEquations.GripEquation.Of(grip, _grip[i].LengthOf(NameOf(i)));
+            return grip;
+        }
+    }
+
+    /// <summary>How a section is called in a derivation; put together only while one listens.</summary>
+    internal string NameOf(int section) => Recording.IsOn ? _grip[section].NameAt(section) : "";
+
+    /// <summary>The material of a section, its own or that of the bolt.</summary>
+    internal ElasticMaterial MaterialOf(int section) => _grip[section].Material ?? Material!;
+
+    internal string MaterialNameOf(int section) =>
+        _grip[section].Material is ElasticMaterial own ? NameOf(own, NameOf(section)) : NameOf(Material!, "the bolt");
+
+    internal static string NameOf(ElasticMaterial material, string part) => Recording.IsOn ? $"{part}, {material.Name}" : "";
+
+    /// <summary>The term of the twist.</summary>
+    /// <exception cref="InvalidOperationException">The stiffness is stated.</exception>
+    internal Term TwistTerm =>
+        Springs.Twist ?? throw new InvalidOperationException("The stiffness of the bolt is stated; how much it twists is not known from it.");
+
+    BoltSprings IDerives<BoltSprings>.Derive() => new() { Resilience = ResilienceOf(), Twist = TwistOf() };
+
+    private Term ResilienceOf()
+    {
+        if (Method == BoltComplianceMethod.Textbook) return TextbookResilience();
+        if (_stated is not null) return BoltComplianceEquations.ResilienceOfStiffnessEquation.Of(_stated.Term);
+        bool isVdi = Method == BoltComplianceMethod.Vdi2230;
+        Term nominal = isVdi ? NominalArea : default, modulus = Material!.ModulusOf(NameOf(Material, "the bolt"));
+        Term? delta = isVdi ? Substitute(HeadFactor, nominal, modulus) : null;
+        for (int i = 0; i < _grip.Length; i++)
+        {
+            string name = NameOf(i);
+            delta = Add(delta, Piece(_grip[i].LengthOf(name), _grip[i].AreaOf(name), MaterialOf(i).ModulusOf(MaterialNameOf(i))));
+        }
+
+        if (!isVdi) return delta!.Value;
+        Term rootArea = BoltComplianceEquations.SectionAreaEquation.Of(Thread.Geometry.RootDiameter);
+        delta = Add(delta, Substitute(EngagedThreadFactor, rootArea, modulus));
+        return Add(delta, _tappedMaterial is null
+            ? Substitute(NutFactor, nominal, modulus)
+            : Substitute(TappedPartFactor, nominal, _tappedMaterial.ModulusOf(NameOf(_tappedMaterial, "the tapped part"))));
+    }
+
+    private Term TextbookResilience() => BoltComplianceEquations.ResilienceOfStiffnessEquation.Of(BoltComplianceEquations.TextbookStiffnessEquation.Of(
+        NominalArea, StressAreas.Of(Thread, _basis), Material!.ModulusOf(NameOf(Material, "the bolt")), _cut!.FreeThread, _cut.Shank));
+
+    private Term? TwistOf()
+    {
+        if (Method == BoltComplianceMethod.Stated) return null;
+        Term twist = Term.Given(0, "twist before the first section"), solid = Term.Given(0, "bore of a solid bolt");
+        for (int i = 0; i < _grip.Length; i++)
+        {
+            string name = NameOf(i);
+            Term constant = WrenchEquations.RoundTorsionConstantEquation.Of(_grip[i].DiameterOf(name), solid);
+            twist = WrenchEquations.ComplianceEquation.Of(twist, _grip[i].LengthOf(name), MaterialOf(i).ShearOf(MaterialNameOf(i)), constant);
         }
 
         return twist;
     }
 
-    private double? ExpansionOf()
-    {
-        double? sum = Method == BoltComplianceMethod.Stated ? null : 0;
-        foreach (BoltSection section in _grip)
-        {
-            sum += (section.Material ?? Material!).ThermalExpansion is CoefficientOfThermalExpansion alpha ? section.SiLength * Si.Of(alpha) : null;
-        }
+    private Term NominalArea => BoltComplianceEquations.NominalAreaEquation.Of(Thread.DiameterTerm);
 
-        return sum;
-    }
+    private Term Substitute(Term factor, Term area, Term modulus) =>
+        Piece(BoltComplianceEquations.SubstitutionLengthEquation.Of(factor, Thread.DiameterTerm), area, modulus);
 
-    private double NominalArea(Derivation? work) => BoltComplianceEquations.NominalAreaEquation.Step(work, Si.Of(Thread.NominalDiameter));
+    private static Term Piece(Term length, Term area, Term modulus) =>
+        BoltComplianceEquations.SectionResilienceEquation.Of(length, modulus, area);
 
-    private double AddSubstitute(Derivation? work, double before, double factor, double area, ElasticMaterial material) =>
-        AddPiece(work, before, BoltComplianceEquations.SubstitutionLengthEquation.Step(work, factor, Si.Of(Thread.NominalDiameter)), area, material);
-
-    private static double AddPiece(Derivation? work, double before, double length, double area, ElasticMaterial material) =>
-        BoltComplianceEquations.BoltResilienceEquation.Step(
-            work, before, BoltComplianceEquations.SectionResilienceEquation.Step(work, length, Si.Of(material.YoungsModulus), area));
+    private static Term Add(Term? before, Term piece) =>
+        before is Term delta ? BoltComplianceEquations.BoltResilienceEquation.Of(delta, piece) : piece;
 }

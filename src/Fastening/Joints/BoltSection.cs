@@ -10,28 +10,30 @@ namespace Fastening;
 /// BoltSection.OfStressArea(Length.FromMillimeters(12), ScrewThread.Parse("M16"))         // free thread, as textbooks count it</code></example>
 public sealed class BoltSection
 {
-    private readonly double _length;
-    private readonly double? _diameter;
-    private readonly double _area;
+    private readonly Stated<Length> _length;
+    private readonly SectionShape _shape;
+    private readonly BoltCut? _cut;
+    private readonly bool _isShank;
 
-    private BoltSection(double length, double? diameter, double area, ElasticMaterial? material)
+    private BoltSection(Stated<Length> length, SectionShape shape, ElasticMaterial? material = null, BoltCut? cut = null, bool isShank = false)
     {
         _length = length;
-        _diameter = diameter;
-        _area = area;
+        _shape = shape;
+        _cut = cut;
+        _isShank = isShank;
         Material = material;
     }
 
     /// <summary>Length of the section.</summary>
-    public Length Length => Si.Length(_length);
+    public Length Length => Si.Length(LengthOf("the section"));
 
     /// <summary>Cross-section.</summary>
-    public Area Area => Si.Area(_area);
+    public Area Area => Si.Area(AreaOf("the section"));
 
     /// <summary>Material of the section; null when it is that of the bolt.</summary>
     public ElasticMaterial? Material { get; }
 
-    internal double SiLength => _length;
+    internal double SiLength => _length.Value;
 
     /// <summary>A round section.</summary>
     /// <param name="length">Its length.</param>
@@ -40,7 +42,7 @@ public sealed class BoltSection
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its domain.</exception>
     /// <example><code>BoltSection.OfDiameter(Length.FromMillimeters(40), diameter: Length.FromMillimeters(12))</code></example>
     public static BoltSection OfDiameter(Length length, Length diameter) =>
-        Round(Domains.Length.Check(length), Domains.Length.Check(diameter));
+        new(Domains.Length.Stated(length), new SectionShape.Round(Domains.Length.Stated(diameter)));
 
     /// <summary>A section of any shape. For twist it counts as round.</summary>
     /// <param name="length">Its length.</param>
@@ -49,7 +51,7 @@ public sealed class BoltSection
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>BoltSection.OfArea(Length.FromMillimeters(25), Area.FromSquareMillimeters(180))</code></example>
     public static BoltSection OfArea(Length length, Area area) =>
-        new(Domains.Length.Check(length), null, Domains.Area.Check(area), null);
+        new(Domains.Length.Stated(length), new SectionShape.OfArea(Domains.Area.Stated(area)));
 
     /// <summary>Free thread on the area of the root diameter d₃, as VDI 2230 counts it.</summary>
     /// <param name="length">Its length.</param>
@@ -59,7 +61,7 @@ public sealed class BoltSection
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="length"/> is outside its domain.</exception>
     /// <example><code>BoltSection.OfRootArea(Length.FromMillimeters(15), ScrewThread.Parse("M16")).Area.SquareMillimeters   // 144.1</code></example>
     public static BoltSection OfRootArea(Length length, ScrewThread thread) =>
-        Round(Domains.Length.Check(length), Guard.NotNull(thread).Geometry.RootDiameter.Value);
+        new(Domains.Length.Stated(length), new SectionShape.Root(Guard.NotNull(thread)));
 
     /// <summary>Free thread on the stress area, as the textbooks count it.</summary>
     /// <param name="length">Its length.</param>
@@ -73,9 +75,9 @@ public sealed class BoltSection
     ///     Length.FromMillimeters(15), ScrewThread.Parse("M16"), StressAreaBasis.NominalTable).Area.SquareMillimeters   // 157</code></example>
     public static BoltSection OfStressArea(Length length, ScrewThread thread, StressAreaBasis basis = StressAreaBasis.Exact)
     {
-        double checkedLength = Domains.Length.Check(length);
-        double area = StressAreas.Of(Guard.NotNull(thread), basis).Value;
-        return basis == StressAreaBasis.Exact ? Round(checkedLength, thread.Geometry.StressDiameter.Value) : new BoltSection(checkedLength, null, area, null);
+        Stated<Length> stated = Domains.Length.Stated(length);
+        StressAreas.Of(Guard.NotNull(thread), basis);
+        return new BoltSection(stated, basis == StressAreaBasis.Exact ? new SectionShape.Stress(thread) : new SectionShape.Tabulated(thread, basis));
     }
 
     /// <summary>The same section of another material: an extension sleeve of aluminium.</summary>
@@ -83,15 +85,26 @@ public sealed class BoltSection
     /// <returns>A new section.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="material"/> is null.</exception>
     /// <example><code>BoltSection.OfArea(Length.FromMillimeters(25), Area.FromSquareMillimeters(180)).WithMaterial(ElasticMaterial.WroughtAluminium)</code></example>
-    public BoltSection WithMaterial(ElasticMaterial material) => new(_length, _diameter, _area, Guard.NotNull(material));
+    public BoltSection WithMaterial(ElasticMaterial material) => new(_length, _shape, Guard.NotNull(material), _cut, _isShank);
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"{Si.Length(_length):0.###} of {Si.Area(_area):0.###}")
+    public override string ToString() => Print.Text($"{Si.Length(SiLength):0.###} of {Si.Area(AreaOf("").Value):0.###}")
         + (Material is null ? "" : ", " + Material.Name);
 
-    internal static BoltSection Round(double length, double diameter) => new(length, diameter, BoltComplianceEquations.SectionArea(diameter), null);
+    /// <summary>The shank of a bolt as it is ordered.</summary>
+    internal static BoltSection ShankOf(BoltCut cut, ScrewThread thread) =>
+        new(Stated<Length>.Of(cut.Shank.Value, "length of the shank"), new SectionShape.Nominal(thread), null, cut, isShank: true);
 
-    internal double AreaOf(Derivation? work) => _diameter is double d ? BoltComplianceEquations.SectionAreaEquation.Step(work, d) : _area;
+    /// <summary>Its thread in the grip.</summary>
+    internal static BoltSection FreeThreadOf(BoltCut cut, SectionShape shape) =>
+        new(Stated<Length>.Of(cut.FreeThread.Value, "length of the free thread"), shape, null, cut);
 
-    internal double DiameterOf(Derivation? work) => _diameter ?? BoltComplianceEquations.RoundDiameterEquation.Step(work, _area);
+    /// <summary>How the section is called among those of a bolt.</summary>
+    internal string NameAt(int index) => _cut is null ? Print.Text($"section {index + 1}") : _isShank ? "the shank" : "the free thread";
+
+    internal Term LengthOf(string owner) => _cut is null ? _length.TermOf(owner) : _isShank ? _cut.Shank : _cut.FreeThread;
+
+    internal Term AreaOf(string owner) => _shape.Area(owner);
+
+    internal Term DiameterOf(string owner) => _shape.Diameter(owner);
 }

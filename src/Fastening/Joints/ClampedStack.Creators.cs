@@ -33,8 +33,8 @@ public sealed partial class ClampedStack
         IReadOnlyList<ClampedLayer> layers, Length bearingDiameter, Length hole, Length outerDiameter, JointForm form)
     {
         ConeShape cone = ConeOf(bearingDiameter, hole, outerDiameter, null, form);
-        ClampedLayer[] copy = ThickEnough(WiderThan(cone.Hole, Copy(layers)), 1e-3 * Si.Of(bearingDiameter));
-        if (Si.Of(outerDiameter) < cone.Bearing && cone.HasCone(copy))
+        ClampedLayer[] copy = ThickEnough(WiderThan(cone.Hole, Copy(layers)), 1e-3 * cone.Bearing);
+        if (cone.Outside < cone.Bearing && cone.HasCone(copy))
         {
             Guard.RefuseAgainst(nameof(outerDiameter), outerDiameter, $"at least the bearing diameter, {Guard.ShowToCompare(bearingDiameter)}: with layers of their own diameter, the angle follows from this one; for tubes take Sleeve");
         }
@@ -60,7 +60,7 @@ public sealed partial class ClampedStack
     public static ClampedStack Frusta(
         IReadOnlyList<ClampedLayer> layers, Length bearingDiameter, Length hole, Angle halfAngle, Length? outerDiameter, JointForm form)
     {
-        ConeShape cone = ConeOf(bearingDiameter, hole, outerDiameter, Si.ToRadians(HalfAngleDomain.Check(halfAngle)), form);
+        ConeShape cone = ConeOf(bearingDiameter, hole, outerDiameter, new Held<Angle>(HalfAngleDomain.Stated(halfAngle)), form);
         return new ClampedStack(ClampedStackMethod.Frusta, WiderThan(cone.Hole, Copy(layers)), cone);
     }
 
@@ -78,7 +78,7 @@ public sealed partial class ClampedStack
     public static ClampedStack Frustum(ClampedLayer layer, Length smallDiameter, Length hole, Angle halfAngle)
     {
         Guard.NotNull(layer);
-        RefuseWithin(nameof(smallDiameter), smallDiameter, hole);
+        RefuseWithin(nameof(smallDiameter), smallDiameter, Domains.Length.Check(smallDiameter), hole, Domains.Length.Check(hole));
         return Frusta([layer], smallDiameter, hole, halfAngle, null, JointForm.TappedThread);
     }
 
@@ -95,11 +95,10 @@ public sealed partial class ClampedStack
     ///     [new ClampedLayer(Length.FromMillimeters(50), ElasticMaterial.Steel)], outerDiameter: Length.FromMillimeters(20), hole: Length.FromMillimeters(13)).Stiffness</code></example>
     public static ClampedStack Sleeve(IReadOnlyList<ClampedLayer> layers, Length outerDiameter, Length hole)
     {
-        double outer = Domains.Length.Check(outerDiameter), inner = Domains.Length.Check(hole);
-        RefuseWithin(nameof(outerDiameter), outerDiameter, hole);
-        ClampedLayer[] copy = WiderThan(inner, Copy(layers));
-        double widest = copy.Max(layer => layer.SiOuterDiameter ?? outer);
-        return new ClampedStack(ClampedStackMethod.Sleeve, copy, new ConeShape(widest, inner, outer, halfAngle: 0, JointForm.ThroughBolt));
+        var outer = new Held<Length>(Domains.Length.Stated(outerDiameter));
+        Stated<Length> inner = Domains.Length.Stated(hole);
+        RefuseWithin(nameof(outerDiameter), outerDiameter, outer.Value, hole, inner.Value);
+        return new ClampedStack(ClampedStackMethod.Sleeve, WiderThan(inner.Value, Copy(layers)), ConeShape.Sleeve(inner, outer));
     }
 
     /// <summary>The frusta of Shigley, 9th ed. (2011) eq. (8-20): 30°, washer face 1.5 d, hole d, wide parts, a cone from each end.</summary>
@@ -111,9 +110,8 @@ public sealed partial class ClampedStack
     /// <example><code>ClampedStack.ShigleyFrusta(ScrewThread.Parse("M16"), layers)</code></example>
     public static ClampedStack ShigleyFrusta(ScrewThread thread, IReadOnlyList<ClampedLayer> layers)
     {
-        double d = Si.Of(Guard.NotNull(thread).NominalDiameter);
-        return new ClampedStack(
-            ClampedStackMethod.Frusta, WiderThan(d, Copy(layers)), new ConeShape(1.5 * d, d, null, Si.ToRadians(30), JointForm.ThroughBolt));
+        double d = Guard.NotNull(thread).Diameter;
+        return new ClampedStack(ClampedStackMethod.Frusta, WiderThan(d, Copy(layers)), ConeShape.OfTextbook(thread));
     }
 
     /// <summary>The fit by Wileman, Choudhury and Green: wide plates of one material under washer faces of 1.5 d (equation <c>parts.wileman-stiffness</c>).</summary>
@@ -150,8 +148,7 @@ public sealed partial class ClampedStack
                 $"{copy[0].Material.Name} has {modulus / 1e9:G4} GPa, the fit for {fit.Name} {fitted / 1e9:G4} GPa; take WilemanFit.General or ClampedStack.Frusta."), nameof(fit));
         }
 
-        double d = Si.Of(thread.NominalDiameter);
-        return new ClampedStack(ClampedStackMethod.Wileman, ThickEnough(copy, d / 20), null, d, fit);
+        return new ClampedStack(ClampedStackMethod.Wileman, ThickEnough(copy, thread.Diameter / 20), null, thread, fit);
     }
 
     private static ClampedLayer[] Copy(IReadOnlyList<ClampedLayer> layers)
@@ -163,7 +160,7 @@ public sealed partial class ClampedStack
     }
 
     /// <summary>Parts of a stated stiffness: neither layers nor material are known of them.</summary>
-    internal static ClampedStack OfStiffness(double newtonsPerMeter) => new(ClampedStackMethod.Stated, [], stated: newtonsPerMeter);
+    internal static ClampedStack OfStiffness(Held<ForcePerLength> stiffness) => new(ClampedStackMethod.Stated, [], stated: stiffness);
 
     private static ClampedLayer[] WiderThan(double hole, ClampedLayer[] layers)
     {
@@ -178,9 +175,9 @@ public sealed partial class ClampedStack
         return layers;
     }
 
-    private static void RefuseWithin(string name, Length diameter, Length hole)
+    private static void RefuseWithin(string name, Length diameter, double meters, Length hole, double holeMeters)
     {
-        if (Domains.Length.Check(diameter, name) < 1.001 * Domains.Length.Check(hole))
+        if (meters < 1.001 * holeMeters)
         {
             Guard.RefuseAgainst(name, diameter, $"at least 1.001 of the hole, {Guard.ShowToCompare(hole)}");
         }
@@ -193,13 +190,12 @@ public sealed partial class ClampedStack
         return layers;
     }
 
-    private static ConeShape ConeOf(Length bearingDiameter, Length hole, Length? outerDiameter, double? halfAngle, JointForm form)
+    private static ConeShape ConeOf(Length bearingDiameter, Length hole, Length? outerDiameter, Held<Angle>? halfAngle, JointForm form)
     {
-        double bearing = Domains.Length.Check(bearingDiameter);
-        double inner = Domains.Length.Check(hole);
-        double? outer = outerDiameter is Length given ? Domains.Length.Check(given, nameof(outerDiameter)) : null;
-        RefuseWithin(nameof(bearingDiameter), bearingDiameter, hole);
-        if (outerDiameter is Length outside) RefuseWithin(nameof(outerDiameter), outside, hole);
+        Stated<Length> bearing = Domains.Length.Stated(bearingDiameter), inner = Domains.Length.Stated(hole);
+        Held<Length>? outer = outerDiameter is Length given ? new Held<Length>(Domains.Length.Stated(given, nameof(outerDiameter))) : null;
+        RefuseWithin(nameof(bearingDiameter), bearingDiameter, bearing.Value, hole, inner.Value);
+        if (outer is not null) RefuseWithin(nameof(outerDiameter), outer.AsStated, outer.Value, hole, inner.Value);
         if (form is not (JointForm.ThroughBolt or JointForm.TappedThread))
         {
             throw new ArgumentOutOfRangeException(nameof(form), Print.Text($"form is {(int)form}; it must be ThroughBolt or TappedThread."));

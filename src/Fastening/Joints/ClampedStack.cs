@@ -14,26 +14,27 @@ namespace Fastening;
 ///     [new ClampedLayer(Length.FromMillimeters(20), ElasticMaterial.Steel), new ClampedLayer(Length.FromMillimeters(40), ElasticMaterial.GreyCastIron)],
 ///     bearingDiameter: Length.FromMillimeters(22), hole: Length.FromMillimeters(17.5), outerDiameter: Length.FromMillimeters(60), JointForm.ThroughBolt);
 /// parts.Stiffness.KilonewtonsPerMillimeter</code></example>
-public sealed partial class ClampedStack
+public sealed partial class ClampedStack : IDerives<StackSpring>
 {
     private readonly ClampedLayer[] _layers;
     private readonly ConeShape? _cone;
-    private readonly double _wilemanDiameter, _stated;
+    private readonly ScrewThread? _thread;
+    private readonly Held<ForcePerLength>? _stated;
+    private StackSpring? _spring;
 
     private ClampedStack(
-        ClampedStackMethod method, ClampedLayer[] layers, ConeShape? cone = null, double wilemanDiameter = 0, WilemanFit? fit = null, double stated = 0)
+        ClampedStackMethod method, ClampedLayer[] layers, ConeShape? cone = null, ScrewThread? thread = null, WilemanFit? fit = null,
+        Held<ForcePerLength>? stated = null)
     {
         Method = method;
         _layers = layers;
         _cone = cone;
-        _wilemanDiameter = wilemanDiameter;
+        _thread = thread;
         _stated = stated;
         Fit = fit;
         Layers = Array.AsReadOnly(layers);
         foreach (ClampedLayer layer in layers) GripMeters += layer.SiThickness;
-        MetersPerNewton = ResilienceOf(null);
         RangeNotes = NotesOf();
-        ExpansionPerKelvin = ExpansionOf();
     }
 
     /// <summary>How the compliance was found.</summary>
@@ -43,13 +44,13 @@ public sealed partial class ClampedStack
     public IReadOnlyList<ClampedLayer> Layers { get; }
 
     /// <summary>Thickness of all layers.</summary>
-    public Length GripLength => Si.Length(GripMeters);
+    public Length GripLength => _layers.Length == 0 ? Si.Length(0) : Si.Length(GripTerm);
 
     /// <summary>Elastic resilience δ_P, metres of compression per newton.</summary>
-    public double MetersPerNewton { get; }
+    public double MetersPerNewton => Si.Number(Spring.Resilience);
 
     /// <summary>Stiffness 1/δ_P.</summary>
-    public ForcePerLength Stiffness => Si.Stiffness(1 / MetersPerNewton);
+    public ForcePerLength Stiffness => Si.Stiffness(ClampedPartsEquations.StiffnessOfResilienceEquation.Of(Spring.Resilience));
 
     /// <summary>What lies outside the range that the method was made for; empty when nothing does.</summary>
     public IReadOnlyList<RangeNote> RangeNotes { get; }
@@ -66,10 +67,20 @@ public sealed partial class ClampedStack
     /// </summary>
     public JointForm? Form => Method is ClampedStackMethod.Vdi2230Cone or ClampedStackMethod.Frusta ? _cone?.Form : null;
 
+    internal StackSpring Spring => Derived.Of(ref _spring, this);
+
     internal double GripMeters { get; }
 
-    /// <summary>Σ l_i α_i, metres per kelvin; null when the expansion of a layer is unknown.</summary>
-    internal double? ExpansionPerKelvin { get; }
+    /// <summary>Thickness of all layers.</summary>
+    internal Term GripTerm
+    {
+        get
+        {
+            Term grip = _layers[0].ThicknessOf(_layers[0].NameAt(0));
+            for (int i = 1; i < _layers.Length; i++) grip = ConeGeometryEquations.GripEquation.Of(grip, _layers[i].ThicknessOf(_layers[i].NameAt(i)));
+            return grip;
+        }
+    }
 
     /// <summary>The same parts with the diameter that gives the angle of the cone stated separately: D'_A of VDI 2230, near the interface.</summary>
     /// <remarks>
@@ -83,13 +94,13 @@ public sealed partial class ClampedStack
     /// <example><code>ClampedStack capped = parts.WithInterfaceDiameter(Length.FromMillimeters(22) + parts.GripLength);</code></example>
     public ClampedStack WithInterfaceDiameter(Length interfaceDiameter)
     {
-        double diameter = Domains.Length.Check(interfaceDiameter);
+        var diameter = new Held<Length>(Domains.Length.Stated(interfaceDiameter));
         if (Method != ClampedStackMethod.Vdi2230Cone || !_cone!.HasCone(_layers))
         {
             throw new InvalidOperationException($"Only a cone of VDI 2230 has an angle that follows from a diameter; this is {(Method == ClampedStackMethod.Vdi2230Cone ? "a sleeve" : MethodName)}.");
         }
 
-        if (diameter < _cone.Bearing)
+        if (diameter.Value < _cone.Bearing)
         {
             Guard.RefuseAgainst(nameof(interfaceDiameter), interfaceDiameter, $"at least the bearing diameter, {Guard.ShowToCompare(Si.Length(_cone.Bearing))}");
         }
@@ -97,20 +108,10 @@ public sealed partial class ClampedStack
         return new ClampedStack(Method, _layers, _cone.WithInterfaceDiameter(diameter));
     }
 
-    /// <summary>The work behind <see cref="MetersPerNewton"/>.</summary>
-    /// <returns>The steps; the last is the resilience δ_P.</returns>
-    /// <example><code>Console.WriteLine(parts.DeriveResilience());</code></example>
-    public Derivation DeriveResilience()
-    {
-        var work = new Derivation($"Resilience of the clamped parts, {MethodName}");
-        ResilienceOf(work);
-        return work.KeepWhatCounts();
-    }
-
     /// <inheritdoc />
     public override string ToString() =>
         (Method == ClampedStackMethod.Stated ? "clamped parts, " : Print.Text($"{Si.Length(GripMeters):0.###} clamped, "))
-        + Print.Text($"{Si.Stiffness(1 / MetersPerNewton):G4} ({MethodName})");
+        + Print.Text($"{Si.Stiffness(1 / Spring.Resilience.Value):G4} ({MethodName})");
 
     private string MethodName => Method switch
     {
@@ -121,31 +122,21 @@ public sealed partial class ClampedStack
         _ => "fit by Wileman",
     };
 
-    internal double ResilienceOf(Derivation? work)
-    {
-        if (_cone is not null) return _cone.ResilienceOf(work, _layers, GripMeters);
-        if (Method == ClampedStackMethod.Stated) return ClampedPartsEquations.ResilienceOfStiffnessEquation.Step(work, _stated);
-        double stiffness = ClampedPartsEquations.WilemanStiffnessEquation.Step(
-            work, _layers[0].Modulus, _wilemanDiameter, Fit!.Coefficient, Fit.Exponent, GripMeters);
-        return ClampedPartsEquations.ResilienceOfStiffnessEquation.Step(work, stiffness);
-    }
+    StackSpring IDerives<StackSpring>.Derive() => new(ResilienceOf());
 
-    private double? ExpansionOf()
+    private Term ResilienceOf()
     {
-        double? sum = Method == ClampedStackMethod.Stated ? null : 0;
-        foreach (ClampedLayer layer in _layers)
-        {
-            sum += layer.Material.ThermalExpansion is CoefficientOfThermalExpansion alpha ? layer.SiThickness * Si.Of(alpha) : null;
-        }
-
-        return sum;
+        if (_cone is not null) return _cone.ResilienceOf(_layers, GripTerm);
+        if (_stated is not null) return ClampedPartsEquations.ResilienceOfStiffnessEquation.Of(_stated.Term);
+        return ClampedPartsEquations.ResilienceOfStiffnessEquation.Of(ClampedPartsEquations.WilemanStiffnessEquation.Of(
+            _layers[0].ModulusOf(_layers[0].NameAt(0)), _thread!.DiameterTerm, Fit!.CoefficientTerm, Fit.ExponentTerm, GripTerm));
     }
 
     private ReadOnlyCollection<RangeNote> NotesOf()
     {
         var notes = new List<RangeNote>();
         _cone?.AddNotes(notes, _layers, GripMeters);
-        double slenderness = _wilemanDiameter / GripMeters;
+        double slenderness = (_thread?.Diameter ?? 0) / GripMeters;
         if (Method == ClampedStackMethod.Wileman && slenderness is < 0.1 or > 2) notes.Add(new RangeNote(RangeNoteKind.DiameterPerGrip, slenderness));
 
         return notes.AsReadOnly();

@@ -1,5 +1,6 @@
 using Fastening.Equations;
 using Fastening.Internals;
+using UnitsNet;
 
 namespace Fastening;
 
@@ -7,117 +8,112 @@ namespace Fastening;
 /// The body of pressure around a bolt: the widest that opens nowhere faster than the cone, is as wide as the bearing faces at its ends (at the head
 /// alone in a tapped joint), and nowhere wider than the layer it passes through.
 /// </summary>
-internal sealed class ConeShape(double bearing, double hole, double? outer, double? halfAngle, JointForm form, double? atInterface = null)
+internal sealed class ConeShape
 {
-    private readonly int _coefficient = form == JointForm.ThroughBolt ? 1 : 2;
+    private static readonly Held<Angle> TextbookAngle = new(Stated<Angle>.Of(30, "half angle of the textbook frusta"));
+    private static readonly Held<Angle> NoAngle = new(Stated<Angle>.Of(0, "half angle of a sleeve"));
 
-    public JointForm Form => form;
+    private readonly Stated<Length> _bearing, _hole;
+    private readonly Held<Length>? _outer, _atInterface;
+    private readonly Held<Angle>? _halfAngle;
+    private readonly ScrewThread? _textbook;
 
-    public double Bearing => bearing;
+    public ConeShape(
+        in Stated<Length> bearing, in Stated<Length> hole, Held<Length>? outer, Held<Angle>? halfAngle, JointForm form, Held<Length>? atInterface = null,
+        ScrewThread? textbook = null)
+    {
+        _bearing = bearing;
+        _hole = hole;
+        _outer = outer;
+        _halfAngle = halfAngle;
+        _atInterface = atInterface;
+        _textbook = textbook;
+        Form = form;
+    }
 
-    public double Hole => hole;
+    public JointForm Form { get; }
 
-    public ConeShape WithInterfaceDiameter(double diameter) => new(bearing, hole, outer, halfAngle, form, diameter);
+    public double Bearing => _bearing.Value;
+
+    public double Hole => _hole.Value;
+
+    /// <summary>Outside diameter of the parts; null when they are wide enough for any cone.</summary>
+    public double? Outside => _outer?.Value;
+
+    private Term BearingTerm => _textbook is null ? _bearing.Term : ConeGeometryEquations.WasherFaceEquation.Of(_textbook.DiameterTerm);
+
+    private Term HoleTerm => _textbook is null ? _hole.Term : _textbook.DiameterTerm;
+
+    private Term Coefficient => Form == JointForm.ThroughBolt ? Term.Given(1, "cones of a joint with nut") : Term.Given(2, "cone of a tapped joint");
+
+    /// <summary>Sleeves: the outside itself is the bearing face.</summary>
+    public static ConeShape Sleeve(in Stated<Length> hole, Held<Length> outer) => new(hole, hole, outer, NoAngle, JointForm.ThroughBolt);
+
+    /// <summary>Wide parts, washer face 1.5 d, hole d, a cone from each end.</summary>
+    public static ConeShape OfTextbook(ScrewThread thread) => new(
+        Stated<Length>.Of(ConeGeometryEquations.WasherFace(thread.Diameter), "washer face"), Stated<Length>.Of(thread.Diameter, "hole"), null, TextbookAngle,
+        JointForm.ThroughBolt, textbook: thread);
+
+    public ConeShape WithInterfaceDiameter(Held<Length> diameter) => new(_bearing, _hole, _outer, _halfAngle, Form, diameter);
 
     /// <summary>Parts of one diameter, no wider than the bearing face, are a sleeve; where diameters change, pressure spreads and gathers.</summary>
-    public bool HasCone(ClampedLayer[] layers) => !(outer <= bearing) || Array.Exists(layers, layer => layer.SiOuterDiameter is not null);
+    public bool HasCone(ClampedLayer[] layers) =>
+        _halfAngle != NoAngle && (!(Outside <= Bearing) || Array.Exists(layers, layer => layer.SiOuterDiameter is not null));
 
-    public double OutsideOf(ClampedLayer layer) => layer.SiOuterDiameter ?? outer ?? double.PositiveInfinity;
-
-    public double ResilienceOf(Derivation? work, ClampedLayer[] layers, double grip)
+    public Term ResilienceOf(ClampedLayer[] layers, Term grip)
     {
-        double angle = HasCone(layers) ? AngleOf(work, grip) : 0;
+        if (!HasCone(layers)) return Sleeves(layers);
+        Term angle = AngleOf(grip);
         bool onePlate = Array.TrueForAll(layers, layer => layer.Modulus == layers[0].Modulus && layer.SiOuterDiameter is null);
-        return onePlate && outer is double limit && angle > 0 ? ClosedForm(work, layers[0].Modulus, grip, angle, limit) : Pieces(work, layers, angle);
+        if (onePlate && _outer is Held<Length> limit && angle.Value > 0) return ClosedForm(layers[0].ModulusOf(layers[0].NameAt(0)), grip, angle, limit.Term);
+        return new ConePieces(layers, _outer, HoleTerm, angle).ResilienceOf(BearingTerm, Form);
     }
 
     public void AddNotes(List<RangeNote> notes, ClampedLayer[] layers, double grip)
     {
-        if (halfAngle is not null || !HasCone(layers)) return;
-        double widest = atInterface ?? outer!.Value;
-        double slenderness = ClampedPartsEquations.GripRatio(grip, bearing), width = ClampedPartsEquations.DiameterRatio(widest, bearing);
+        if (_halfAngle is not null || !HasCone(layers)) return;
+        double widest = _atInterface?.Value ?? _outer!.Value;
+        double slenderness = ClampedPartsEquations.GripRatio(grip, Bearing), width = ClampedPartsEquations.DiameterRatio(widest, Bearing);
         if (slenderness is < 0.5 or > 10) notes.Add(new RangeNote(RangeNoteKind.GripPerBearing, slenderness));
         if (width > 10) notes.Add(new RangeNote(RangeNoteKind.OutsidePerBearing, width));
-        double beyond = widest / (bearing + grip);
+        double beyond = widest / (Bearing + grip);
         if (Tolerance.Exceeds(beyond, 1)) notes.Add(new RangeNote(RangeNoteKind.OutsideBeyondGrip, beyond));
     }
 
-    private double AngleOf(Derivation? work, double grip)
+    private Term AngleOf(Term grip)
     {
-        if (halfAngle is double given) return given;
-        double gripRatio = ClampedPartsEquations.GripRatioEquation.Step(work, grip, bearing);
-        double diameterRatio = atInterface is double stated
-            ? ClampedPartsEquations.InterfaceDiameterRatioEquation.Step(work, stated, bearing)
-            : ClampedPartsEquations.DiameterRatioEquation.Step(work, outer!.Value, bearing);
-        return (form == JointForm.ThroughBolt ? ClampedPartsEquations.ThroughBoltConeAngleEquation : ClampedPartsEquations.TappedConeAngleEquation)
-            .Step(work, gripRatio, diameterRatio);
+        if (_halfAngle is not null) return _halfAngle.Term;
+        Term gripRatio = ClampedPartsEquations.GripRatioEquation.Of(grip, BearingTerm);
+        Term diameterRatio = _atInterface is Held<Length> stated
+            ? ClampedPartsEquations.InterfaceDiameterRatioEquation.Of(stated.Term, BearingTerm)
+            : ClampedPartsEquations.DiameterRatioEquation.Of(_outer!.Term, BearingTerm);
+        return (Form == JointForm.ThroughBolt ? ClampedPartsEquations.ThroughBoltConeAngleEquation : ClampedPartsEquations.TappedConeAngleEquation)
+            .Of(gripRatio, diameterRatio);
     }
 
     /// <summary>VDI 2230-1:2015 §5.1.2.1 (from memory): whole cones, or cones and a sleeve between them.</summary>
-    private double ClosedForm(Derivation? work, double modulus, double grip, double angle, double limit)
+    private Term ClosedForm(Term modulus, Term grip, Term angle, Term limit)
     {
-        double limiting = ClampedPartsEquations.LimitingDiameterEquation.Step(work, bearing, _coefficient, grip, angle);
-        double logarithm = ClampedPartsEquations.ConeLogarithmEquation.Step(work, bearing, hole, Math.Min(limiting, limit));
-        if (limit >= limiting) return ClampedPartsEquations.WholeConesEquation.Step(work, logarithm, _coefficient, modulus, hole, angle);
-        double cones = ClampedPartsEquations.LimitedConesEquation.Step(work, logarithm, _coefficient, modulus, hole, angle);
-        double length = ClampedPartsEquations.SleeveLengthEquation.Step(work, grip, limit, bearing, _coefficient, angle);
-        return ClampedPartsEquations.PartsResilienceEquation.Step(
-            work, cones, ClampedPartsEquations.SleeveResilienceEquation.Step(work, length, modulus, limit, hole));
+        Term w = Coefficient, diameter = BearingTerm, inner = HoleTerm;
+        Term limiting = ClampedPartsEquations.LimitingDiameterEquation.Of(diameter, w, grip, angle);
+        Term logarithm = ClampedPartsEquations.ConeLogarithmEquation.Of(diameter, inner, Term.Min(limiting, limit));
+        if (limit.Value >= limiting.Value) return ClampedPartsEquations.WholeConesEquation.Of(logarithm, w, modulus, inner, angle);
+        Term cones = ClampedPartsEquations.LimitedConesEquation.Of(logarithm, w, modulus, inner, angle);
+        Term length = ClampedPartsEquations.SleeveLengthEquation.Of(grip, limit, diameter, w, angle);
+        return ClampedPartsEquations.PartsResilienceEquation.Of(cones, ClampedPartsEquations.SleeveResilienceEquation.Of(length, modulus, limit, inner));
     }
 
-    /// <summary>The body cut at the faces of the layers, where cones meet and where they reach the outside.</summary>
-    private double Pieces(Derivation? work, ClampedLayer[] layers, double angle)
+    private Term Sleeves(ClampedLayer[] layers)
     {
-        double growth = 2 * Math.Tan(angle), delta = 0;
-        ConeStart[] fromHead = StartsOf(layers, growth, new ConeStart(bearing, 0));
-        ConeStart[] fromBelow = StartsOf([.. Enumerable.Reverse(layers)], growth, form == JointForm.ThroughBolt ? new ConeStart(bearing, 0) : ConeStart.Nowhere);
+        Term inner = HoleTerm;
+        Term? delta = null;
         for (int i = 0; i < layers.Length; i++)
         {
-            double thickness = layers[i].SiThickness, limit = OutsideOf(layers[i]);
-            ConeStart head = fromHead[i], below = fromBelow[layers.Length - 1 - i];
-            (double rise, double fall) = growth > 0 ? CutOf(head.At(growth), below.At(growth), growth, thickness, limit) : (0, 0);
-            double sleeve = thickness - rise - fall;
-            if (rise > 0) delta = AddCone(work, delta, head, rise, layers[i].Modulus, angle);
-            if (sleeve > 0 && limit < double.PositiveInfinity) delta = AddSleeve(work, delta, sleeve, layers[i].Modulus, limit);
-            if (fall > 0) delta = AddCone(work, delta, below, fall, layers[i].Modulus, angle);
+            string name = layers[i].NameAt(i);
+            delta = ConePieces.Add(delta, ClampedPartsEquations.SleeveResilienceEquation.Of(
+                layers[i].ThicknessOf(name), layers[i].ModulusOf(name), layers[i].OutsideOf(name, _outer)!.Value, inner));
         }
 
-        return delta;
+        return delta!.Value;
     }
-
-    /// <summary>Where the cone stands as it enters each layer; a layer that is narrower makes it begin again.</summary>
-    private ConeStart[] StartsOf(ClampedLayer[] layers, double growth, ConeStart cone)
-    {
-        var starts = new ConeStart[layers.Length];
-        for (int i = 0; i < layers.Length; i++)
-        {
-            double limit = OutsideOf(layers[i]);
-            if (cone.At(growth) > limit) cone = new ConeStart(limit, 0);
-            starts[i] = cone;
-            cone = new ConeStart(cone.Diameter, cone.Depth + layers[i].SiThickness);
-            if (cone.At(growth) > limit) cone = new ConeStart(limit, 0);
-        }
-
-        return starts;
-    }
-
-    /// <summary>How much of a layer lies in the cone that opens from the head, and in that from below; the rest is a sleeve as wide as the layer.</summary>
-    private static (double Rise, double Fall) CutOf(double head, double below, double growth, double thickness, double limit)
-    {
-        double meeting = Math.Max(0, Math.Min(thickness, thickness / 2 + (below - head) / (2 * growth)));
-        return head + growth * meeting <= limit
-            ? (meeting, thickness - meeting)
-            : (Math.Max(0, (limit - head) / growth), Math.Max(0, (limit - below) / growth));
-    }
-
-    private double AddCone(Derivation? work, double delta, ConeStart start, double length, double modulus, double angle)
-    {
-        double diameter = ClampedPartsEquations.ConeDiameterEquation.Step(work, start.Diameter, start.Depth, angle);
-        double frustum = ClampedPartsEquations.FrustumResilienceEquation.Step(work, modulus, hole, angle, diameter, length);
-        return ClampedPartsEquations.PartsResilienceEquation.Step(work, delta, frustum);
-    }
-
-    private double AddSleeve(Derivation? work, double delta, double length, double modulus, double outside) =>
-        ClampedPartsEquations.PartsResilienceEquation.Step(
-            work, delta, ClampedPartsEquations.SleeveResilienceEquation.Step(work, length, modulus, outside, hole));
 }

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -7,18 +8,20 @@ namespace Fastening;
 /// <example><code>(double x, double y) = (point.Deformation.Micrometers, point.Force.Kilonewtons);</code></example>
 public sealed class DiagramPoint
 {
-    internal DiagramPoint(double deformation, double force)
+    private readonly Term _deformation, _force;
+
+    internal DiagramPoint(Term deformation, Term force)
     {
-        Deformation = Si.Length(deformation);
-        Force = Si.Force(force);
+        _deformation = deformation;
+        _force = force;
     }
 
     /// <summary>Deformation, counted from the slack bolt.</summary>
-    public Length Deformation { get; }
+    public Length Deformation => Si.Length(_deformation);
 
     /// <summary>Force.</summary>
-    public Force Force { get; }
+    public Force Force => Si.Force(_force);
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"{Deformation.Micrometers:0.###} µm, {Force:0.###}");
+    public override string ToString() => Print.Text($"{Si.Length(_deformation.Value).Micrometers:0.###} µm, {Si.Force(_force.Value):0.###}");
 }

@@ -14,24 +14,25 @@ namespace Fastening;
 /// Embedding.Of(Length.FromMicrometers(8))</code></example>
 public sealed class Embedding
 {
+    private readonly Held<Length>? _total;
     private readonly Surfaces? _surfaces;
 
-    private Embedding(double total, Surfaces? surfaces)
+    private Embedding(Held<Length>? total, Surfaces? surfaces)
     {
-        TotalSi = total;
+        _total = total;
         _surfaces = surfaces;
     }
 
     /// <summary>No embedding: said, not assumed.</summary>
-    public static Embedding None { get; } = new(0, null);
+    public static Embedding None { get; } = new(new Held<Length>(Stated<Length>.Of(0, "embedding, stated to be none")), null);
 
     /// <summary>Total flattening f_Z.</summary>
-    public Length Total => Si.Length(TotalSi);
+    public Length Total => Si.Length(TotalTerm);
 
     /// <summary>Where the values come from; null for a length of your own.</summary>
     public string? Source => _surfaces is null ? null : "VDI 2230-1:2015 Table 5 (from memory)";
 
-    internal double TotalSi { get; }
+    internal Term TotalTerm => _surfaces?.Total() ?? _total!.Term;
 
     /// <summary>The direction of load that the published values are for; null for a length of one's own.</summary>
     internal EmbeddingLoad? Load => _surfaces?.Load;
@@ -41,7 +42,7 @@ public sealed class Embedding
     /// <returns>The embedding.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The length is outside its domain.</exception>
     /// <example><code>Embedding.Of(Length.FromMicrometers(8))</code></example>
-    public static Embedding Of(Length total) => new(Domains.Embedding.Check(total), null);
+    public static Embedding Of(Length total) => new(new Held<Length>(new(total, Domains.Embedding.Check(total), "embedding of all surfaces")), null);
 
     /// <summary>The published guide values (equations <c>joint.face-embedding</c>, <c>joint.embedding</c>).</summary>
     /// <param name="roughness">Roughness of the surfaces.</param>
@@ -69,24 +70,21 @@ public sealed class Embedding
             throw new ArgumentException("without a thread, a face or an interface there is no published value; Embedding.None says that nothing embeds.", nameof(interfaces));
         }
 
-        var surfaces = new Surfaces(roughness, load, threads, bearingFaces, interfaces);
-        return new Embedding(surfaces.Total(null), surfaces);
+        return new Embedding(null, new Surfaces(roughness, load, threads, bearingFaces, interfaces));
     }
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"embedding {Total.Micrometers:0.###} µm")
+    public override string ToString() => Print.Text($"embedding {Si.Length(TotalTerm.Value).Micrometers:0.###} µm")
         + (Source is string source ? $", {source}" : "");
-
-    /// <summary>The total again, with the work written down.</summary>
-    internal double Derive(Derivation? work) => work is null || _surfaces is not Surfaces surfaces ? TotalSi : surfaces.Total(work);
 
     private sealed record Surfaces(SurfaceRoughness Roughness, EmbeddingLoad Load, int Threads, int BearingFaces, int Interfaces)
     {
-        public double Total(Derivation? work)
+        public Term Total()
         {
-            (double thread, double face, double inner) = EmbeddingTable.Of(Roughness, Load);
-            double faces = PreloadLossEquations.FaceEmbeddingEquation.Step(work, Threads, thread, BearingFaces, face);
-            return PreloadLossEquations.TotalEmbeddingEquation.Step(work, faces, Interfaces, inner);
+            EmbeddingRow row = EmbeddingTable.Of(Roughness, Load);
+            Term faces = PreloadLossEquations.FaceEmbeddingEquation.Of(
+                Term.Given(Threads, "engaged threads"), row.Thread.Term, Term.Given(BearingFaces, "faces under heads and nuts"), row.Face.Term);
+            return PreloadLossEquations.TotalEmbeddingEquation.Of(faces, Term.Given(Interfaces, "interfaces between the parts"), row.Interface.Term);
         }
     }
 }

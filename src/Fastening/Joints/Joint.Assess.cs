@@ -55,7 +55,7 @@ public sealed partial class Joint
 
     private static void RefuseStrongerWhenHot(JointCapacity capacity)
     {
-        if (capacity is not { HotBolt: HotStrength hot, Bolt: JointCapacity.BoltInService bolt }) return;
+        if (capacity is not { HotBolt: HotStrength hot, Bolt: BoltInService bolt }) return;
         if (hot.YieldSi > bolt.Strength.Yield)
         {
             throw new ArgumentException($"The hot bolt has {hot}, more than at room temperature ({bolt.Strength}).", nameof(capacity));

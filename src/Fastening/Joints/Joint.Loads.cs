@@ -17,43 +17,12 @@ public sealed partial class Joint
     /// <example><code>JointState state = joint.At(Force.FromKilonewtons(40), Force.FromKilonewtons(12), LoadIntroduction.Of(0.4));</code></example>
     public JointState At(Force preload, Force axialLoad, LoadIntroduction introduction)
     {
-        double force = Domains.Force.Check(preload), load = CheckLoad(axialLoad, force, introduction);
-        (double low, double high) = (introduction.Low, introduction.High);
-        double bolt = Math.Max(BoltForceOf(null, force, load, low), BoltForceOf(null, force, load, high));
-        double clamp = Math.Min(ClampForceOf(null, force, load, low), ClampForceOf(null, force, load, high));
-        return new JointState(force, load, introduction, bolt, clamp, clamp <= 0);
-    }
-
-    /// <summary>The work behind the bolt force of <see cref="At"/>, at the end of the range where it is greatest.</summary>
-    /// <param name="preload">Preload before the load, losses taken off.</param>
-    /// <param name="axialLoad">Axial load on this bolt.</param>
-    /// <param name="introduction">Where the load enters.</param>
-    /// <returns>The steps; the last is the force.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="introduction"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A force is outside its domain, or the load presses so hard that the bolt loses its tension.</exception>
-    /// <example><code>Console.WriteLine(joint.DeriveBoltForceAt(preload, axialLoad, LoadIntroduction.Of(0.4)));</code></example>
-    public Derivation DeriveBoltForceAt(Force preload, Force axialLoad, LoadIntroduction introduction)
-    {
-        double force = Domains.Force.Check(preload), load = CheckLoad(axialLoad, force, introduction);
-        var work = new Derivation("Force in the bolt");
-        BoltForceOf(work, force, load, load >= 0 ? introduction.High : introduction.Low);
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind the clamp force of <see cref="At"/>, at the end of the range where it is least.</summary>
-    /// <param name="preload">Preload before the load, losses taken off.</param>
-    /// <param name="axialLoad">Axial load on this bolt.</param>
-    /// <param name="introduction">Where the load enters.</param>
-    /// <returns>The steps; the last is the force.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="introduction"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A force is outside its domain, or the load presses so hard that the bolt loses its tension.</exception>
-    /// <example><code>Console.WriteLine(joint.DeriveClampForceAt(preload, axialLoad, LoadIntroduction.Of(0.4)));</code></example>
-    public Derivation DeriveClampForceAt(Force preload, Force axialLoad, LoadIntroduction introduction)
-    {
-        double force = Domains.Force.Check(preload), load = CheckLoad(axialLoad, force, introduction);
-        var work = new Derivation("Clamp force left");
-        ClampForceOf(work, force, load, load >= 0 ? introduction.Low : introduction.High);
-        return work.KeepWhatCounts();
+        Term force = Domains.Force.Argument(preload), load = LoadOf(axialLoad, force, introduction);
+        Term low = Springs.Share(introduction.LowTerm), high = Springs.Share(introduction.HighTerm);
+        return new JointState(
+            force, load, introduction,
+            Term.Max(LoadShareEquations.BoltForceEquation.Of(force, low, load), LoadShareEquations.BoltForceEquation.Of(force, high, load)),
+            Term.Min(LoadShareEquations.ClampForceEquation.Of(force, low, load), LoadShareEquations.ClampForceEquation.Of(force, high, load)));
     }
 
     /// <summary>The axial load at which the clamp force is used up (equation <c>joint.separation-load</c>): the least that the load introduction allows.</summary>
@@ -63,22 +32,10 @@ public sealed partial class Joint
     /// <exception cref="ArgumentNullException"><paramref name="introduction"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is outside its domain.</exception>
     /// <example><code>joint.SeparationLoadAt(preload, LoadIntroduction.WorstCase)     // the preload itself</code></example>
-    public Force SeparationLoadAt(Force preload, LoadIntroduction introduction) =>
-        Si.Force(SeparationLoadOf(null, Domains.Force.Check(preload), Guard.NotNull(introduction)));
-
-    /// <summary>The work behind <see cref="SeparationLoadAt"/>.</summary>
-    /// <param name="preload">Preload before the load, losses taken off.</param>
-    /// <param name="introduction">Where the load enters.</param>
-    /// <returns>The steps; the last is the load.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="introduction"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preload"/> is outside its domain.</exception>
-    /// <example><code>Console.WriteLine(joint.DeriveSeparationLoadAt(preload, LoadIntroduction.Of(0.4)));</code></example>
-    public Derivation DeriveSeparationLoadAt(Force preload, LoadIntroduction introduction)
+    public Force SeparationLoadAt(Force preload, LoadIntroduction introduction)
     {
-        double force = Domains.Force.Check(preload);
-        var work = new Derivation("Axial load at separation");
-        SeparationLoadOf(work, force, Guard.NotNull(introduction));
-        return work.KeepWhatCounts();
+        Term force = Domains.Force.Argument(preload);
+        return Si.Force(LoadShareEquations.SeparationLoadEquation.Of(force, Springs.Share(Guard.NotNull(introduction).LowTerm)));
     }
 
     /// <summary>Shigley's three factors of a joint in tension; the load enters under head and nut (n = 1), as the textbook takes it.</summary>
@@ -93,9 +50,14 @@ public sealed partial class Joint
     /// <example><code>joint.ShigleyFactorsAt(preload, load, strength).Overload     // n_L</code></example>
     public ShigleyFactors ShigleyFactorsAt(Force preload, Force axialLoad, BoltStrength strength, StressAreaBasis basis = StressAreaBasis.Exact)
     {
-        double force = Domains.Force.Check(preload), load = Domains.PositiveForce.Check(axialLoad);
-        if (Guard.NotNull(strength).RequireFor(Bolt.Thread, nameof(strength)).Proof is null) throw new ArgumentException("The strength has no stress under proof load.", nameof(strength));
-        return new ShigleyFactors(this, force, load, strength, basis);
+        Term force = Domains.Force.Argument(preload), load = Domains.PositiveForce.Argument(axialLoad);
+        if (Guard.NotNull(strength).RequireFor(Bolt.Thread, nameof(strength)).ProofTerm is not Term proof)
+        {
+            throw new ArgumentException("The strength has no stress under proof load.", nameof(strength));
+        }
+
+        Term proofLoad = MaterialEquations.ProofLoadEquation.Of(proof, StressAreas.Of(Bolt.Thread, basis));
+        return new ShigleyFactors(proofLoad, force, Springs.LoadFactor, load);
     }
 
     /// <summary>The force–deformation diagram at a preload and under an axial load.</summary>
@@ -106,39 +68,19 @@ public sealed partial class Joint
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its domain.</exception>
     /// <example><code>JointDiagram diagram = joint.DiagramAt(Force.FromKilonewtons(40), Force.FromKilonewtons(12), loadIntroductionFactor: 0.4);</code></example>
     public JointDiagram DiagramAt(Force preload, Force axialLoad, double loadIntroductionFactor) => new(
-        this,
-        Domains.Force.Check(preload),
-        Domains.Force.Check(axialLoad),
-        Domains.LoadIntroduction.Check(loadIntroductionFactor));
+        Springs,
+        Domains.Force.Argument(preload),
+        Domains.Force.Argument(axialLoad),
+        Domains.LoadIntroduction.Argument(loadIntroductionFactor));
 
-    /// <summary>The two springs, with the work written down.</summary>
-    internal JointSprings SpringsOf(Derivation? work)
+    private Term LoadOf(Force axialLoad, Term preload, LoadIntroduction introduction)
     {
-        if (work is null) return new JointSprings(Bolt.MetersPerNewton, Parts.MetersPerNewton, MetersPerNewton, LoadFactor);
-        double bolt = Bolt.ResilienceOf(work), parts = Parts.ResilienceOf(work);
-        return new JointSprings(
-            bolt, parts, JointEquations.ResilienceEquation.Step(work, bolt, parts), JointEquations.LoadFactorEquation.Step(work, bolt, parts));
-    }
-
-    internal double BoltForceOf(Derivation? work, double preload, double load, double factor) =>
-        LoadShareEquations.BoltForceEquation.Step(work, preload, WorkingLoadFactor(work, factor), load);
-
-    private double ClampForceOf(Derivation? work, double preload, double load, double factor) =>
-        LoadShareEquations.ClampForceEquation.Step(work, preload, WorkingLoadFactor(work, factor), load);
-
-    private double SeparationLoadOf(Derivation? work, double preload, LoadIntroduction introduction) =>
-        LoadShareEquations.SeparationLoadEquation.Step(work, preload, WorkingLoadFactor(work, introduction.Low));
-
-    private double WorkingLoadFactor(Derivation? work, double factor) =>
-        LoadShareEquations.WorkingLoadFactorEquation.Step(work, factor, SpringsOf(work).LoadFactor);
-
-    private double CheckLoad(Force axialLoad, double preload, LoadIntroduction introduction)
-    {
-        double load = Domains.AxialLoad.Check(axialLoad), share = Guard.NotNull(introduction).High * LoadFactor;
-        if (preload + share * load < 0)
+        Term load = Domains.AxialLoad.Argument(axialLoad);
+        double share = Guard.NotNull(introduction).HighTerm.Value * Springs.LoadFactor.Value;
+        if (preload.Value + share * load.Value < 0)
         {
             Guard.RefuseAgainst(
-                nameof(axialLoad), axialLoad, $"at least {Guard.ShowToCompare(Si.Force(-preload / share))}, where the bolt has lost its tension");
+                nameof(axialLoad), axialLoad, $"at least {Guard.ShowToCompare(Si.Force(-preload.Value / share))}, where the bolt has lost its tension");
         }
 
         return load;

@@ -1,6 +1,8 @@
+using System.Runtime.CompilerServices;
 using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace Fastening;
 
@@ -11,8 +13,10 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>var joint = new Joint(bolt, parts);
 /// Angle further = joint.RotationFor(Force.FromKilonewtons(40));     // from snug, to gain 40 kN</code></example>
-public sealed partial class Joint
+public sealed partial class Joint : IDerives<JointSprings>
 {
+    private JointSprings? _springs;
+
     /// <summary>A joint.</summary>
     /// <param name="bolt">The bolt.</param>
     /// <param name="parts">What it clamps.</param>
@@ -28,8 +32,6 @@ public sealed partial class Joint
         Parts = Guard.NotNull(parts);
         RefuseMixture(bolt, parts);
         RefuseWithoutASpring(bolt, parts);
-        MetersPerNewton = ResilienceOf(null);
-        LoadFactor = LoadFactorOf(null);
     }
 
     /// <summary>A joint of two stated stiffnesses, from a test or from finite elements.</summary>
@@ -45,8 +47,8 @@ public sealed partial class Joint
     ///     ScrewThread.Parse("M16"), bolt: ForcePerLength.FromKilonewtonsPerMillimeter(420), parts: ForcePerLength.FromKilonewtonsPerMillimeter(1680));
     /// Console.WriteLine(measured.LoadFactor);     // 0.2</code></example>
     public static Joint FromStiffness(ScrewThread thread, ForcePerLength bolt, ForcePerLength parts) => new(
-        BoltCompliance.OfStiffness(Guard.NotNull(thread), Domains.Stiffness.Check(bolt)),
-        ClampedStack.OfStiffness(Domains.Stiffness.Check(parts)));
+        BoltCompliance.OfStiffness(Guard.NotNull(thread), new Held<ForcePerLength>(new(bolt, Domains.Stiffness.Check(bolt), "stiffness of the bolt"))),
+        ClampedStack.OfStiffness(new Held<ForcePerLength>(new(parts, Domains.Stiffness.Check(parts), "stiffness of the parts"))));
 
     /// <summary>The bolt.</summary>
     public BoltCompliance Bolt { get; }
@@ -55,63 +57,39 @@ public sealed partial class Joint
     public ClampedStack Parts { get; }
 
     /// <summary>Elastic resilience of both, δ_S + δ_P, metres per newton.</summary>
-    public double MetersPerNewton { get; }
+    public double MetersPerNewton => Si.Number(Springs.Total);
 
     /// <summary>
     /// Load factor Φ_K = δ_P/(δ_S + δ_P): the share that the bolt takes of a load under head and nut (load introduction n = 1); Shigley's C.
     /// </summary>
-    public double LoadFactor { get; }
+    public double LoadFactor => Si.Number(Springs.LoadFactor);
 
     /// <summary>The rotation that gains a preload (equation <c>joint.rotation</c>).</summary>
     /// <param name="preloadGain">The preload to gain.</param>
     /// <returns>The rotation.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="preloadGain"/> is outside its domain.</exception>
     /// <example><code>joint.RotationFor(preloadGain: Force.FromKilonewtons(40)).Degrees</code></example>
-    public Angle RotationFor(Force preloadGain) => Si.AngleFromRadians(RotationOf(null, Domains.Force.Check(preloadGain)));
+    public Angle RotationFor(Force preloadGain)
+    {
+        double radians = JointEquations.Rotation(Domains.Force.Check(preloadGain), Springs.Total.Value, Bolt.Thread.Geometry.Lead.Value);
+        if (Recording.IsAnywhere) WriteRotation(radians, preloadGain.Value, preloadGain.Unit);
+        return Si.AngleFromRadians(radians);
+    }
 
     /// <summary>The preload that a rotation gains (equation <c>joint.preload-gain</c>).</summary>
     /// <param name="rotation">The rotation.</param>
     /// <returns>The preload.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is outside its domain.</exception>
     /// <example><code>joint.PreloadGainAt(Angle.FromDegrees(35)).Kilonewtons</code></example>
-    public Force PreloadGainAt(Angle rotation) => Si.Force(PreloadGainOf(null, Si.ToRadians(Domains.Rotation.Check(rotation))));
-
-    /// <summary>The work behind <see cref="RotationFor"/>.</summary>
-    /// <param name="preloadGain">The preload to gain.</param>
-    /// <returns>The steps; the last is the rotation.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="preloadGain"/> is outside its domain.</exception>
-    /// <example><code>Console.WriteLine(joint.DeriveRotationFor(Force.FromKilonewtons(40)));</code></example>
-    public Derivation DeriveRotationFor(Force preloadGain)
+    public Force PreloadGainAt(Angle rotation)
     {
-        var work = new Derivation("Rotation");
-        RotationOf(work, Domains.Force.Check(preloadGain));
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="PreloadGainAt"/>.</summary>
-    /// <param name="rotation">The rotation.</param>
-    /// <returns>The steps; the last is the preload.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rotation"/> is outside its domain.</exception>
-    /// <example><code>Console.WriteLine(joint.DerivePreloadGainAt(Angle.FromDegrees(35)));</code></example>
-    public Derivation DerivePreloadGainAt(Angle rotation)
-    {
-        var work = new Derivation("Preload gained by rotation");
-        PreloadGainOf(work, Si.ToRadians(Domains.Rotation.Check(rotation)));
-        return work.KeepWhatCounts();
-    }
-
-    /// <summary>The work behind <see cref="LoadFactor"/>.</summary>
-    /// <returns>The steps; the last is the load factor.</returns>
-    /// <example><code>Console.WriteLine(joint.DeriveLoadFactor());</code></example>
-    public Derivation DeriveLoadFactor()
-    {
-        var work = new Derivation("Load factor");
-        LoadFactorOf(work);
-        return work.KeepWhatCounts();
+        double gain = JointEquations.PreloadGain(Si.ToRadians(Domains.Rotation.Check(rotation)), Bolt.Thread.Geometry.Lead.Value, Springs.Total.Value);
+        if (Recording.IsAnywhere) WritePreloadGain(gain, rotation.Value, rotation.Unit);
+        return Si.Force(gain);
     }
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"{Bolt}; {Parts}; Φ_K {LoadFactor:G3}");
+    public override string ToString() => Print.Text($"{Bolt}; {Parts}; Φ_K {Springs.LoadFactor.Value:G3}");
 
     /// <summary>
     /// Nut or tapped part, as far as bolt or cone state it: a bolt of VDI 2230 and its cone always, frusta from the head alone too. Frusta from both
@@ -126,20 +104,25 @@ public sealed partial class Joint
     private JointForm? FormOfBolt =>
         Bolt.Method != BoltComplianceMethod.Vdi2230 ? null : Bolt.IsTapped ? JointForm.TappedThread : JointForm.ThroughBolt;
 
-    internal double ResilienceOf(Derivation? work) => JointEquations.ResilienceEquation.Step(work, BoltOf(work), PartsOf(work));
+    internal JointSprings Springs => Derived.Of(ref _springs, this);
 
-    internal double LoadFactorOf(Derivation? work) => JointEquations.LoadFactorEquation.Step(work, BoltOf(work), PartsOf(work));
+    JointSprings IDerives<JointSprings>.Derive() => new(Bolt.Springs.Resilience, Parts.Spring.Resilience);
 
-    private double RotationOf(Derivation? work, double gain) => JointEquations.RotationEquation.Step(work, gain, ResilienceOf(work), LeadOf(work));
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void WriteRotation(double radians, double gain, ForceUnit unit)
+    {
+        if (!Recording.IsOn) return;
+        Term force = Domains.Force.Argument(new Force(gain, unit), "preloadGain");
+        Si.AngleFromRadians(Recording.Agree(radians, JointEquations.RotationEquation.Of(force, Springs.Total, Bolt.Thread.Geometry.Lead)));
+    }
 
-    private double PreloadGainOf(Derivation? work, double radians) =>
-        JointEquations.PreloadGainEquation.Step(work, radians, LeadOf(work), ResilienceOf(work));
-
-    private double BoltOf(Derivation? work) => work is null ? Bolt.MetersPerNewton : Bolt.ResilienceOf(work);
-
-    private double PartsOf(Derivation? work) => work is null ? Parts.MetersPerNewton : Parts.ResilienceOf(work);
-
-    private double LeadOf(Derivation? work) => Bolt.Thread.Geometry.Lead.Value;
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void WritePreloadGain(double gain, double rotation, AngleUnit unit)
+    {
+        if (!Recording.IsOn) return;
+        Term radians = Domains.Rotation.Argument(new Angle(rotation, unit), nameof(rotation));
+        Si.Force(Recording.Agree(gain, JointEquations.PreloadGainEquation.Of(radians, Bolt.Thread.Geometry.Lead, Springs.Total)));
+    }
 
     private static void RefuseMixture(BoltCompliance bolt, ClampedStack parts)
     {
@@ -165,10 +148,10 @@ public sealed partial class Joint
     // Beyond, the load factor is 0 or 1 to the last digits, and the load at separation no number.
     private static void RefuseWithoutASpring(BoltCompliance bolt, ClampedStack parts)
     {
-        double ratio = bolt.MetersPerNewton / parts.MetersPerNewton;
+        double stretch = bolt.Springs.Resilience.Value, compression = parts.Spring.Resilience.Value, ratio = stretch / compression;
         if (ratio is >= 1e-9 and <= 1e9) return;
         throw new ArgumentException(
-            Print.Text($"The bolt has {Si.Stiffness(1 / bolt.MetersPerNewton):G4}, the parts have {Si.Stiffness(1 / parts.MetersPerNewton):G4}: too far apart for two springs that share a load."),
+            Print.Text($"The bolt has {Si.Stiffness(1 / stretch):G4}, the parts have {Si.Stiffness(1 / compression):G4}: too far apart for two springs that share a load."),
             nameof(parts));
     }
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Fastening.Equations;
 using Fastening.Internals;
 
 namespace Fastening;
@@ -11,8 +12,9 @@ namespace Fastening;
 /// </remarks>
 /// <example><code>JointAssessment assessment = joint.Assess(duty, scatter.RangeBelow(permitted), capacity);
 /// Console.WriteLine(assessment);
-/// foreach (JointCheck check in assessment.Checks) Console.WriteLine(check.Derive());</code></example>
-public sealed class JointAssessment
+/// foreach (JointCheck check in assessment.Checks) Console.WriteLine(check);
+/// Console.WriteLine(Derivation.Of(() => joint.Assess(duty, scatter.RangeBelow(permitted), capacity).Of(JointCheckKind.Slip).Safety));</code></example>
+public sealed class JointAssessment : IDerived
 {
     private readonly JointCheck[] _checks;
 
@@ -54,12 +56,14 @@ public sealed class JointAssessment
             JointCheck? least = null;
             foreach (JointCheck check in _checks)
             {
-                if (check.Safety is double safety && !(least?.Safety <= safety)) least = check;
+                if (check.SafetyTerm is Term safety && !(least?.SafetyTerm!.Value.Value <= safety.Value)) least = check;
             }
 
             return least;
         }
     }
+
+    Term IDerived.Answer => Governing?.SafetyTerm ?? default;
 
     /// <summary>One check.</summary>
     /// <param name="kind">Which.</param>

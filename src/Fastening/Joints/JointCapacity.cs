@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -23,9 +24,9 @@ public sealed class JointCapacity
 
     private JointCapacity(JointCapacity other)
     {
-        PermittedPreloadSi = other.PermittedPreloadSi;
+        StatedPreload = other.StatedPreload;
         Bolt = other.Bolt;
-        PermittedAmplitudeSi = other.PermittedAmplitudeSi;
+        StatedAmplitude = other.StatedAmplitude;
         Head = other.Head;
         Nut = other.Nut;
         IsWithoutNut = other.IsWithoutNut;
@@ -38,10 +39,10 @@ public sealed class JointCapacity
     public static JointCapacity NothingStated { get; } = new();
 
     /// <summary>Permitted assembly preload; null when not stated.</summary>
-    public Force? PermittedPreload => PermittedPreloadSi is double preload ? Si.Force(preload) : null;
+    public Force? PermittedPreload => PermittedPreloadTerm is Term preload ? Si.Force(preload) : null;
 
     /// <summary>Permitted amplitude of the stress in the thread; null when not stated.</summary>
-    public Pressure? PermittedAmplitude => PermittedAmplitudeSi is double amplitude ? Si.Pressure(amplitude) : null;
+    public Pressure? PermittedAmplitude => PermittedAmplitudeTerm is Term amplitude ? Si.Pressure(amplitude) : null;
 
     /// <summary>The engaged thread; null when not stated.</summary>
     public EngagementStrength? Engagement { get; private init; }
@@ -54,9 +55,13 @@ public sealed class JointCapacity
 
     internal double StrengthsUpToSi { get; private init; } = HottestOfRoomStrength;
 
-    internal double? PermittedPreloadSi { get; private init; }
+    internal Term? PermittedPreloadTerm => StatedPreload?.Term;
 
-    internal double? PermittedAmplitudeSi { get; private init; }
+    internal Term? PermittedAmplitudeTerm => StatedAmplitude?.Term;
+
+    private Held<Force>? StatedPreload { get; init; }
+
+    private Held<Pressure>? StatedAmplitude { get; init; }
 
     internal BoltInService? Bolt { get; private init; }
 
@@ -71,7 +76,7 @@ public sealed class JointCapacity
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The preload is outside its domain.</exception>
     /// <example><code>capacity.WithPermittedPreload(model.PermittedPreload(strength, utilisation: Ratio.FromPercent(90)))</code></example>
-    public JointCapacity WithPermittedPreload(Force preload) => new(this) { PermittedPreloadSi = Domains.Force.Check(preload) };
+    public JointCapacity WithPermittedPreload(Force preload) => new(this) { StatedPreload = new Held<Force>(new(preload, Domains.Force.Check(preload), "permitted preload")) };
 
     /// <summary>The same with the bolt, for its stress in service.</summary>
     /// <param name="tightening">
@@ -93,9 +98,7 @@ public sealed class JointCapacity
         FrictionTorqueModel tightening, BoltStrength strength, Ratio residualTorsion,
         TorsionDistribution torsion = TorsionDistribution.Plastic, Length? waistDiameter = null) => new(this)
         {
-            Bolt = new BoltInService(
-                Guard.NotNull(tightening), Guard.NotNull(strength).RequireFor(tightening.Thread, nameof(strength)), Domains.Share.CheckNoneOrAtLeast(5, residualTorsion),
-                StressedSection.Of(tightening.Thread, torsion, waistDiameter), torsion, waistDiameter),
+            Bolt = new BoltInService(tightening, strength, residualTorsion, torsion, waistDiameter),
         };
 
     /// <summary>The same with the yield strength of the bolt at temperature, for its stress in service.</summary>
@@ -122,7 +125,7 @@ public sealed class JointCapacity
     /// <returns>A new capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The amplitude is outside 1 kPa to 100 GPa.</exception>
     /// <example><code>capacity.WithPermittedAmplitude(Pressure.FromMegapascals(42))</code></example>
-    public JointCapacity WithPermittedAmplitude(Pressure amplitude) => new(this) { PermittedAmplitudeSi = Domains.Stress.Check(amplitude) };
+    public JointCapacity WithPermittedAmplitude(Pressure amplitude) => new(this) { StatedAmplitude = new Held<Pressure>(new(amplitude, Domains.Stress.Check(amplitude), "permitted amplitude")) };
 
     /// <summary>The same with the face under the head.</summary>
     /// <param name="surface">The face; a ring, not an effective diameter alone.</param>
@@ -132,7 +135,7 @@ public sealed class JointCapacity
     /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 kPa to 100 GPa.</exception>
     /// <example><code>capacity.WithHeadBearing(BearingSurface.ForHexagonHead(thread), Pressure.FromMegapascals(490))</code></example>
     public JointCapacity WithHeadBearing(BearingSurface surface, Pressure permitted) =>
-        new(this) { Head = new Face(Guard.NotNull(surface), Domains.Stress.Check(permitted)) };
+        new(this) { Head = new Face(Guard.NotNull(surface), new Stated<Pressure>(permitted, Domains.Stress.Check(permitted), "permitted pressure under the head")) };
 
     /// <summary>The same with the face under the nut; <see cref="Joint.Assess"/> refuses it where the bolt sits in a tapped part.</summary>
     /// <param name="surface">The face; a ring, not an effective diameter alone.</param>
@@ -142,7 +145,7 @@ public sealed class JointCapacity
     /// <exception cref="ArgumentOutOfRangeException">The pressure is outside 1 kPa to 100 GPa.</exception>
     /// <example><code>capacity.WithNutBearing(BearingSurface.ForHexagonNut(thread), Pressure.FromMegapascals(410))</code></example>
     public JointCapacity WithNutBearing(BearingSurface surface, Pressure permitted) =>
-        new(this) { Nut = new Face(Guard.NotNull(surface), Domains.Stress.Check(permitted)), IsWithoutNut = false };
+        new(this) { Nut = new Face(Guard.NotNull(surface), new Stated<Pressure>(permitted, Domains.Stress.Check(permitted), "permitted pressure under the nut")), IsWithoutNut = false };
 
     /// <summary>The same without a nut: the bolt sits in a tapped part, and the pressure under a nut is no check of this joint.</summary>
     /// <remarks>
@@ -161,10 +164,6 @@ public sealed class JointCapacity
     /// <example><code>capacity.WithEngagement(engaged)</code></example>
     public JointCapacity WithEngagement(EngagementStrength engagement) => new(this) { Engagement = Guard.NotNull(engagement) };
 
-    /// <summary>The bolt as the stress in service needs it.</summary>
-    internal sealed record BoltInService(
-        FrictionTorqueModel Model, BoltStrength Strength, double ResidualTorsion, StressedSection Section, TorsionDistribution Torsion, Length? Waist);
-
-    /// <summary>A bearing face and its permitted pressure.</summary>
-    internal sealed record Face(BearingSurface Surface, double Permitted);
+    /// <summary>A bearing face and the pressure that it bears.</summary>
+    internal sealed record Face(BearingSurface Surface, Stated<Pressure> Permitted);
 }

@@ -8,12 +8,13 @@ namespace Fastening;
 /// <remarks>A check holds at a safety of 1: no margin is added. Which margin is wanted is the designer's to say, with <see cref="HoldsWith"/>.</remarks>
 /// <example><code>JointCheck slip = assessment.Of(JointCheckKind.Slip);
 /// Console.WriteLine(slip);                     // slip: holds, 16.67 kN asked, 35.84 kN there, safety 2.15 at n 0.3
-/// Console.WriteLine(slip.Derive());            // every step, with sources</code></example>
+/// Console.WriteLine(Derivation.Of(() => joint.Assess(duty, scatter.RangeBelow(permitted), capacity).Of(JointCheckKind.Slip).Safety));     // every step, with sources</code></example>
 public sealed class JointCheck
 {
     private readonly JointChecks _checks;
     private readonly JointCheckRow _row;
-    private readonly double _demand, _capacity;
+    private readonly Term _demand, _capacity;
+    private readonly Term? _safety;
 
     internal JointCheck(JointChecks checks, JointCheckRow row, JointCheckLack lack)
     {
@@ -22,15 +23,15 @@ public sealed class JointCheck
         Lack = lack;
     }
 
-    internal JointCheck(JointChecks checks, JointCheckRow row, double demand, double capacity, double? factor)
+    internal JointCheck(JointChecks checks, JointCheckRow row, Term demand, Term capacity, double? factor)
     {
         _checks = checks;
         _row = row;
         _demand = demand;
         _capacity = capacity;
         LoadIntroductionFactor = factor;
-        Safety = SafetyOf(null, demand, capacity);
-        Outcome = Tolerance.IsAtLeast(capacity, demand) ? CheckOutcome.Holds : CheckOutcome.Fails;
+        _safety = SafetyOf(demand, capacity);
+        Outcome = Tolerance.IsAtLeast(capacity.Value, demand.Value) ? CheckOutcome.Holds : CheckOutcome.Fails;
     }
 
     /// <summary>Which check.</summary>
@@ -51,8 +52,10 @@ public sealed class JointCheck
     /// <summary>What is there or permitted, a <see cref="Force"/> or a <see cref="Pressure"/>; null when the check is open.</summary>
     public IQuantity? Capacity => Outcome == CheckOutcome.NotAssessed ? null : Quantity(_capacity);
 
+    internal Term? SafetyTerm => _safety;
+
     /// <summary>What is there over what is asked; null when the check is open, and when nothing is asked.</summary>
-    public double? Safety { get; }
+    public double? Safety => _safety is Term safety ? Si.Number(safety) : null;
 
     /// <summary>The load introduction factor at which the check was made, the worst for it; null when it does not depend on one.</summary>
     public double? LoadIntroductionFactor { get; }
@@ -74,19 +77,7 @@ public sealed class JointCheck
     public bool HoldsWith(double safety)
     {
         double asked = Domains.Safety.Check(safety);
-        return Outcome == CheckOutcome.Holds && (Safety is null || Tolerance.IsAtLeast(Safety.Value, asked));
-    }
-
-    /// <summary>The work behind <see cref="Safety"/>; its last step is that ratio, bit for bit.</summary>
-    /// <returns>The steps; null when there is no safety.</returns>
-    /// <example><code>Console.WriteLine(assessment.Of(JointCheckKind.Slip).Derive());</code></example>
-    public Derivation? Derive()
-    {
-        if (Safety is null) return null;
-        var work = new Derivation($"Check of {Name}");
-        (double demand, double capacity) = _checks.Compare(_row, work, LoadIntroductionFactor ?? 0);
-        SafetyOf(work, demand, capacity);
-        return work.KeepWhatCounts();
+        return Outcome == CheckOutcome.Holds && (_safety is not Term reached || Tolerance.IsAtLeast(reached.Value, asked));
     }
 
     /// <inheritdoc />
@@ -95,29 +86,27 @@ public sealed class JointCheck
         if (Lack is not null) return $"{Name}: not assessed, {OpenBecause}";
         string outcome = Outcome == CheckOutcome.Holds ? "holds" : "FAILS";
         return $"{Name}: {outcome}, {_row.Reading(this)}"
-            + (Safety is double safety ? Print.Text($", safety {safety:0.00}") : "")
+            + (_safety is Term safety ? Print.Text($", safety {safety.Value:0.00}") : "")
             + (LoadIntroductionFactor is double n ? Print.Text($" at n {n:0.###}") : "")
             + _row.Note(_checks);
     }
 
-    internal string AskedAndThere => $"{Show(_demand)} asked, {Show(_capacity)} there";
+    internal string AskedAndThere => $"{Show(_demand.Value)} asked, {Show(_capacity.Value)} there";
 
     /// <summary>Nobody asks for tension in the bolt; a pressing load takes some of it.</summary>
     internal string TensionLeft =>
-        !(_demand > 0) ? $"{Show(_capacity)} left"
-        : Outcome == CheckOutcome.Fails ? $"{Show(_demand)} taken of {Show(_capacity)}"
-        : $"{Show(Math.Max(_capacity - _demand, 0))} left of {Show(_capacity)}";
+        !(_demand.Value > 0) ? $"{Show(_capacity.Value)} left"
+        : Outcome == CheckOutcome.Fails ? $"{Show(_demand.Value)} taken of {Show(_capacity.Value)}"
+        : $"{Show(Math.Max(_capacity.Value - _demand.Value, 0))} left of {Show(_capacity.Value)}";
 
-    private double? SafetyOf(Derivation? work, double demand, double capacity)
+    private Term? SafetyOf(Term demand, Term capacity)
     {
-        if (!(demand > 0)) return null;
-        double safety = _row.IsStress
-            ? WorkingStressEquations.StressSafetyEquation.Step(work, capacity, demand)
-            : WorkingStressEquations.ForceSafetyEquation.Step(work, capacity, demand);
-        return double.IsInfinity(safety) ? null : safety;
+        if (!(demand.Value > 0)) return null;
+        Term safety = (_row.IsStress ? WorkingStressEquations.StressSafetyEquation : WorkingStressEquations.ForceSafetyEquation).Of(capacity, demand);
+        return double.IsInfinity(safety.Value) ? null : safety;
     }
 
-    private IQuantity Quantity(double value) => _row.IsStress ? Si.Pressure(value) : Si.Force(value);
+    private IQuantity Quantity(Term value) => _row.IsStress ? Si.Pressure(value) : Si.Force(value);
 
     private string Show(double value) => _row.IsStress ? Print.Text($"{Si.Pressure(value):0.#}") : Print.Text($"{Si.Force(value):0.##}");
 }

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Internals;
 
 namespace Fastening;
@@ -8,7 +9,7 @@ namespace Fastening;
 /// <param name="Criterion">What must hold.</param>
 /// <param name="Compare">What is asked and what is there, at one load introduction factor.</param>
 internal sealed record JointCheckRow(
-    JointCheckKind Kind, string Name, string Criterion, JointCheckRow.Sides Compare)
+    JointCheckKind Kind, string Name, string Criterion, Func<JointChecks, Term, (Term Demand, Term Capacity)> Compare)
 {
     private static readonly Func<JointChecks, JointCheckLack?> LacksNothing = _ => null;
 
@@ -18,38 +19,36 @@ internal sealed record JointCheckRow(
 
     private static readonly Func<JointCheck, string> AskedAndThere = check => check.AskedAndThere;
 
-    public delegate (double Demand, double Capacity) Sides(JointChecks checks, in JointChecks.Point at);
-
     /// <summary>The rows, in the order of the enumeration, which is that of an assessment.</summary>
     public static JointCheckRow[] All { get; } =
     [
         new(JointCheckKind.RequiredPreload, "required preload", "F_Mmin ≤ lowest assembly preload (VDI 2230 R5)",
-            (checks, in at) => (checks.LeastAssemblyPreload(at), checks.Low)),
+            (checks, n) => (checks.LeastAssemblyPreload(n), checks.Low)),
         new(JointCheckKind.PermittedPreload, "permitted preload", "highest assembly preload ≤ permitted preload (VDI 2230 R7)",
-            (checks, in _) => (checks.High, checks.Capacity.PermittedPreloadSi!.Value))
+            (checks, _) => (checks.High, checks.Capacity.PermittedPreloadTerm!.Value))
         {
             DependsOnIntroduction = _ => false,
-            Lack = checks => checks.Capacity.PermittedPreloadSi is null ? JointCheckLack.PermittedPreload : null,
+            Lack = checks => checks.Capacity.PermittedPreloadTerm is null ? JointCheckLack.PermittedPreload : null,
         },
         new(JointCheckKind.Separation, "separation", "greatest axial load ≤ separation load",
-            (checks, in at) => (Math.Max(checks.Duty.AxialHigh, 0), checks.SeparationLoad(at))),
+            (checks, n) => (checks.PullingLoad, checks.SeparationLoad(n))),
         new(JointCheckKind.ResidualClamp, "residual clamp", "required clamp force ≤ clamp force left (VDI 2230 R2)",
-            (checks, in at) => (checks.Duty.RequiredClampSi!.Value, checks.ClampLeft(at)))
+            (checks, n) => (checks.Duty.StatedClamp!.Value, checks.ClampLeft(n)))
         {
-            Lack = checks => checks.Duty.RequiredClampSi is null ? JointCheckLack.RequiredClamp : null,
+            Lack = checks => checks.Duty.StatedClamp is null ? JointCheckLack.RequiredClamp : null,
         },
         new(JointCheckKind.Slip, "slip", "clamp force required against slip ≤ clamp force left (VDI 2230 R12)",
-            (checks, in at) => (checks.Duty.ClampAgainstSlip(at.Work), checks.ClampLeft(at)))
+            (checks, n) => (checks.Duty.ClampAgainstSlip!.Value, checks.ClampLeft(n)))
         {
             Lack = checks => checks.Duty.AsksForFriction ? null : JointCheckLack.SlipLoad,
         },
         new(JointCheckKind.BoltStaysTight, "bolt stays tight", "tension taken by the pressing load ≤ preload left",
-            (checks, in at) => (checks.Relief(at), checks.LowestPreload(at)))
+            (checks, n) => (checks.Relief(n), checks.LowestPreload))
         {
-            DependsOnIntroduction = checks => checks.Duty.AxialLow < 0,
+            DependsOnIntroduction = checks => checks.Duty.AxialLow.Value < 0,
             Reading = check => check.TensionLeft,
         },
-        new(JointCheckKind.WorkingStress, "working stress", "equivalent stress in service ≤ yield strength (VDI 2230 R8)", (checks, in at) => checks.Stress(at))
+        new(JointCheckKind.WorkingStress, "working stress", "equivalent stress in service ≤ yield strength (VDI 2230 R8)", (checks, n) => checks.Stress(n))
         {
             IsStress = true,
             IsOfBoltStrength = true,
@@ -57,20 +56,20 @@ internal sealed record JointCheckRow(
             Note = checks => checks.HotBolt is HotStrength hot ? Print.Text($"; yield strength at {hot.Celsius:0.#} °C, relaxation not included") : "",
         },
         new(JointCheckKind.AlternatingStress, "alternating stress", "stress amplitude ≤ permitted amplitude (VDI 2230 R9)",
-            (checks, in at) => (checks.Amplitude(at), checks.Capacity.PermittedAmplitudeSi!.Value))
+            (checks, n) => (checks.Amplitude(n), checks.Capacity.PermittedAmplitudeTerm!.Value))
         {
             IsStress = true,
             Lack = checks => checks.LackOfAmplitude ?? checks.LackOfStrengthWhenHot,
         },
         new(JointCheckKind.HeadPressure, "pressure under head", "bearing pressure ≤ permitted pressure (VDI 2230 R10)",
-            (checks, in at) => checks.Bearing(at, checks.Capacity.Head!))
+            (checks, n) => checks.Bearing(n, checks.Capacity.Head!))
         {
             IsStress = true,
             Place = "head",
             Lack = checks => JointChecks.LackOf(checks.Capacity.Head) ?? checks.LackOfStrengthWhenHot,
         },
         new(JointCheckKind.NutPressure, "pressure under nut", "bearing pressure ≤ permitted pressure (VDI 2230 R10)",
-            (checks, in at) => checks.Bearing(at, checks.Capacity.Nut!))
+            (checks, n) => checks.Bearing(n, checks.Capacity.Nut!))
         {
             IsStress = true,
             NeedsNut = true,
@@ -78,7 +77,7 @@ internal sealed record JointCheckRow(
             Lack = checks => JointChecks.LackOf(checks.Capacity.Nut) ?? checks.LackOfStrengthWhenHot,
         },
         new(JointCheckKind.ThreadStripping, "thread stripping", "greatest bolt force ≤ force at which the engagement fails (VDI 2230 R11)",
-            (checks, in at) => (checks.GreatestBoltForce(at), checks.Capacity.Engagement!.FailureForceTerm.Value))
+            (checks, n) => (checks.GreatestBoltForce(n), checks.Capacity.Engagement!.FailureForceTerm))
         {
             Lack = checks => checks.Capacity.Engagement is null ? JointCheckLack.EngagedThread : checks.LackOfStrengthWhenHot,
             Note = checks => checks.Capacity.Engagement is { ThreadLength: null } ? "; by the shear areas alone, without bending threads and widening nut" : "",

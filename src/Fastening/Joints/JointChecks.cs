@@ -4,23 +4,25 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>What the checks of a joint compare, with or without the work written down; <see cref="JointCheckRow"/> says which check compares what.</summary>
+/// <summary>What the checks of a joint compare; <see cref="JointCheckRow"/> says which check compares what.</summary>
 internal sealed class JointChecks
 {
     private readonly Joint _joint;
+    private readonly JointSprings _springs;
     private readonly JointWarming? _warming;
-    private readonly Point _low, _high;
+    private readonly Term _highestPreload;
 
     public JointChecks(Joint joint, JointDuty duty, Range<Force> assembly, JointCapacity capacity)
     {
         _joint = joint;
+        _springs = joint.Springs;
         Duty = duty;
         Capacity = capacity;
-        Low = Si.Of(assembly.Low);
-        High = Si.Of(assembly.High);
+        Low = new Stated<Force>(assembly.Low, Si.Of(assembly.Low), "lowest assembly preload").Term;
+        High = new Stated<Force>(assembly.High, Si.Of(assembly.High), "highest assembly preload").Term;
         _warming = joint.WarmingOf(duty);
-        _low = At(null, duty.Introduction.Low);
-        _high = At(null, duty.Introduction.High);
+        LowestPreload = LowestOf();
+        _highestPreload = HighestOf();
     }
 
     public JointDuty Duty { get; }
@@ -28,10 +30,16 @@ internal sealed class JointChecks
     public JointCapacity Capacity { get; }
 
     /// <summary>Lowest assembly preload.</summary>
-    public double Low { get; }
+    public Term Low { get; }
 
     /// <summary>Highest assembly preload.</summary>
-    public double High { get; }
+    public Term High { get; }
+
+    /// <summary>The lowest preload in service: embedded, and cold or warm, whichever is less.</summary>
+    public Term LowestPreload { get; }
+
+    /// <summary>The greatest axial load, none where it presses.</summary>
+    public Term PullingLoad => Duty.AxialHigh.Value > 0 ? Duty.AxialHigh : Term.Given(0, "pulling load, none");
 
     /// <summary>The strength of the hot bolt, where the bolt gets warmer than a room and one is stated.</summary>
     public HotStrength? HotBolt => Duty.Temperatures?.HottestBolt > JointTemperatures.WarmestRoom ? Capacity.HotBolt : null;
@@ -42,7 +50,7 @@ internal sealed class JointChecks
         : null;
 
     public JointCheckLack? LackOfAmplitude =>
-        Capacity.PermittedAmplitudeSi is null ? JointCheckLack.PermittedAmplitude
+        Capacity.PermittedAmplitudeTerm is null ? JointCheckLack.PermittedAmplitude
         : IsSlack ? JointCheckLack.TensionInBolt
         : null;
 
@@ -50,11 +58,11 @@ internal sealed class JointChecks
     public JointCheckLack? LackOfStrengthWhenHot =>
         IsAbove(Duty.Temperatures?.Hottest, Capacity.StrengthsUpToSi) ? JointCheckLack.StrengthAtTemperature : null;
 
-    private bool IsSlack => Relief(_high) > LowestPreload(_high);
+    private bool IsSlack => Relief(Duty.Introduction.HighTerm).Value > LowestPreload.Value;
 
     public static JointCheckLack? LackOf(JointCapacity.Face? face) =>
         face is null ? JointCheckLack.BearingSurface
-        : face.Surface.OuterDiameter is null ? JointCheckLack.BearingRing
+        : face.Surface.Ring is null ? JointCheckLack.BearingRing
         : null;
 
     /// <summary>The check at the end of the load introduction that is the worst for it.</summary>
@@ -62,16 +70,16 @@ internal sealed class JointChecks
     {
         if (row.Lack(this) is JointCheckLack lack) return new JointCheck(this, row, lack);
         LoadIntroduction introduction = Duty.Introduction;
-        (double Demand, double Capacity) low = row.Compare(this, _low);
+        Term n = introduction.LowTerm;
+        (Term Demand, Term Capacity) low = row.Compare(this, n);
         if (!row.DependsOnIntroduction(this)) return new JointCheck(this, row, low.Demand, low.Capacity, null);
-        if (introduction.IsKnown) return new JointCheck(this, row, low.Demand, low.Capacity, introduction.Low);
-        (double Demand, double Capacity) high = row.Compare(this, _high);
+        if (introduction.IsKnown) return new JointCheck(this, row, low.Demand, low.Capacity, n.Value);
+        Term other = introduction.HighTerm;
+        (Term Demand, Term Capacity) high = row.Compare(this, other);
         return IsWorse(high, low)
-            ? new JointCheck(this, row, high.Demand, high.Capacity, introduction.High)
-            : new JointCheck(this, row, low.Demand, low.Capacity, introduction.Low);
+            ? new JointCheck(this, row, high.Demand, high.Capacity, other.Value)
+            : new JointCheck(this, row, low.Demand, low.Capacity, n.Value);
     }
-
-    public (double Demand, double Capacity) Compare(JointCheckRow row, Derivation work, double factor) => row.Compare(this, At(work, factor));
 
     /// <summary>Why a check was not made, with the temperatures where they decide.</summary>
     public string Describe(JointCheckLack lack, JointCheckRow row)
@@ -83,76 +91,63 @@ internal sealed class JointChecks
             lack, row.Place, reached ?? 0, double.IsNaN(stated) ? "room temperature" : Print.Text($"{stated:0.#} °C"));
     }
 
-    /// <summary>The lowest preload in service: embedded, and cold or warm, whichever is less.</summary>
-    public double LowestPreload(in Point at)
+    public Term LeastAssemblyPreload(Term n) => _joint.LeastAssemblyPreload(Duty, _warming, n);
+
+    public Term SeparationLoad(Term n) => LoadShareEquations.SeparationLoadEquation.Of(LowestPreload, _springs.Share(n));
+
+    public Term ClampLeft(Term n) => LoadShareEquations.ClampForceEquation.Of(LowestPreload, _springs.Share(n), Duty.AxialHigh);
+
+    public Term Relief(Term n) => LoadShareEquations.BoltReliefEquation.Of(_springs.Share(n), Duty.AxialLow);
+
+    public Term GreatestBoltForce(Term n) => WorkingStressEquations.GreatestBoltForceEquation.Of(High, BoltForce(n));
+
+    public (Term Demand, Term Capacity) Stress(Term n)
     {
-        double embedding = Joint.EmbeddingLossOf(at.Work, at.Springs, Duty.Embedding);
-        double cold = PreloadLossEquations.PreloadLeftEquation.Step(at.Work, Low, embedding, 0);
-        if (Warming(at) is not JointWarming warming) return cold;
-        double loss = Joint.ThermalLossOf(at.Work, cold, at.Springs, warming);
-        return loss > 0 ? PreloadLossEquations.PreloadLeftEquation.Step(at.Work, Low, embedding, loss) : cold;
+        BoltInService bolt = Capacity.Bolt!;
+        return (bolt.StressAt(High, BoltForce(n)), HotBolt?.YieldTerm ?? bolt.Strength.YieldTerm);
     }
 
-    public double LeastAssemblyPreload(in Point at) => Joint.LeastAssemblyPreloadOf(at.Work, at.Springs, Duty, Warming(at), at.Factor);
-
-    public double SeparationLoad(in Point at) => LoadShareEquations.SeparationLoadEquation.Step(at.Work, LowestPreload(at), Share(at));
-
-    public double ClampLeft(in Point at) => LoadShareEquations.ClampForceEquation.Step(at.Work, LowestPreload(at), Share(at), Duty.AxialHigh);
-
-    public double Relief(in Point at) => LoadShareEquations.BoltReliefEquation.Step(at.Work, Share(at), Duty.AxialLow);
-
-    public double GreatestBoltForce(in Point at) => WorkingStressEquations.GreatestBoltForceEquation.Step(at.Work, High, BoltForce(at));
-
-    public (double Demand, double Capacity) Stress(in Point at)
+    public Term Amplitude(Term n)
     {
-        JointCapacity.BoltInService bolt = Capacity.Bolt!;
-        double force = BoltForce(at);
-        return (BoltStress.Service(bolt.Section, bolt.Model, new Term(High, 0), new Term(force, 0), new Term(bolt.ResidualTorsion, 0)).VonMisesTerm.Value,
-            HotBolt?.YieldSi ?? bolt.Strength.Yield);
+        Term share = _springs.Share(n);
+        Term upper = LoadShareEquations.BoltForceEquation.Of(LowestPreload, share, Duty.AxialHigh);
+        Term lower = LoadShareEquations.BoltForceEquation.Of(LowestPreload, share, Duty.AxialLow);
+        return WorkingStressEquations.StressAmplitudeEquation.Of(upper, lower, _joint.Bolt.Thread.Geometry.StressArea);
     }
 
-    public double Amplitude(in Point at)
+    public (Term Demand, Term Capacity) Bearing(Term n, JointCapacity.Face face)
     {
-        double preload = LowestPreload(at), share = Share(at);
-        double upper = LoadShareEquations.BoltForceEquation.Step(at.Work, preload, share, Duty.AxialHigh);
-        double lower = LoadShareEquations.BoltForceEquation.Step(at.Work, preload, share, Duty.AxialLow);
-        return WorkingStressEquations.StressAmplitudeEquation.Step(at.Work, upper, lower, _joint.Bolt.Thread.Geometry.StressArea.Value);
-    }
-
-    public (double Demand, double Capacity) Bearing(in Point at, JointCapacity.Face face)
-    {
-        double force = GreatestBoltForce(at);
-        double area = WorkingStressEquations.BearingAreaEquation.Step(at.Work, Si.Of(face.Surface.OuterDiameter!.Value), Si.Of(face.Surface.InnerDiameter!.Value));
-        return (WorkingStressEquations.BearingPressureEquation.Step(at.Work, force, area), face.Permitted);
+        BearingContact.Ring ring = face.Surface.Ring!;
+        Term area = WorkingStressEquations.BearingAreaEquation.Of(ring.Outer.Term, ring.Inner.Term);
+        return (WorkingStressEquations.BearingPressureEquation.Of(GreatestBoltForce(n), area), face.Permitted.Term);
     }
 
     /// <summary>Less safety; of two without any, more demand or less capacity.</summary>
-    private static bool IsWorse((double Demand, double Capacity) one, (double Demand, double Capacity) other)
+    private static bool IsWorse((Term Demand, Term Capacity) one, (Term Demand, Term Capacity) other)
     {
-        double mine = one.Capacity * other.Demand, its = other.Capacity * one.Demand;
+        double mine = one.Capacity.Value * other.Demand.Value, its = other.Capacity.Value * one.Demand.Value;
         if (mine != its) return mine < its;
-        return one.Demand > other.Demand || one.Demand == other.Demand && one.Capacity < other.Capacity;
+        return one.Demand.Value > other.Demand.Value || one.Demand.Value == other.Demand.Value && one.Capacity.Value < other.Capacity.Value;
     }
 
     private static bool IsAbove(double? celsius, double limit) => celsius > limit + 1e-9;
 
-    private static double Share(in Point at) => LoadShareEquations.WorkingLoadFactorEquation.Step(at.Work, at.Factor, at.Springs.LoadFactor);
-
-    /// <summary>The highest preload in service: not embedded, and cold or warm, whichever is more.</summary>
-    private double HighestPreload(in Point at)
+    private Term LowestOf()
     {
-        if (Warming(at) is not JointWarming warming) return High;
-        double loss = Joint.ThermalLossOf(at.Work, High, at.Springs, warming);
-        return loss < 0 ? PreloadLossEquations.PreloadLeftEquation.Step(at.Work, High, 0, loss) : High;
+        Term embedding = _joint.EmbeddingLossTerm(Duty.Embedding);
+        Term cold = PreloadLossEquations.PreloadLeftEquation.Of(Low, embedding, Term.Given(0, "thermal loss, not there in the cold joint"));
+        if (_warming is not JointWarming warming) return cold;
+        Term loss = warming.LossAt(cold, _springs);
+        return loss.Value > 0 ? PreloadLossEquations.PreloadLeftEquation.Of(Low, embedding, loss) : cold;
     }
 
-    private double BoltForce(in Point at) => LoadShareEquations.BoltForceEquation.Step(at.Work, HighestPreload(at), Share(at), Duty.AxialHigh);
+    /// <summary>The highest preload in service: not embedded, and cold or warm, whichever is more.</summary>
+    private Term HighestOf()
+    {
+        if (_warming is not JointWarming warming) return High;
+        Term loss = warming.LossAt(High, _springs);
+        return loss.Value < 0 ? PreloadLossEquations.PreloadLeftEquation.Of(High, Term.Given(0, "embedding, not counted on"), loss) : High;
+    }
 
-    private Point At(Derivation? work, double factor) => new(work, _joint.SpringsOf(work), factor);
-
-    private JointWarming? Warming(in Point at) =>
-        at.Work is null || Duty.Temperatures is not JointTemperatures rises ? _warming : _joint.WarmingOf(at.Work, at.Springs, rises);
-
-    /// <summary>Where a check looks: the springs, a load introduction factor, and the list that the work is written to.</summary>
-    public readonly record struct Point(Derivation? Work, JointSprings Springs, double Factor);
+    private Term BoltForce(Term n) => LoadShareEquations.BoltForceEquation.Of(_highestPreload, _springs.Share(n), Duty.AxialHigh);
 }

@@ -13,29 +13,30 @@ namespace Fastening;
 /// foreach (DiagramPoint point in diagram.BoltLine) Console.WriteLine(point);</code></example>
 public sealed class JointDiagram
 {
-    internal JointDiagram(Joint joint, double preload, double load, double factor)
-    {
-        JointSprings springs = joint.SpringsOf(null);
-        double boltSide = LoadShareEquations.LoadedResilience(springs.Bolt, factor, springs.Parts);
-        double share = LoadShareEquations.WorkingLoadFactor(factor, springs.LoadFactor);
-        double closed = BoltComplianceEquations.Elongation(preload, springs.Total);
-        double bolt = LoadShareEquations.BoltForce(preload, share, load), clamp = LoadShareEquations.ClampForce(preload, share, load);
-        double separation = LoadShareEquations.SeparationLoad(preload, share);
-        double stretched = BoltComplianceEquations.Elongation(bolt, boltSide);
+    private readonly Term _factor, _gap;
 
-        LoadIntroductionFactor = factor;
-        Preload = new DiagramPoint(BoltComplianceEquations.Elongation(preload, boltSide), preload);
+    internal JointDiagram(JointSprings springs, Term preload, Term load, Term factor)
+    {
+        Term boltSide = LoadShareEquations.LoadedResilienceEquation.Of(springs.Bolt, factor, springs.Parts);
+        Term share = springs.Share(factor);
+        Term closed = BoltComplianceEquations.ElongationEquation.Of(preload, springs.Total);
+        Term bolt = LoadShareEquations.BoltForceEquation.Of(preload, share, load), clamp = LoadShareEquations.ClampForceEquation.Of(preload, share, load);
+        Term separation = LoadShareEquations.SeparationLoadEquation.Of(preload, share);
+        Term stretched = BoltComplianceEquations.ElongationEquation.Of(bolt, boltSide);
+
+        _factor = factor;
+        Preload = new DiagramPoint(BoltComplianceEquations.ElongationEquation.Of(preload, boltSide), preload);
         Bolt = new DiagramPoint(stretched, bolt);
-        Parts = new DiagramPoint(Math.Min(stretched, closed), clamp);
+        Parts = new DiagramPoint(Term.Min(stretched, closed), clamp);
         Separation = new DiagramPoint(closed, separation);
-        double top = Math.Max(bolt, separation);
-        BoltLine = Array.AsReadOnly([new DiagramPoint(0, 0), new DiagramPoint(BoltComplianceEquations.Elongation(top, boltSide), top)]);
-        PartsLine = Array.AsReadOnly([Preload, new DiagramPoint(closed, 0)]);
-        Gap = Si.Length(Math.Max(stretched - closed, 0));
+        Term top = Term.Max(bolt, separation), nothing = Term.Given(0, "slack bolt, no force");
+        BoltLine = Array.AsReadOnly([new DiagramPoint(nothing, nothing), new DiagramPoint(BoltComplianceEquations.ElongationEquation.Of(top, boltSide), top)]);
+        PartsLine = Array.AsReadOnly([Preload, new DiagramPoint(closed, nothing)]);
+        _gap = LoadShareEquations.GapEquation.Of(stretched, closed);
     }
 
     /// <summary>The load introduction factor n that is drawn.</summary>
-    public double LoadIntroductionFactor { get; }
+    public double LoadIntroductionFactor => Si.Number(_factor);
 
     /// <summary>The line of the bolt, from the slack bolt to separation or, when it is higher, to the force under the load.</summary>
     public IReadOnlyList<DiagramPoint> BoltLine { get; }
@@ -56,7 +57,7 @@ public sealed class JointDiagram
     public DiagramPoint Separation { get; }
 
     /// <summary>The gap between the parts under the load; zero while they are closed.</summary>
-    public Length Gap { get; }
+    public Length Gap => Si.Length(_gap);
 
     /// <inheritdoc />
     public override string ToString() => $"preload at {Preload}; bolt at {Bolt}; parts at {Parts}; separation at {Separation}";

@@ -16,6 +16,8 @@ namespace Fastening;
 ///     .WithRequiredClamp(Force.FromKilonewtons(5));</code></example>
 public sealed class JointDuty
 {
+    private readonly AxialLoads _axial;
+    private readonly Held<Force>? _requiredClamp;
     private readonly Transverse? _transverse;
     private readonly Twist? _twist;
 
@@ -31,9 +33,9 @@ public sealed class JointDuty
     ///     Embedding.Of(Length.FromMicrometers(11)));</code></example>
     public JointDuty(Force lowAxialLoad, Force highAxialLoad, LoadIntroduction introduction, Embedding embedding)
     {
-        AxialLow = Domains.AxialLoad.Check(lowAxialLoad);
-        AxialHigh = Domains.AxialLoad.Check(highAxialLoad);
-        if (AxialHigh < AxialLow)
+        _axial = new AxialLoads(
+            new(lowAxialLoad, Domains.AxialLoad.Check(lowAxialLoad), "least axial load"), new(highAxialLoad, Domains.AxialLoad.Check(highAxialLoad), "greatest axial load"));
+        if (_axial.High.Value < _axial.Low.Value)
         {
             Guard.RefuseAgainst(nameof(highAxialLoad), highAxialLoad, $"at least lowAxialLoad, {Guard.ShowToCompare(lowAxialLoad)}");
         }
@@ -42,23 +44,22 @@ public sealed class JointDuty
         Embedding = Guard.NotNull(embedding);
     }
 
-    private JointDuty(JointDuty other, Transverse? transverse, Twist? twist, double? requiredClamp, JointTemperatures? temperatures)
+    private JointDuty(JointDuty other, Transverse? transverse, Twist? twist, Held<Force>? requiredClamp, JointTemperatures? temperatures)
     {
-        AxialLow = other.AxialLow;
-        AxialHigh = other.AxialHigh;
+        _axial = other._axial;
         Introduction = other.Introduction;
         Embedding = other.Embedding;
         _transverse = transverse;
         _twist = twist;
-        RequiredClampSi = requiredClamp;
+        _requiredClamp = requiredClamp;
         Temperatures = temperatures;
     }
 
     /// <summary>Least axial load.</summary>
-    public Force LowAxialLoad => Si.Force(AxialLow);
+    public Force LowAxialLoad => Si.Force(_axial.Low.Term);
 
     /// <summary>Greatest axial load.</summary>
-    public Force HighAxialLoad => Si.Force(AxialHigh);
+    public Force HighAxialLoad => Si.Force(_axial.High.Term);
 
     /// <summary>Where the axial load enters.</summary>
     public LoadIntroduction Introduction { get; }
@@ -67,22 +68,22 @@ public sealed class JointDuty
     public Embedding Embedding { get; }
 
     /// <summary>Transverse load; null when none is stated.</summary>
-    public Force? TransverseLoad => _transverse is Transverse load ? Si.Force(load.Load) : null;
+    public Force? TransverseLoad => _transverse is Transverse load ? Si.Force(load.Load.Term) : null;
 
     /// <summary>Torque about the axis of the bolt; null when none is stated.</summary>
-    public Torque? InterfaceTorque => _twist is Twist twist ? Si.Torque(twist.Torque) : null;
+    public Torque? InterfaceTorque => _twist is Twist twist ? Si.Torque(twist.Torque.Term) : null;
 
     /// <summary>Clamp force required for sealing or function; null when none is stated.</summary>
-    public Force? RequiredClamp => RequiredClampSi is double clamp ? Si.Force(clamp) : null;
+    public Force? RequiredClamp => _requiredClamp is null ? null : Si.Force(_requiredClamp.Term);
 
     /// <summary>Temperatures in service; null when they are those of assembly.</summary>
     public JointTemperatures? Temperatures { get; }
 
-    internal double AxialLow { get; }
+    internal Term AxialLow => _axial.Low.Term;
 
-    internal double AxialHigh { get; }
+    internal Term AxialHigh => _axial.High.Term;
 
-    internal double? RequiredClampSi { get; }
+    internal Term? StatedClamp => _requiredClamp?.Term;
 
     internal bool AsksForFriction => _transverse is not null || _twist is not null;
 
@@ -97,9 +98,10 @@ public sealed class JointDuty
     public JointDuty WithTransverseLoad(Force load, int slipFaces, double lowestFriction)
     {
         var transverse = new Transverse(
-            Domains.Force.Check(load), Domains.CountFromOne.Check(slipFaces), Domains.SlipFactor.Check(lowestFriction));
-        if (transverse.Load > 0) RefuseAxialEmbedding(nameof(load));
-        return new JointDuty(this, transverse, _twist, RequiredClampSi, Temperatures);
+            new Stated<Force>(load, Domains.Force.Check(load), "transverse load"), new StatedNumber(Domains.CountFromOne.Check(slipFaces), "faces that share the transverse load"),
+            new StatedNumber(Domains.SlipFactor.Check(lowestFriction), "lowest friction of the interface"));
+        if (transverse.Load.Value > 0) RefuseAxialEmbedding(nameof(load));
+        return new JointDuty(this, transverse, _twist, _requiredClamp, Temperatures);
     }
 
     /// <summary>The same with a torque about the axis of the bolt that friction in the interface must hold (VDI 2230-1:2015 §5.4.1, from memory).</summary>
@@ -114,10 +116,11 @@ public sealed class JointDuty
     public JointDuty WithInterfaceTorque(Torque torque, Length frictionRadius, int slipFaces, double lowestFriction)
     {
         var twist = new Twist(
-            Domains.Torque.Check(torque), Domains.Length.Check(frictionRadius),
-            Domains.CountFromOne.Check(slipFaces), Domains.SlipFactor.Check(lowestFriction));
-        if (twist.Torque > 0) RefuseAxialEmbedding(nameof(torque));
-        return new JointDuty(this, _transverse, twist, RequiredClampSi, Temperatures);
+            new Stated<Torque>(torque, Domains.Torque.Check(torque), "torque about the axis of the bolt"), Domains.Length.Stated(frictionRadius),
+            new StatedNumber(Domains.CountFromOne.Check(slipFaces), "faces that share the torque"),
+            new StatedNumber(Domains.SlipFactor.Check(lowestFriction), "lowest friction of the interface"));
+        if (twist.Torque.Value > 0) RefuseAxialEmbedding(nameof(torque));
+        return new JointDuty(this, _transverse, twist, _requiredClamp, Temperatures);
     }
 
     /// <summary>The same with a clamp force that sealing or function requires.</summary>
@@ -126,7 +129,7 @@ public sealed class JointDuty
     /// <exception cref="ArgumentOutOfRangeException">The force is outside its domain.</exception>
     /// <example><code>duty.WithRequiredClamp(Force.FromKilonewtons(5))     // for the gasket</code></example>
     public JointDuty WithRequiredClamp(Force clampForce) =>
-        new(this, _transverse, _twist, Domains.Force.Check(clampForce), Temperatures);
+        new(this, _transverse, _twist, new Held<Force>(new(clampForce, Domains.Force.Check(clampForce), "required clamp force")), Temperatures);
 
     /// <summary>The same at other temperatures than those of assembly.</summary>
     /// <param name="temperatures">The rises since assembly. The joint is also checked cold.</param>
@@ -134,28 +137,32 @@ public sealed class JointDuty
     /// <exception cref="ArgumentNullException"><paramref name="temperatures"/> is null.</exception>
     /// <example><code>duty.WithTemperatures(new JointTemperatures(bolt: TemperatureDelta.FromKelvins(60), parts: TemperatureDelta.FromKelvins(80)))</code></example>
     public JointDuty WithTemperatures(JointTemperatures temperatures) =>
-        new(this, _transverse, _twist, RequiredClampSi, Guard.NotNull(temperatures));
+        new(this, _transverse, _twist, _requiredClamp, Guard.NotNull(temperatures));
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"axial load {Print.Between(Si.Force(AxialLow), Si.Force(AxialHigh), "0.###")}, {Introduction}, {Embedding}")
+    public override string ToString() => Print.Text($"axial load {Print.Between(Si.Force(_axial.Low.Value), Si.Force(_axial.High.Value), "0.###")}, {Introduction}, {Embedding}")
         + (TransverseLoad is Force load ? Print.Text($", transverse load {load:0.###}") : "")
         + (InterfaceTorque is Torque torque ? Print.Text($", torque {torque:0.###}") : "")
         + (RequiredClamp is Force clamp ? Print.Text($", required clamp {clamp:0.###}") : "")
         + (Temperatures is null ? "" : $", {Temperatures}");
 
-    /// <summary>Clamp force required against slip; zero when no load is carried by friction.</summary>
-    internal double ClampAgainstSlip(Derivation? work)
+    /// <summary>Clamp force required against slip; null when no load asks for friction.</summary>
+    internal Term? ClampAgainstSlip
     {
-        double transverse = _transverse is Transverse load
-            ? SlipEquations.ClampForTransverseLoadEquation.Step(work, load.Load, load.Faces, load.Friction)
-            : 0;
-        double twist = _twist is Twist t ? SlipEquations.ClampForTorqueEquation.Step(work, t.Torque, t.Faces, t.Radius, t.Friction) : 0;
-        return SlipEquations.ClampAgainstSlipEquation.Step(work, transverse, twist);
+        get
+        {
+            Term? transverse = _transverse is Transverse load
+                ? SlipEquations.ClampForTransverseLoadEquation.Of(load.Load.Term, load.Faces.Term, load.Friction.Term)
+                : null;
+            Term? twist = _twist is Twist t ? SlipEquations.ClampForTorqueEquation.Of(t.Torque.Term, t.Faces.Term, t.Radius.Term, t.Friction.Term) : null;
+            return transverse is Term one && twist is Term other ? SlipEquations.ClampAgainstSlipEquation.Of(one, other) : transverse ?? twist;
+        }
     }
 
     /// <summary>Clamp force required, for whatever reason.</summary>
-    internal double ClampRequired(Derivation? work) =>
-        SlipEquations.RequiredClampEquation.Step(work, RequiredClampSi ?? 0, ClampAgainstSlip(work));
+    internal Term ClampRequired => StatedClamp is Term stated && ClampAgainstSlip is Term slip
+        ? SlipEquations.RequiredClampEquation.Of(stated, slip)
+        : StatedClamp ?? ClampAgainstSlip ?? Term.Given(0, "required clamp force, none is stated");
 
     private void RefuseAxialEmbedding(string name)
     {
@@ -163,7 +170,22 @@ public sealed class JointDuty
         throw new ArgumentException($"The duty states {Embedding}, for a load along the bolt; beside a load across it state that of EmbeddingLoad.Shear, which embeds more.", name);
     }
 
-    private sealed record Transverse(double Load, double Faces, double Friction);
+    // Fields, and no records: a property would copy what is stated at every reading.
+    private sealed class AxialLoads(in Stated<Force> low, in Stated<Force> high)
+    {
+        public readonly Stated<Force> Low = low, High = high;
+    }
 
-    private sealed record Twist(double Torque, double Radius, double Faces, double Friction);
+    private sealed class Transverse(in Stated<Force> load, in StatedNumber faces, in StatedNumber friction)
+    {
+        public readonly Stated<Force> Load = load;
+        public readonly StatedNumber Faces = faces, Friction = friction;
+    }
+
+    private sealed class Twist(in Stated<Torque> torque, in Stated<Length> radius, in StatedNumber faces, in StatedNumber friction)
+    {
+        public readonly Stated<Torque> Torque = torque;
+        public readonly Stated<Length> Radius = radius;
+        public readonly StatedNumber Faces = faces, Friction = friction;
+    }
 }

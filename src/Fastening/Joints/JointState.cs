@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -6,38 +7,41 @@ namespace Fastening;
 /// <summary>The forces in a joint under an axial load: of each, the worst that the load introduction allows.</summary>
 /// <example><code>JointState state = joint.At(preload, axialLoad, LoadIntroduction.WorstCase);
 /// Console.WriteLine(state);      // bolt 42.999 kN, clamp 28 kN (n 0…1, the worst for each check)</code></example>
-public sealed class JointState
+public sealed class JointState : IDerived
 {
-    internal JointState(double preload, double axialLoad, LoadIntroduction introduction, double boltForce, double clampForce, bool isSeparated)
+    private readonly Term _preload, _axialLoad, _boltForce, _clampForce;
+
+    internal JointState(Term preload, Term axialLoad, LoadIntroduction introduction, Term boltForce, Term clampForce)
     {
-        Preload = Si.Force(preload);
-        AxialLoad = Si.Force(axialLoad);
+        _preload = preload;
+        _axialLoad = axialLoad;
+        _boltForce = boltForce;
+        _clampForce = clampForce;
         Introduction = introduction;
-        BoltForce = Si.Force(boltForce);
-        ClampForce = Si.Force(clampForce);
-        IsSeparated = isSeparated;
     }
 
     /// <summary>The preload before the load, losses taken off.</summary>
-    public Force Preload { get; }
+    public Force Preload => Si.Force(_preload);
 
     /// <summary>The axial load.</summary>
-    public Force AxialLoad { get; }
+    public Force AxialLoad => Si.Force(_axialLoad);
 
     /// <summary>Where the load enters.</summary>
     public LoadIntroduction Introduction { get; }
 
     /// <summary>Greatest force in the bolt over the range of load introduction.</summary>
-    public Force BoltForce { get; }
+    public Force BoltForce => Si.Force(_boltForce);
 
     /// <summary>Least clamp force over the range of load introduction; zero when the parts have separated.</summary>
-    public Force ClampForce { get; }
+    public Force ClampForce => Si.Force(_clampForce);
 
     /// <summary>Whether somewhere in the range of load introduction the load has used up the clamp force: at the separation load, and beyond.</summary>
-    public bool IsSeparated { get; }
+    public bool IsSeparated => _clampForce.Value <= 0;
+
+    Term IDerived.Answer => _boltForce;
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"bolt {BoltForce:0.###}")
-        + (IsSeparated ? ", separated" : Print.Text($", clamp {ClampForce:0.###}"))
+    public override string ToString() => Print.Text($"bolt {Si.Force(_boltForce.Value):0.###}")
+        + (IsSeparated ? ", separated" : Print.Text($", clamp {Si.Force(_clampForce.Value):0.###}"))
         + $" ({Introduction})";
 }

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -17,7 +18,12 @@ public sealed class JointTemperatures
     /// <summary>The upper end of the room temperature at which bolts are tested (ISO 898-1:2013 clause 1, from memory), in degrees Celsius.</summary>
     internal const double WarmestRoom = 35;
 
-    private readonly double[] _layers;
+    private static readonly StatedNumber AsAssembled = new(1, "modulus as at assembly");
+
+    /// <summary>The bolt, then the layers: one value when all are alike.</summary>
+    private readonly Stated<TemperatureDelta>[] _rises;
+    private readonly StatedNumber _boltModulus, _partsModulus;
+    private readonly double? _assembly;
 
     /// <summary>One rise for the bolt and one for all layers.</summary>
     /// <param name="bolt">Rise of the bolt, −300 K to 3000 K.</param>
@@ -25,46 +31,55 @@ public sealed class JointTemperatures
     /// <exception cref="ArgumentOutOfRangeException">A rise is outside its domain.</exception>
     /// <example><code>new JointTemperatures(bolt: TemperatureDelta.FromKelvins(60), parts: TemperatureDelta.FromKelvins(80))</code></example>
     public JointTemperatures(TemperatureDelta bolt, TemperatureDelta parts)
-        : this(Domains.TemperatureChange.Check(bolt), [Domains.TemperatureChange.Check(parts)], 1, 1)
+        : this([BoltRise(bolt), LayerRise(parts, nameof(parts))], AsAssembled, AsAssembled, null)
     {
     }
 
-    private JointTemperatures(double bolt, double[] layers, double boltModulus, double partsModulus, double? assembly = null)
+    private JointTemperatures(Stated<TemperatureDelta>[] rises, StatedNumber boltModulus, StatedNumber partsModulus, double? assembly)
     {
-        AssemblySi = assembly;
-        BoltSi = bolt;
-        _layers = layers;
-        BoltModulusRatio = boltModulus;
-        PartsModulusRatio = partsModulus;
+        _rises = rises;
+        _boltModulus = boltModulus;
+        _partsModulus = partsModulus;
+        _assembly = assembly;
     }
 
     /// <summary>Rise of the bolt since assembly.</summary>
-    public TemperatureDelta Bolt => Si.TemperatureDelta(BoltSi);
+    public TemperatureDelta Bolt => Si.TemperatureDelta(_rises[0].Term);
 
     /// <summary>Rise of each layer, in the order of the stack; one value when all are alike.</summary>
-    public IReadOnlyList<TemperatureDelta> Layers => Array.AsReadOnly(Array.ConvertAll(_layers, Si.TemperatureDelta));
+    public IReadOnlyList<TemperatureDelta> Layers => Array.AsReadOnly(_rises.Skip(1).Select(rise => Si.TemperatureDelta(rise.Term)).ToArray());
 
     /// <summary>Modulus of the bolt at temperature over that at assembly.</summary>
-    public double BoltModulusRatio { get; }
+    public double BoltModulusRatio => Si.Number(_boltModulus.Term);
 
     /// <summary>Modulus of the parts at temperature over that at assembly.</summary>
-    public double PartsModulusRatio { get; }
+    public double PartsModulusRatio => Si.Number(_partsModulus.Term);
 
     /// <summary>Temperature of the joint when it was tightened; null when not stated.</summary>
-    public Temperature? Assembly => AssemblySi is double celsius ? Si.Temperature(celsius) : null;
+    public Temperature? Assembly => _assembly is double celsius ? Si.Temperature(celsius) : null;
 
-    internal double BoltSi { get; }
+    internal Term BoltTerm => _rises[0].Term;
 
-    internal double? AssemblySi { get; }
+    internal Term BoltModulusTerm => _boltModulus.Term;
+
+    internal Term PartsModulusTerm => _partsModulus.Term;
 
     /// <summary>The highest temperature of the bolt, in degrees Celsius, at assembly or in service.</summary>
-    internal double HottestBolt => (AssemblySi ?? WarmestRoom) + Math.Max(BoltSi, 0);
+    internal double HottestBolt => AtAssembly + Math.Max(_rises[0].Value, 0);
 
     /// <summary>The highest temperature of bolt and parts.</summary>
-    internal double Hottest => Math.Max(HottestBolt, (AssemblySi ?? WarmestRoom) + _layers.Max());
+    internal double Hottest
+    {
+        get
+        {
+            double most = _rises[1].Value;
+            for (int i = 2; i < _rises.Length; i++) most = Math.Max(most, _rises[i].Value);
+            return Math.Max(HottestBolt, AtAssembly + most);
+        }
+    }
 
     /// <summary>Number of layers that have a rise of their own; 1 when all are alike.</summary>
-    internal int LayerCount => _layers.Length;
+    internal int LayerCount => _rises.Length - 1;
 
     /// <summary>A rise for each layer.</summary>
     /// <param name="bolt">Rise of the bolt, −300 K to 3000 K.</param>
@@ -78,7 +93,7 @@ public sealed class JointTemperatures
     {
         if (Guard.NotNull(layers).Length == 0) throw new ArgumentException("at least one layer must have a temperature.", nameof(layers));
         return new JointTemperatures(
-            Domains.TemperatureChange.Check(bolt), Array.ConvertAll(layers, rise => Domains.TemperatureChange.Check(rise, nameof(layers))), 1, 1);
+            [BoltRise(bolt), .. layers.Select(rise => LayerRise(rise, nameof(layers)))], AsAssembled, AsAssembled, null);
     }
 
     /// <summary>The same with moduli that change with temperature.</summary>
@@ -87,8 +102,9 @@ public sealed class JointTemperatures
     /// <returns>New temperatures.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A ratio is outside its domain.</exception>
     /// <example><code>new JointTemperatures(TemperatureDelta.FromKelvins(160), TemperatureDelta.FromKelvins(180)).WithModuli(bolt: 0.95, parts: 0.97)</code></example>
-    public JointTemperatures WithModuli(double bolt, double parts) =>
-        new(BoltSi, _layers, Domains.ModulusRatio.Check(bolt), Domains.ModulusRatio.Check(parts), AssemblySi);
+    public JointTemperatures WithModuli(double bolt, double parts) => new(
+        _rises, new StatedNumber(Domains.ModulusRatio.Check(bolt, name: nameof(bolt)), "modulus of the bolt at temperature over that at assembly"),
+        new StatedNumber(Domains.ModulusRatio.Check(parts, name: nameof(parts)), "modulus of the parts at temperature over that at assembly"), _assembly);
 
     /// <summary>The same, tightened at a temperature that is stated: it decides up to which rise strengths at room temperature hold.</summary>
     /// <param name="assembly">Temperature of the joint when it was tightened, −60 to 100 °C.</param>
@@ -96,12 +112,21 @@ public sealed class JointTemperatures
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its domain.</exception>
     /// <example><code>new JointTemperatures(TemperatureDelta.FromKelvins(160), TemperatureDelta.FromKelvins(180)).AssembledAt(Temperature.FromDegreesCelsius(20))</code></example>
     public JointTemperatures AssembledAt(Temperature assembly) =>
-        new(BoltSi, _layers, BoltModulusRatio, PartsModulusRatio, Domains.AssemblyTemperature.Check(assembly));
+        new(_rises, _boltModulus, _partsModulus, Domains.AssemblyTemperature.Check(assembly));
 
     /// <inheritdoc />
     public override string ToString() => Print.Text(
-        $"bolt {BoltSi:+0.#;-0.#;0} K, parts {string.Join(", ", Array.ConvertAll(_layers, rise => Print.Text($"{rise:+0.#;-0.#;0}")))} K")
-        + (AssemblySi is double celsius ? Print.Text($" from {celsius:0.#} °C") : "");
+        $"bolt {_rises[0].Value:+0.#;-0.#;0} K, parts {string.Join(", ", _rises.Skip(1).Select(rise => Print.Text($"{rise.Value:+0.#;-0.#;0}")))} K")
+        + (_assembly is double celsius ? Print.Text($" from {celsius:0.#} °C") : "");
 
-    internal double LayerSi(int index) => _layers.Length == 1 ? _layers[0] : _layers[index];
+    /// <summary>The rise of a layer, under its name where it has one of its own.</summary>
+    internal Term LayerTerm(int index, string name) => LayerCount == 1 ? _rises[1].Term : _rises[index + 1].TermOf(name);
+
+    private double AtAssembly => _assembly ?? WarmestRoom;
+
+    private static Stated<TemperatureDelta> BoltRise(TemperatureDelta bolt) =>
+        new(bolt, Domains.TemperatureChange.Check(bolt), "temperature rise of the bolt");
+
+    private static Stated<TemperatureDelta> LayerRise(TemperatureDelta rise, string name) =>
+        new(rise, Domains.TemperatureChange.Check(rise, name), name == "parts" ? "temperature rise of the parts" : "temperature rise");
 }

@@ -3,40 +3,68 @@ using Fastening.Internals;
 
 namespace Fastening;
 
-/// <summary>Resilience at temperature and free growth of bolt and parts, in SI.</summary>
-internal readonly record struct JointWarming(double Resilience, double BoltGrowth, double PartsGrowth)
+/// <summary>Resilience at temperature and free growth of bolt and parts.</summary>
+internal readonly struct JointWarming
 {
-    public static JointWarming Of(Derivation? work, in JointSprings springs, Joint joint, JointTemperatures temperatures)
+    private JointWarming(Term resilience, Term boltGrowth, Term partsGrowth)
+    {
+        Resilience = resilience;
+        BoltGrowth = boltGrowth;
+        PartsGrowth = partsGrowth;
+    }
+
+    public Term Resilience { get; }
+
+    public Term BoltGrowth { get; }
+
+    public Term PartsGrowth { get; }
+
+    public static JointWarming Of(Joint joint, JointTemperatures temperatures)
     {
         RefuseMismatch(joint, temperatures);
-        double hot = PreloadLossEquations.HotResilienceEquation.Step(
-            work, springs.Bolt, temperatures.BoltModulusRatio, springs.Parts, temperatures.PartsModulusRatio);
-        return new JointWarming(hot, GrowthOfBolt(work, joint, temperatures), GrowthOfParts(work, joint.Parts, temperatures));
+        JointSprings springs = joint.Springs;
+        return new JointWarming(
+            PreloadLossEquations.HotResilienceEquation.Of(springs.Bolt, temperatures.BoltModulusTerm, springs.Parts, temperatures.PartsModulusTerm),
+            GrowthOfBolt(joint, temperatures.BoltTerm),
+            GrowthOfParts(joint.Parts, temperatures));
     }
 
-    private static double GrowthOfBolt(Derivation? work, Joint joint, JointTemperatures temperatures)
+    /// <summary>The preload lost; negative when it is gained.</summary>
+    public Term LossAt(Term preload, JointSprings springs) =>
+        PreloadLossEquations.ThermalLossEquation.Of(preload, springs.Total, Resilience, BoltGrowth, PartsGrowth);
+
+    /// <summary>The same, when what must be left is known and not what was there before.</summary>
+    public Term LossBehind(Term preloadLeft, JointSprings springs) =>
+        PreloadLossEquations.ThermalLossBehindEquation.Of(preloadLeft, springs.Total, Resilience, BoltGrowth, PartsGrowth);
+
+    private static Term GrowthOfBolt(Joint joint, Term rise)
     {
         BoltCompliance bolt = joint.Bolt;
-        if (!HasOtherMaterials(bolt)) return Grow(work, 0, joint.Parts.GripMeters, bolt.Material!, temperatures.BoltSi);
-        double growth = 0;
+        if (!HasOtherMaterials(bolt)) return Grow(NoGrowth, joint.Parts.GripTerm, bolt.Material!.ExpansionOf(BoltCompliance.NameOf(bolt.Material, "the bolt")), rise);
+        Term growth = NoGrowth;
         for (int i = 0; i < bolt.Sections.Count; i++)
         {
-            growth = Grow(work, growth, bolt.Sections[i].SiLength, bolt.Sections[i].Material ?? bolt.Material!, temperatures.BoltSi);
+            BoltSection section = bolt.Sections[i];
+            growth = Grow(growth, section.LengthOf(bolt.NameOf(i)), bolt.MaterialOf(i).ExpansionOf(bolt.MaterialNameOf(i)), rise);
         }
 
         return growth;
     }
 
-    private static double GrowthOfParts(Derivation? work, ClampedStack parts, JointTemperatures temperatures)
+    private static Term GrowthOfParts(ClampedStack parts, JointTemperatures temperatures)
     {
-        double growth = 0;
+        Term growth = NoGrowth;
         for (int i = 0; i < parts.Layers.Count; i++)
         {
-            growth = Grow(work, growth, parts.Layers[i].SiThickness, parts.Layers[i].Material, temperatures.LayerSi(i));
+            ClampedLayer layer = parts.Layers[i];
+            string name = layer.NameAt(i);
+            growth = Grow(growth, layer.ThicknessOf(name), layer.Material.ExpansionOf(name), temperatures.LayerTerm(i, name));
         }
 
         return growth;
     }
+
+    private static Term NoGrowth => Term.Given(0, "growth before the first piece");
 
     private static bool HasOtherMaterials(BoltCompliance bolt)
     {
@@ -55,19 +83,19 @@ internal readonly record struct JointWarming(double Resilience, double BoltGrowt
         for (int i = 0; i < bolt.Sections.Count; i++)
         {
             ElasticMaterial material = bolt.Sections[i].Material ?? bolt.Material!;
-            if (material.ThermalExpansion is null) return material;
+            if (!material.HasExpansion) return material;
         }
 
         for (int i = 0; i < joint.Parts.Layers.Count; i++)
         {
-            if (joint.Parts.Layers[i].Material.ThermalExpansion is null) return joint.Parts.Layers[i].Material;
+            if (!joint.Parts.Layers[i].Material.HasExpansion) return joint.Parts.Layers[i].Material;
         }
 
         return null;
     }
 
-    private static double Grow(Derivation? work, double before, double length, ElasticMaterial material, double rise) =>
-        PreloadLossEquations.FreeGrowthEquation.Step(work, before, length, Si.Of(material.ThermalExpansion!.Value), rise);
+    private static Term Grow(Term before, Term length, Term expansion, Term rise) =>
+        PreloadLossEquations.FreeGrowthEquation.Of(before, length, expansion, rise);
 
     private static void RefuseMismatch(Joint joint, JointTemperatures temperatures)
     {

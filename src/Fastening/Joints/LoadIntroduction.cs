@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Internals;
 
 namespace Fastening;
@@ -13,23 +14,31 @@ namespace Fastening;
 /// LoadIntroduction.WorstCase              // anything from 0 to 1</code></example>
 public sealed class LoadIntroduction
 {
-    private LoadIntroduction(double low, double high)
+    private const string Lowest = "lowest load introduction factor", Highest = "highest load introduction factor";
+
+    private readonly StatedNumber _low, _high;
+
+    private LoadIntroduction(StatedNumber low, StatedNumber high)
     {
-        Low = low;
-        High = high;
+        _low = low;
+        _high = high;
     }
 
     /// <summary>Nothing is known: 0 to 1, the worst end for each check.</summary>
-    public static LoadIntroduction WorstCase { get; } = new(0, 1);
+    public static LoadIntroduction WorstCase { get; } = new(new StatedNumber(0, Lowest), new StatedNumber(1, Highest));
 
     /// <summary>Lowest credible factor: the worst for residual clamp, leak and slip under a pulling load.</summary>
-    public double Low { get; }
+    public double Low => Si.Number(_low.Term);
 
     /// <summary>Highest credible factor: the worst for the force in the bolt and its fatigue under a pulling load.</summary>
-    public double High { get; }
+    public double High => Si.Number(_high.Term);
+
+    internal Term LowTerm => _low.Term;
+
+    internal Term HighTerm => _high.Term;
 
     /// <summary>Whether one factor is known.</summary>
-    public bool IsKnown => Low == High;
+    public bool IsKnown => _low.Value == _high.Value;
 
     /// <summary>A known factor.</summary>
     /// <param name="factor">n, 0 to 1.</param>
@@ -38,8 +47,8 @@ public sealed class LoadIntroduction
     /// <example><code>LoadIntroduction.Of(1)     // under head and nut, as textbooks take it</code></example>
     public static LoadIntroduction Of(double factor)
     {
-        Domains.LoadIntroduction.Check(factor);
-        return new LoadIntroduction(factor, factor);
+        var stated = new StatedNumber(Domains.LoadIntroduction.Check(factor), "load introduction factor");
+        return new LoadIntroduction(stated, stated);
     }
 
     /// <summary>A credible range.</summary>
@@ -50,14 +59,13 @@ public sealed class LoadIntroduction
     /// <example><code>LoadIntroduction.Between(0.3, 0.7)</code></example>
     public static LoadIntroduction Between(double low, double high)
     {
-        Domains.LoadIntroduction.Check(low);
-        Domains.LoadIntroduction.Check(high);
+        StatedNumber least = new(Domains.LoadIntroduction.Check(low), Lowest), most = new(Domains.LoadIntroduction.Check(high), Highest);
         if (high < low) Guard.RefuseAgainst(nameof(high), high, $"at least low, {Guard.Show(low)}");
-        return new LoadIntroduction(low, high);
+        return new LoadIntroduction(least, most);
     }
 
     /// <inheritdoc />
     public override string ToString() => IsKnown
-        ? Print.Text($"n {Low:0.###}")
-        : Print.Text($"n {Low:0.###}…{High:0.###}, the worst for each check");
+        ? Print.Text($"n {_low.Value:0.###}")
+        : Print.Text($"n {_low.Value:0.###}…{_high.Value:0.###}, the worst for each check");
 }

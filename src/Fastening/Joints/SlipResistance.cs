@@ -16,10 +16,11 @@ public sealed class SlipResistance
 {
     private static readonly double[] Tabulated = [0.5, 0.4, 0.3, 0.2];
 
-    private readonly double _holeFactor, _slipFactor, _pretension, _tension, _partialFactor;
-    private readonly int _planes;
+    private readonly StatedNumber _holeFactor, _planes, _slipFactor, _partialFactor;
+    private readonly Stated<Force> _pretension, _tension;
 
-    private SlipResistance(double holeFactor, int planes, double slipFactor, double pretension, double tension, double partialFactor)
+    private SlipResistance(
+        StatedNumber holeFactor, StatedNumber planes, StatedNumber slipFactor, Stated<Force> pretension, Stated<Force> tension, StatedNumber partialFactor)
     {
         _holeFactor = holeFactor;
         _planes = planes;
@@ -27,17 +28,16 @@ public sealed class SlipResistance
         _pretension = pretension;
         _tension = tension;
         _partialFactor = partialFactor;
-        Resistance = Si.Force(Compute(null));
     }
 
     /// <summary>Design slip resistance of one bolt, F_s,Rd; zero when the tension has used up the preload.</summary>
-    public Force Resistance { get; }
+    public Force Resistance => Si.Force(ResistanceTerm);
 
     /// <summary>
     /// Whether the slip factor is that of a class of surface, A 0.5 to D 0.2 (EN 1993-1-8:2005 Table 3.7, from memory); any other needs the test of
     /// EN 1090-2.
     /// </summary>
-    public bool HasTabulatedSlipFactor => Array.IndexOf(Tabulated, _slipFactor) >= 0;
+    public bool HasTabulatedSlipFactor => Array.IndexOf(Tabulated, _slipFactor.Value) >= 0;
 
     /// <summary>Resistance of one bolt.</summary>
     /// <param name="holeFactor">k_s: 1.0 for normal holes, less for oversize and slotted ones.</param>
@@ -53,30 +53,17 @@ public sealed class SlipResistance
     ///     partialFactor: 1.25).Resistance.Kilonewtons   // 94.72</code></example>
     public static SlipResistance OfEn1993(
         double holeFactor, int frictionPlanes, double slipFactor, Force pretension, Force appliedTension, double partialFactor) => new(
-            Domains.HoleFactor.Check(holeFactor),
-            (int)Domains.CountFromOne.Check(frictionPlanes),
-            Domains.SlipFactor.Check(slipFactor),
-            Domains.Force.Check(pretension),
-            Domains.Force.Check(appliedTension),
-            Domains.PartialFactor.Check(partialFactor));
-
-    /// <summary>The work behind <see cref="Resistance"/>; its last step is that force, bit for bit.</summary>
-    /// <returns>The steps.</returns>
-    /// <example><code>Console.WriteLine(SlipResistance.OfEn1993(1, 2, slipFactor: 0.4, Force.FromKilonewtons(172), Force.FromKilonewtons(30), 1.25).Derive());</code></example>
-    public Derivation Derive()
-    {
-        var work = new Derivation("Design slip resistance");
-        Compute(work);
-        return work.KeepWhatCounts();
-    }
+            Domains.HoleFactor.Stated(holeFactor),
+            Domains.CountFromOne.Stated(frictionPlanes),
+            Domains.SlipFactor.Stated(slipFactor),
+            Domains.Force.Stated(pretension),
+            Domains.Force.Stated(appliedTension),
+            Domains.PartialFactor.Stated(partialFactor));
 
     /// <inheritdoc />
-    public override string ToString() => Print.Text($"slip resistance {Resistance:0.###} (EN 1993-1-8)")
-        + (HasTabulatedSlipFactor ? "" : Print.Text($"; slip factor {_slipFactor:0.####} is of no class, it rests on a test"));
+    public override string ToString() => Print.Text($"slip resistance {Si.Force(ResistanceTerm.Value):0.###} (EN 1993-1-8)")
+        + (HasTabulatedSlipFactor ? "" : Print.Text($"; slip factor {_slipFactor.Value:0.####} is of no class, it rests on a test"));
 
-    private double Compute(Derivation? work)
-    {
-        double left = SlipEquations.PretensionLeftEquation.Step(work, _pretension, _tension);
-        return SlipEquations.DesignSlipResistanceEquation.Step(work, _holeFactor, _planes, _slipFactor, left, _partialFactor);
-    }
+    private Term ResistanceTerm => SlipEquations.DesignSlipResistanceEquation.Of(
+        _holeFactor.Term, _planes.Term, _slipFactor.Term, SlipEquations.PretensionLeftEquation.Of(_pretension.Term, _tension.Term), _partialFactor.Term);
 }

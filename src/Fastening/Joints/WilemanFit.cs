@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using Fastening.Internals;
 using UnitsNet;
 
@@ -57,6 +58,10 @@ public sealed class WilemanFit
     public Provenance Provenance { get; }
 
     internal double? Modulus { get; }
+
+    internal Term CoefficientTerm => Term.Given(Coefficient, "coefficient of the fit", Name);
+
+    internal Term ExponentTerm => Term.Given(Exponent, "exponent of the fit", Name);
 
     /// <inheritdoc />
     public override string ToString() => Print.Text($"{Name}: A {Coefficient}, B {Exponent}");

@@ -41,8 +41,8 @@ public sealed class ElasticMaterial
         string name, Pressure youngsModulus, double poissonRatio, CoefficientOfThermalExpansion? thermalExpansion,
         Provenance? provenance, IReadOnlyList<BearingPressureLimit> published)
     {
-        _modulus = Domains.Modulus.Stated(youngsModulus);
-        _poissonRatio = Domains.PoissonRatio.Stated(poissonRatio);
+        _modulus = new Stated<Pressure>(youngsModulus, Domains.Modulus.Check(youngsModulus), "Young's modulus");
+        _poissonRatio = new StatedNumber(Domains.PoissonRatio.Check(poissonRatio), "Poisson's ratio");
         if (thermalExpansion is CoefficientOfThermalExpansion expansion) _expansion = Domains.ThermalExpansion.Stated(expansion, nameof(thermalExpansion));
         Name = name;
         Provenance = provenance;
@@ -126,7 +126,7 @@ public sealed class ElasticMaterial
     public double HighPoissonRatio { get; }
 
     /// <summary>Shear modulus G = E/(2(1 + ν)) (equation <c>material.shear-modulus</c>).</summary>
-    public Pressure ShearModulus => Si.Pressure(ShearTerm);
+    public Pressure ShearModulus => Si.Pressure(ShearOf(Name));
 
     /// <summary>Mean coefficient of linear thermal expansion α, in the table from 20 to 100 °C; null when unknown.</summary>
     public CoefficientOfThermalExpansion? ThermalExpansion => _expansion?.AsStated;
@@ -146,11 +146,15 @@ public sealed class ElasticMaterial
     /// <summary>Where each value comes from, and which is from memory; null for a material of one's own.</summary>
     public Provenance? Provenance { get; }
 
-    internal Term ModulusTerm => _modulus.TermOf(Name);
+    internal double Modulus => _modulus.Value;
 
-    internal Term ShearTerm => MaterialEquations.ShearModulusEquation.Of(ModulusTerm, _poissonRatio.TermOf(Name));
+    internal bool HasExpansion => _expansion is not null;
 
-    internal Term? ExpansionTerm => _expansion?.TermOf(Name);
+    internal Term ModulusOf(string owner) => _modulus.TermOf(owner);
+
+    internal Term ShearOf(string owner) => MaterialEquations.ShearModulusEquation.Of(ModulusOf(owner), _poissonRatio.TermOf(owner));
+
+    internal Term ExpansionOf(string owner) => _expansion!.Value.TermOf(owner);
 
     /// <summary>The material with a permitted bearing pressure, from a table or from a test.</summary>
     /// <param name="permitted">The pressure.</param>

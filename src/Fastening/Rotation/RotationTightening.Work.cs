@@ -128,7 +128,7 @@ public sealed partial class RotationTightening
         Term arm = Model.ArmTerm;
         Term stretch = RotationTighteningEquations.RotationPerPreloadEquation.Of(ResilienceAtCorner(), Joint.Bolt.Thread.Geometry.Lead);
         Term atFastener = _boltTwist && Model is FrictionTorqueModel model
-            ? RotationTighteningEquations.WithBoltTwistEquation.Of(stretch, model.Arms.Thread, Term.Given(Joint.Bolt.TwistOf(null), "twist of the bolt per torque"))
+            ? RotationTighteningEquations.WithBoltTwistEquation.Of(stretch, model.Arms.Thread, Joint.Bolt.TwistTerm)
             : stretch;
         return new RotationLine
         {
@@ -143,7 +143,7 @@ public sealed partial class RotationTightening
     /// <summary>Of springs softer or resiliences greater by the error, the wider: 16 % less stiffness is 19 % more resilience.</summary>
     private Term ResilienceAtCorner()
     {
-        Term resilience = Term.Given(Joint.ResilienceOf(null), "resilience of bolt and clamped parts");
+        Term resilience = Joint.Springs.Total;
         if (_error is not Stated<Ratio> error || _corner == StiffnessCorner.AsCalculated) return resilience;
         return _corner == StiffnessCorner.Softest
             ? RotationTighteningEquations.SoftestResilienceEquation.Of(resilience, error.Term)

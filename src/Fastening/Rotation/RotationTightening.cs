@@ -27,7 +27,7 @@ public sealed partial class RotationTightening : IDerives<RotationLine>
     private readonly Func<Term, string, Term>[] _tool;
     private readonly Stated<Ratio>? _error;
     private readonly StiffnessCorner _corner;
-    private readonly double _snug, _atTool;
+    private readonly double _snug;
     private RotationLine? _line;
 
     /// <summary>A tightening by rotation, without bolt twist and tool wind-up until they are stated.</summary>
@@ -57,9 +57,7 @@ public sealed partial class RotationTightening : IDerives<RotationLine>
         _tool = tool;
         _error = error;
         _corner = corner;
-        RotationLine line = Line;
-        _snug = line.Snug.Value;
-        _atTool = line.AtTool.Value;
+        _snug = TorqueEquations.Preload(snugTorque.Value, model.Prevailing, model.Arm);
         if (_snug <= 0)
         {
             Guard.RefuseAgainst(nameof(snugTorque), snugTorque.AsStated, $"more than the prevailing torque, {Guard.ShowToCompare(model.PrevailingTorque)}: up to there nothing is clamped");
@@ -69,6 +67,9 @@ public sealed partial class RotationTightening : IDerives<RotationLine>
         {
             Guard.RefuseAgainst(nameof(elasticLimit), elasticLimit.AsStated, $"more than the preload at the snug torque, {Guard.ShowToCompare(Si.Force(_snug).ToUnit(UnitsNet.Units.ForceUnit.Kilonewton))}");
         }
+
+        // A bolt of stated stiffness has no known twist: refused here, not at the first answer.
+        if (boltTwist) _ = Line;
     }
 
     /// <summary>Bolt, clamped parts and thread.</summary>
@@ -163,7 +164,7 @@ public sealed partial class RotationTightening : IDerives<RotationLine>
     {
         double force = Domains.Force.Check(preload);
         RefuseOutsideElasticRange(preload, force);
-        double rotation = RotationTighteningEquations.RotationForGain(RotationTighteningEquations.GainBeyondSnug(force, _snug), _atTool);
+        double rotation = RotationTighteningEquations.RotationForGain(RotationTighteningEquations.GainBeyondSnug(force, _snug), Line.AtTool.Value);
         if (Recording.IsAnywhere) WriteRotation(rotation, preload.Value, preload.Unit);
         return Si.AngleFromRadians(rotation);
     }
@@ -213,7 +214,7 @@ public sealed partial class RotationTightening : IDerives<RotationLine>
 
     /// <inheritdoc />
     public override string ToString() => Print.Text(
-        $"snug {_snugTorque.Value:0.###} N·m ({Si.Force(_snug):0.#}), then {1e-3 / _atTool * Si.RadiansPerDegree:0.###} kN/° up to {Si.Force(_limit.Value):0.#}");
+        $"snug {_snugTorque.Value:0.###} N·m ({Si.Force(_snug):0.#}), then {1e-3 / Line.AtTool.Value * Si.RadiansPerDegree:0.###} kN/° up to {Si.Force(_limit.Value):0.#}");
 
     private Angle HardnessAngle(Term target, Term start) => Si.AngleFromRadians(RotationTighteningEquations.RotationOverTorqueEquation.Of(target, start, SlopeTerm));
 

@@ -13,7 +13,7 @@ internal static class DesignationRepair
     [
         new("the decimal sign is a point", text => text.Replace(',', '.')),
         new("a designation carries no unit", WithoutUnit),
-        .. ThreadStandard.All.SelectMany(standard => standard.Slips),
+        .. ThreadStandard.All.AsEnumerable().Reverse().SelectMany(standard => standard.Slips),
     ];
 
     /// <summary>The faults and the designation to write; null when no guess leads to a thread.</summary>

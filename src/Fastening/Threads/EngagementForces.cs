@@ -11,8 +11,6 @@ internal sealed class EngagementForces
     /// <summary>Breaks a bolt of the greatest tensile strength.</summary>
     public required Term StrongBolt { get; init; }
 
-    public required Term StrippingRatio { get; init; }
-
     public required Term External { get; init; }
 
     public required Term Internal { get; init; }

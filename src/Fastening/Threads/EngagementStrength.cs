@@ -96,7 +96,7 @@ public sealed class EngagementStrength : IDerives<EngagementForces>
     }
 
     /// <summary>Strength of the internal thread over that of the external thread by their shear areas alone, R_S.</summary>
-    public double StrippingRatio => Si.Number(Forces.StrippingRatio);
+    public double StrippingRatio => Si.Number(StrippingRatioTerm);
 
     /// <summary>The same in a tapped hole: corrected for the bending of the threads, C_2 and C_3.</summary>
     /// <remarks>
@@ -139,6 +139,9 @@ public sealed class EngagementStrength : IDerives<EngagementForces>
 
     internal Term FailureForceTerm => EngagementEquations.FailureForceEquation.Of(Forces.Bolt, Forces.External, Forces.Internal);
 
+    private Term StrippingRatioTerm => EngagementEquations.StrippingRatioEquation.Of(
+        _internalShear.Term, Engagement.Areas.Internal, _externalShear.Term, Engagement.Areas.External);
+
     private EngagementForces Forces => Derived.Of(ref _forces, this);
 
     private Term LeastLengthTerm => EngagementEquations.LeastEngagedLengthEquation.Of(
@@ -158,27 +161,25 @@ public sealed class EngagementStrength : IDerives<EngagementForces>
     {
         Term stressArea = Engagement.Thread.Geometry.StressArea, external = Engagement.Areas.External, inner = Engagement.Areas.Internal;
         Term externalShear = _externalShear.Term, internalShear = _internalShear.Term;
-        Term ratio = EngagementEquations.StrippingRatioEquation.Of(internalShear, inner, externalShear, external);
         bool isReduced = _reduction != StripReduction.None;
         return new EngagementForces
         {
             Bolt = EngagementEquations.BoltBreakingForceEquation.Of(_tensile.Term, stressArea),
             StrongBolt = EngagementEquations.GreatestBoltBreakingForceEquation.Of(_greatestTensile.Term, stressArea),
-            StrippingRatio = ratio,
             External = isReduced ? ReducedExternal() : EngagementEquations.ExternalStripForceEquation.Of(externalShear, external),
             Internal = isReduced ? ReducedInternal() : EngagementEquations.InternalStripForceEquation.Of(internalShear, inner),
         };
 
         Term ReducedExternal() => EngagementEquations.ReducedExternalStripForceEquation.Of(
-            Dilation, EngagementEquations.ExternalBendingFactorEquation.Of(ratio), externalShear, external);
+            Dilation, EngagementEquations.ExternalBendingFactorEquation.Of(StrippingRatioTerm), externalShear, external);
 
         Term ReducedInternal() => EngagementEquations.ReducedInternalStripForceEquation.Of(
-            Dilation, EngagementEquations.InternalBendingFactorEquation.Of(ratio), internalShear, inner);
+            Dilation, EngagementEquations.InternalBendingFactorEquation.Of(StrippingRatioTerm), internalShear, inner);
     }
 
     private EngagementStrength Reduced(StripReduction reduction)
     {
-        double ratio = Forces.StrippingRatio.Value;
+        double ratio = StrippingRatioTerm.Value;
         if (!PublishedRatios.Contains(ratio))
         {
             throw new InvalidOperationException(Print.Text(

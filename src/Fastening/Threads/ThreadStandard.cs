@@ -26,8 +26,8 @@ internal abstract class ThreadStandard
 
     public static SquareThreads Square { get; } = new();
 
-    /// <summary>In the order in which a text is shown to them, to read it or to say what is wrong with it.</summary>
-    public static IReadOnlyList<ThreadStandard> All { get; } = [Unified, IsoMetric, Trapezoidal, Acme, Square];
+    /// <summary>In the order in which a text is shown to them. Slips are undone from the last to the first: that an M is missing is guessed at the end.</summary>
+    public static ThreadStandard[] All { get; } = [IsoMetric, Unified, Trapezoidal, Acme, Square];
 
     public abstract ThreadProfile Profile { get; }
 

@@ -32,7 +32,7 @@ public sealed class PreloadScatter
 
     private Term ShareTerm => _share is Stated<Ratio> share ? share.Term : ScatterEquations.ScatterEquation.Of(_factor!.Value.Term);
 
-    private Term FactorTerm => _factor is StatedNumber factor ? factor.Term : ScatterEquations.TighteningFactorEquation.Of(_share!.Value.Term);
+    internal Term FactorTerm => _factor is StatedNumber factor ? factor.Term : ScatterEquations.TighteningFactorEquation.Of(_share!.Value.Term);
 
     /// <summary>A scatter of plus and minus a share of the mean preload.</summary>
     /// <param name="plusMinus">0 to 99.9 %.</param>

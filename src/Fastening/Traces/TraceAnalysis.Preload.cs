@@ -107,7 +107,7 @@ public sealed partial class TraceAnalysis
     // The preload gives the friction, the friction the torque in the thread, that torque the twist, and the twist the preload: a few rounds settle it.
     private double? FrictionOfTwistedBolt(Joint joint, BearingSurface bearing, TorqueConvention convention)
     {
-        double twist = Si.ToDegrees(joint.Bolt.TwistOf(null)), torque = Si.Of(TorqueGained);
+        double twist = Si.ToDegrees(joint.Bolt.TwistTerm.Value), torque = Si.Of(TorqueGained);
         double perDegree = Si.Of(joint.PreloadGainAt(Si.Angle(1))), rotation = ElasticRegion!.RotationSi;
         double inThread = 0, preload = 0, friction = 0;
         for (int round = 0; round < MostRounds; round++)

@@ -14,7 +14,7 @@ internal sealed class RotationGain
 
     public RotationGain(RotationTightening tightening, ToleranceWindow<Angle> rotation, double complianceError, ScatterShape shape)
     {
-        _stretch = RotationTighteningEquations.RotationPerPreload(tightening.Joint.ResilienceOf(null), tightening.Joint.Bolt.Thread.Geometry.Lead.Value);
+        _stretch = RotationTighteningEquations.RotationPerPreload(tightening.Joint.Springs.Total.Value, tightening.Joint.Bolt.Thread.Geometry.Lead.Value);
         _twist = Math.Max(0, Si.RadiansPerDegree / Si.Of(tightening.PreloadAt(Si.Angle(1)).PreloadGain) - _stretch);
         _rotation = new("rotation (°)", rotation.Limits.Lower, rotation.Limits.Upper, shape, Si.RadiansPerDegree);
         _compliance = new("joint compliance (%)", -100 * complianceError, 100 * complianceError, ScatterShape.Rectangular, 0.01);

@@ -28,6 +28,13 @@ public sealed partial class TorqueWrench
         }
     }
 
+    private static double RatioOf(WrenchAdapter[] adapters, double lever, double pull)
+    {
+        double ratio = 1;
+        foreach (WrenchAdapter adapter in adapters) ratio = WrenchEquations.TorqueRatio(ratio, adapter.LengthSi, adapter.AngleSi, lever, pull);
+        return ratio;
+    }
+
     /// <summary>Put together only while a derivation listens.</summary>
     private static string Numbered(string part, int index) => Recording.IsOn ? Print.Text($"{part} {index + 1}") : part;
 

@@ -45,7 +45,7 @@ public sealed partial class TorqueWrench
         HighTorque = source?.HighTorque;
         Resolution = source?.Resolution;
         Accuracy = source?.Accuracy;
-        _ratio = RatioTerm.Value;
+        _ratio = RatioOf(adapters, lever.Value, Si.ToRadians(pull.Value));
         _compliance = ComplianceTerm.Value;
     }
 
@@ -255,6 +255,8 @@ public sealed partial class TorqueWrench
     /// <example><code>wrench.SensitivitiesAt(Torque.FromNewtonMeters(120)).PerAdapterAngle[0].NewtonMetersPerRadian</code></example>
     public WrenchSensitivities SensitivitiesAt(Torque setting) =>
         new(Domains.Torque.Check(setting), _ratio, _lever.Value, Si.ToRadians(_pull.Value), _adapters);
+
+    internal double RatioSi => _ratio;
 
     internal Stated<Ratio> StatedAccuracy => Accuracy is Ratio accuracy
         ? new Stated<Ratio>(accuracy, Si.Of(accuracy), "accuracy of the wrench")

@@ -9,7 +9,7 @@ internal sealed class WrenchChain(TorqueWrench wrench, WindowLimits required, St
     /// <summary>With the largest accuracy, 50 %, the wrench still delivers a finite torque.</summary>
     public static readonly Domain<Ratio> CalibrationDomain = new(0, 0.4);
 
-    private readonly double _ratio = wrench.RatioTerm.Value;
+    private readonly double _ratio = wrench.RatioSi;
     private readonly double _least = Math.Max(required.Lower, 0);
     private readonly double _greatest = required.Upper;
 

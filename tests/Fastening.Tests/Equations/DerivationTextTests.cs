@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using UnitsNet;
 
 namespace Fastening.Tests.Equations;
@@ -11,6 +12,6 @@ public class DerivationTextTests
         BoltCompliance bolt = BoltCompliance.Textbook(
             ScrewThread.Parse("M12"), Length.FromMillimeters(60), Length.FromMillimeters(30), Length.FromMillimeters(40), ElasticMaterial.Steel);
 
-        Assert.Matches(@"1/\(\d+\.\d+ kN/mm\)", bolt.DeriveResilience().ToString());
+        Assert.Matches(@"1/\(\d+\.\d+ kN/mm\)", Derivation.Of(() => bolt.MetersPerNewton).ToString());
     }
 }

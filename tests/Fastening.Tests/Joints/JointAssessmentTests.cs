@@ -42,7 +42,7 @@ public class JointAssessmentTests
         JointDuty duty = AssessedJoint.Duty(low, high, Range);
         JointCheck check = AssessedJoint.Joint.Assess(duty, AssessedJoint.Assembly, AssessedJoint.Capacity).Of(JointCheckKind.RequiredPreload);
         Assert.Equal(AssessedJoint.Joint.LeastAssemblyPreloadFor(duty), check.Demand);
-        Assert.Equal(AssessedJoint.Joint.DeriveLeastAssemblyPreloadFor(duty).Result, ((Force)check.Demand!).Newtons);
+        Assert.Equal(Derivation.Of(() => AssessedJoint.Joint.LeastAssemblyPreloadFor(duty)).Result, ((Force)check.Demand!).Newtons);
     }
 
     [Fact]
@@ -150,9 +150,10 @@ public class JointAssessmentTests
             new JointTemperatures(TemperatureDelta.FromKelvins(5), TemperatureDelta.FromKelvins(70)).WithModuli(0.96, 0.98).AssembledAt(Temperature.FromDegreesCelsius(20)),
         })
         {
-            JointCheck check = AssessedJoint.Joint
-                .Assess(AssessedJoint.Duty(-3, 11, Range).WithTemperatures(rises), AssessedJoint.Assembly, AssessedJoint.Capacity).Of(kind);
-            Derivation work = check.Derive()!;
+            JointDuty duty = AssessedJoint.Duty(-3, 11, Range).WithTemperatures(rises);
+            JointCheck Check() => AssessedJoint.Joint.Assess(duty, AssessedJoint.Assembly, AssessedJoint.Capacity).Of(kind);
+            JointCheck check = Check();
+            Derivation work = Derivation.Of(() => Check().Safety);
             Assert.Equal(check.Safety, work.Result);
             Assert.All(work.Steps, step => Assert.Equal(step.Equation.Invoke([.. step.Inputs]), step.Result));
             for (int i = 0; i < work.Steps.Count - 1; i++)
@@ -180,7 +181,7 @@ public class JointAssessmentTests
             Assert.False(string.IsNullOrWhiteSpace(c.OpenBecause));
             Assert.Null(c.Safety);
             Assert.Null(c.Demand);
-            Assert.Null(c.Derive());
+            Assert.Throws<InvalidOperationException>(() => Derivation.Of(() => AssessedJoint.Joint.Assess(bare, AssessedJoint.Assembly, JointCapacity.NothingStated).Of(c.Kind).Safety));
             Assert.False(c.HoldsWith(1));
             Assert.Contains("not assessed", c.ToString(), StringComparison.Ordinal);
         });

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -51,10 +52,10 @@ public class JointTests
     {
         Joint joint = Of(bolt, stack);
         var gain = Force.FromKilonewtons(12);
-        Assert.Equal(joint.RotationFor(gain), Angle.FromDegrees(joint.DeriveRotationFor(gain).Result / (Math.PI / 180)));
-        Assert.Equal(joint.PreloadGainAt(Angle.FromDegrees(71)).Newtons, joint.DerivePreloadGainAt(Angle.FromDegrees(71)).Result);
-        Assert.Equal(joint.LoadFactor, joint.DeriveLoadFactor().Result);
-        Assert.Contains(joint.DeriveLoadFactor().Steps, step => step.Equation.Id == "bolt.resilience");
+        Assert.Equal(joint.RotationFor(gain), Angle.FromDegrees(Derivation.Of(() => joint.RotationFor(gain)).Result / (Math.PI / 180)));
+        Assert.Equal(joint.PreloadGainAt(Angle.FromDegrees(71)).Newtons, Derivation.Of(() => joint.PreloadGainAt(Angle.FromDegrees(71))).Result);
+        Assert.Equal(joint.LoadFactor, Derivation.Of(() => joint.LoadFactor).Result);
+        Assert.Contains(Derivation.Of(() => joint.LoadFactor).Steps, step => step.Equation.Id == "bolt.resilience");
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -51,7 +52,7 @@ public class LayersOfTheirOwnDiameterTests
     [Property]
     public void Derivations_end_on_their_answers(AnyLayeredPlates any)
     {
-        foreach (ClampedStack parts in new[] { any.Vdi, any.Frusta, any.WideFrusta }) Assert.Equal(parts.MetersPerNewton, parts.DeriveResilience().Result);
+        foreach (ClampedStack parts in new[] { any.Vdi, any.Frusta, any.WideFrusta }) Assert.Equal(parts.MetersPerNewton, Derivation.Of(() => parts.MetersPerNewton).Result);
     }
 
     /// <summary>A spacer of 20 mm bore 12 between two washers of 30 mm, head 30 mm: everything no wider than the head, so bars in series.</summary>
@@ -62,7 +63,7 @@ public class LayersOfTheirOwnDiameterTests
         ClampedStack parts = ClampedStack.Sleeve([washer, spacer, washer], outerDiameter: Length.FromMillimeters(20), hole: Length.FromMillimeters(12));
         double compliance = 2 * 3 / (205e3 * Math.PI / 4 * (30 * 30 - 12 * 12)) + 50 / (70e3 * Math.PI / 4 * (20 * 20 - 12 * 12)); // mm/N
         Close.To(compliance * 1e-3, parts.MetersPerNewton);
-        Assert.Equal(parts.MetersPerNewton, parts.DeriveResilience().Result);
+        Assert.Equal(parts.MetersPerNewton, Derivation.Of(() => parts.MetersPerNewton).Result);
         Assert.Equal(ClampedStackMethod.Sleeve, parts.Method);
         Assert.Null(parts.Form);
         Assert.Empty(parts.RangeNotes);

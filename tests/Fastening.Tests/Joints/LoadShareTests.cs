@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -98,13 +99,13 @@ public class LoadShareTests
         {
             Force load = any.PreloadForce * share;
             JointState state = any.Joint.At(any.PreloadForce, load, introduction);
-            Assert.Equal(state.BoltForce.Newtons, any.Joint.DeriveBoltForceAt(any.PreloadForce, load, introduction).Result);
-            Assert.Equal(state.ClampForce.Newtons, any.Joint.DeriveClampForceAt(any.PreloadForce, load, introduction).Result);
+            Assert.Equal(state.BoltForce.Newtons, Derivation.Of(() => any.Joint.At(any.PreloadForce, load, introduction).BoltForce).Result);
+            Assert.Equal(state.ClampForce.Newtons, Derivation.Of(() => any.Joint.At(any.PreloadForce, load, introduction).ClampForce).Result);
         }
 
         Assert.Equal(
             any.Joint.SeparationLoadAt(any.PreloadForce, introduction).Newtons,
-            any.Joint.DeriveSeparationLoadAt(any.PreloadForce, introduction).Result);
+            Derivation.Of(() => any.Joint.SeparationLoadAt(any.PreloadForce, introduction)).Result);
     }
 
     [Property]
@@ -151,8 +152,8 @@ public class LoadShareTests
         Close.To(0, head.Under(factors.Separation * load).Clamp, 1e-10, any.Preload);
         double share = any.BoltResilience / (any.BoltResilience + any.PartsResilience);
         Close.To(proof, any.Preload + (1 - share) * factors.Overload * load, 1e-10, proof + any.Preload);
-        Assert.Equal(factors.Yielding, factors.DeriveYielding().Result);
-        Assert.Equal(factors.Overload, factors.DeriveOverload().Result);
-        Assert.Equal(factors.Separation, factors.DeriveSeparation().Result);
+        Assert.Equal(factors.Yielding, Derivation.Of(() => any.Joint.ShigleyFactorsAt(any.PreloadForce, Force.FromNewtons(load), strength).Yielding).Result);
+        Assert.Equal(factors.Overload, Derivation.Of(() => any.Joint.ShigleyFactorsAt(any.PreloadForce, Force.FromNewtons(load), strength).Overload).Result);
+        Assert.Equal(factors.Separation, Derivation.Of(() => any.Joint.ShigleyFactorsAt(any.PreloadForce, Force.FromNewtons(load), strength).Separation).Result);
     }
 }

@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using FsCheck.Xunit;
 using UnitsNet;
 
@@ -63,7 +64,7 @@ public class PreloadLossTests
         double hotPreload = (interference + partsGrowth - boltGrowth) / (any.BoltResilience / 0.95 + any.PartsResilience / 0.98);
         SpringRing hot = SpringRing.Tightened(any.BoltResilience, any.PartsResilience, any.Introduction, hotPreload);
         Close.To(clamp, Math.Min(cold.Under(load).Clamp, hot.Under(load).Clamp), 1e-9, assembled);
-        Assert.Equal(assembled, any.Joint.DeriveLeastAssemblyPreloadFor(duty).Result);
+        Assert.Equal(assembled, Derivation.Of(() => any.Joint.LeastAssemblyPreloadFor(duty)).Result);
     }
 
     [Property]
@@ -73,17 +74,17 @@ public class PreloadLossTests
         var scatter = PreloadScatter.FromTighteningFactor(1.7);
         Force greatest = any.Joint.GreatestAssemblyPreloadFor(duty, scatter);
         Close.To(1.7, greatest / any.Joint.LeastAssemblyPreloadFor(duty));
-        Assert.Equal(greatest.Newtons, any.Joint.DeriveGreatestAssemblyPreloadFor(duty, scatter).Result);
+        Assert.Equal(greatest.Newtons, Derivation.Of(() => any.Joint.GreatestAssemblyPreloadFor(duty, scatter)).Result);
     }
 
     [Property]
     public void Derivations_end_on_their_answers(AnySleeveJoint any)
     {
         Embedding embedding = Embedding.ForRoughness(SurfaceRoughness.Rz40To160, EmbeddingLoad.Shear, 1, 2, 3);
-        Assert.Equal(any.Joint.EmbeddingLossOf(embedding).Newtons, any.Joint.DeriveEmbeddingLossOf(embedding).Result);
+        Assert.Equal(any.Joint.EmbeddingLossOf(embedding).Newtons, Derivation.Of(() => any.Joint.EmbeddingLossOf(embedding)).Result);
         var temperatures = new JointTemperatures(TemperatureDelta.FromKelvins(-20), TemperatureDelta.FromKelvins(15)).WithModuli(1.01, 0.99);
         Assert.Equal(
-            any.Joint.ThermalLossAt(any.PreloadForce, temperatures).Newtons, any.Joint.DeriveThermalLossAt(any.PreloadForce, temperatures).Result);
+            any.Joint.ThermalLossAt(any.PreloadForce, temperatures).Newtons, Derivation.Of(() => any.Joint.ThermalLossAt(any.PreloadForce, temperatures)).Result);
     }
 
     [Theory]

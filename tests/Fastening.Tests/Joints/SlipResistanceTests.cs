@@ -1,3 +1,4 @@
+using Fastening.Equations;
 using UnitsNet;
 
 namespace Fastening.Tests.Joints;
@@ -10,7 +11,7 @@ public class SlipResistanceTests
         // EN 1993-1-8:2005 §3.9.2, from memory, typed anew: 0.85·2·0.3·(100 − 0.8·40)/1.1
         SlipResistance resistance = SlipResistance.OfEn1993(0.85, 2, 0.3, Force.FromKilonewtons(100), Force.FromKilonewtons(40), 1.1);
         Assert.Equal(0.85 * 2 * 0.3 * 68 / 1.1, resistance.Resistance.Kilonewtons, 10);
-        Assert.Equal(resistance.Resistance.Newtons, resistance.Derive().Result);
+        Assert.Equal(resistance.Resistance.Newtons, Derivation.Of(() => resistance.Resistance).Result);
     }
 
     [Fact]
