@@ -4,20 +4,26 @@ using UnitsNet;
 namespace Fastening.Benchmarks;
 
 /// <summary>
-/// Whole logs through a job of 1000 fasteners in three passes, in sequence: too little, wrong fasteners, repeats and clocks that go back among them.
+/// Whole logs through a job in three passes, in sequence, with pulls that are too low or out of turn, lines that are sent twice and loosenings: replayed, and one by one through a run.
 /// The baseline only looks up the fastener, classifies the torque and counts.
 /// </summary>
+[MemoryDiagnoser]
 public class JobProgressBenchmark
 {
-    private const int Fasteners = 1000;
-
-    private readonly ToleranceWindow<Torque> _final = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(120), Ratio.FromPercent(5), Ratio.FromPercent(5));
     private static readonly int[] Percentages = [30, 70, 100];
 
-    private List<JobEntry> _log = [];
-    private JobProgress _start = null!;
+    private readonly ToleranceWindow<Torque> _final = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(120), Ratio.FromPercent(5), Ratio.FromPercent(5));
 
-    [Params(10_000, 1_000_000)]
+    private List<JobEntry> _log = [];
+    private TighteningProgram _program = null!;
+
+    [Params(48, 1000)]
+    public int Fasteners { get; set; }
+
+    [Params(false, true)]
+    public bool Repeats { get; set; }
+
+    [Params(1_000_000)]
     public int Readings { get; set; }
 
     [GlobalSetup]
@@ -25,14 +31,12 @@ public class JobProgressBenchmark
     {
         string[] names = [.. Enumerable.Range(1, Fasteners).Select(i => $"B{i}")];
         IReadOnlyList<string> crosswise = TighteningPattern.Cross(Fasteners).Arrange(names);
-        var program = new TighteningProgram(
+        _program = new TighteningProgram(
             names,
             [.. Percentages.Select(percent => TighteningStep.ByTorque($"{percent} %", _final.Scale(percent / 100.0)).WithFasteners(crosswise))],
             TighteningOrder.InSequence);
-        _start = JobProgress.Start(program);
         _log = Log(crosswise);
-        JobProgress end = _start.ApplyAll(_log);
-        Console.WriteLine($"// {end}; {end.EntryCount} entries counted, {end.StrayCount} strays");
+        Console.WriteLine($"// {Replay()}");
     }
 
     [Benchmark(Baseline = true)]
@@ -51,7 +55,15 @@ public class JobProgressBenchmark
     }
 
     [Benchmark]
-    public JobProgress ApplyAll() => _start.ApplyAll(_log);
+    public JobProgress Replay() => JobProgress.Replay(_program, _log);
+
+    [Benchmark]
+    public JobProgress OneByOne()
+    {
+        var run = new JobRun(_program);
+        foreach (JobEntry entry in _log) run.Apply(entry);
+        return run.Progress;
+    }
 
     /// <summary>The job done again and again: what was done is loosened before the next round.</summary>
     private List<JobEntry> Log(IReadOnlyList<string> order)
@@ -59,28 +71,40 @@ public class JobProgressBenchmark
         var random = new Random(48);
         var log = new List<JobEntry>(Readings);
         DateTimeOffset time = DateTimeOffset.UnixEpoch;
-        for (long sequence = 1; log.Count < Readings;)
+        long[] numbers = new long[3];
+        int source = 0;
+        (string, long, DateTimeOffset) Next()
         {
-            foreach (int percent in new[] { 30, 70, 100 })
+            source = (source + 1) % 3;
+            time = time.AddSeconds(10);
+            return ($"wrench {source}", ++numbers[source], time);
+        }
+
+        while (log.Count < Readings)
+        {
+            foreach (int percent in Percentages)
             {
                 foreach (string fastener in order)
                 {
                     int chance = random.Next(20);
-                    if (chance == 0) log.Add(Reading(sequence++, time, order[random.Next(Fasteners)], percent * 1.2));
-                    if (chance == 1) log.Add(Reading(sequence++, time, fastener, percent));
-                    if (chance == 2) log.Add(Reading(sequence - 1, time, fastener, percent));
-                    time = time.AddSeconds(chance == 3 ? -9 : 10);
-                    log.Add(Reading(sequence++, time, fastener, percent * 1.2));
+                    if (chance == 0) log.Add(Pull(Next(), order[random.Next(order.Count)], percent * 1.2));
+                    if (chance == 1) log.Add(Pull(Next(), fastener, percent));
+                    if (chance == 2 && Repeats) log.Add(log[^1]);
+                    log.Add(Pull(Next(), fastener, percent * 1.2));
                 }
             }
 
-            foreach (string fastener in order) log.Add(JobEntry.Loosened($"wrench {sequence % 3}", sequence++, time, fastener, "next round"));
+            foreach (string fastener in order)
+            {
+                (string name, long number, DateTimeOffset at) = Next();
+                log.Add(JobEntry.Loosened(name, number, at, fastener, "next round"));
+            }
         }
 
         log.RemoveRange(Readings, log.Count - Readings);
         return log;
     }
 
-    private static JobEntry Reading(long sequence, DateTimeOffset time, string fastener, double newtonMeters) =>
-        JobEntry.Tightened($"wrench {sequence % 3}", sequence, time, fastener).WithTorque(Torque.FromNewtonMeters(newtonMeters));
+    private static JobEntry Pull((string Source, long Number, DateTimeOffset Time) line, string fastener, double newtonMeters) =>
+        JobEntry.Pulled(line.Source, line.Number, line.Time, fastener).WithTorque(Torque.FromNewtonMeters(newtonMeters));
 }

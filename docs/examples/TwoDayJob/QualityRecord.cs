@@ -15,7 +15,7 @@ internal sealed class QualityRecord(DigesterCover cover, RunJob run)
         "  A bolt that went above its window may have yielded: loosening does not undo that.",
     ];
 
-    public JobProgress Job => run.End;
+    public JobProgress Job => run.Replayed;
 
     public void Write(TextWriter to)
     {
@@ -46,16 +46,16 @@ internal sealed class QualityRecord(DigesterCover cover, RunJob run)
     /// <summary>Everything but plain acceptance: a file has to show what went wrong, too.</summary>
     private void WriteEvents(TextWriter to)
     {
-        Show.Heading(to, "What happened besides readings accepted without remark");
-        to.WriteLine("In the order in which the lines came in.");
+        Show.Heading(to, "What happened besides pulls accepted without remark");
+        to.WriteLine("In the order in which the lines came in, each with the verdict of that moment; a late line can change it.");
         foreach (JobUpdate update in run.Updates)
         {
             JobEntry entry = update.Entry;
-            bool plain = entry.Kind == JobEntryKind.Tightened && update.Verdict == JobVerdict.Accepted;
-            if (plain) continue;
+            if (entry.Kind == JobEntryKind.Pulled && update.Verdict == JobVerdict.Accepted && !update.WasLate) continue;
             to.WriteLine($"{Show.Time(entry.Time)}  {entry.Source} #{entry.Sequence}");
             string measured = entry.Torque is UnitsNet.Torque torque ? $" at {Show.Number(torque.NewtonMeters)} N·m" : "";
-            to.WriteLine($"    {entry.Kind.ToString().ToLowerInvariant()}{measured}{(entry.Reason is null ? "" : $" ({entry.Reason})")}: {update}");
+            string who = entry.Operator is null ? "" : $" by {entry.Operator}";
+            to.WriteLine($"    {entry.Kind.ToString().ToLowerInvariant()}{measured}{who}{(entry.Reason is null ? "" : $" ({entry.Reason})")}: {update}");
         }
     }
 
@@ -65,7 +65,9 @@ internal sealed class QualityRecord(DigesterCover cover, RunJob run)
         {
             Show.Heading(to, $"At the end of {day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}");
             foreach (TighteningStep step in cover.Program.Steps) to.WriteLine($"  {progress.CountsOf(step.Name)}");
-            to.WriteLine($"  next: {progress.NextFastener ?? "nothing"}; entries {progress.EntryCount}, fitting no bolt or step {progress.StrayCount}, undone {progress.UndoneCount}");
+            to.WriteLine($"  next: {progress.NextFastener ?? "nothing"}; entries {progress.EntryCount}, repeats {progress.Repeats}, withdrawn {progress.WithdrawnCount}, of unknown bolts {progress.Strays}");
+            to.WriteLine($"  missing lines: {(progress.Gaps.Count == 0 ? "none" : string.Join(", ", progress.Gaps))}");
+            to.WriteLine($"  to be loosened: {Names(progress.ToLoosen.Concat(progress.WaitingForLines))}; to be looked at: {Names(progress.ToLookAt.Select(state => state.Fastener))}");
         }
     }
 
@@ -76,28 +78,46 @@ internal sealed class QualityRecord(DigesterCover cover, RunJob run)
         to.WriteLine("bolt  status    N·m     °   pulls  loosened  tool   time                        remark");
         foreach (string bolt in cover.Program.Fasteners)
         {
-            FastenerState state = Job.StateOf(last.Name, bolt);
-            int pulls = cover.Program.Steps.Sum(step => Job.StateOf(step.Name, bolt).Readings);
+            FastenerState state = Job.StateOf(bolt);
+            StepState end = state.In(last.Name);
+            JobEntry? pull = end.Pull;
+            int pulls = state.Steps.Sum(step => step.Pulls);
             string remark = string.Join("; ", Remarks(state));
             to.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{bolt}   {state.Status,-8} {state.Torque?.NewtonMeters,6:0.0} {state.Rotation?.Degrees,5:0}  {pulls,6}  {state.Loosenings,8}  {state.Reading?.Source,-6} {(state.Reading is null ? "" : Show.Time(state.Reading.Time))}  {remark}").TrimEnd());
+                $"{bolt}   {end.Status,-8} {pull?.Torque?.NewtonMeters,6:0.0} {pull?.Rotation?.Degrees,5:0}  {pulls,6}  {state.Loosenings,8}  {pull?.Source,-6} {(pull is null ? "" : Show.Time(pull.Time))}  {remark}").TrimEnd());
         }
     }
 
     private static IEnumerable<string> Remarks(FastenerState state)
     {
-        if (state.ReasonsInWords.Length > 0) yield return state.ReasonsInWords;
-        if (state.SkipReason is string skipped) yield return $"{(state.Status == FastenerStatus.Skipped ? "skipped" : "had been skipped")}: {skipped}";
-        if (state.LooseningReason is string loosened) yield return $"had been loosened: {loosened}";
+        foreach (StepState step in state.Steps)
+        {
+            foreach (JobFinding found in step.Findings) yield return $"{step.Step.Name}: {found.Fact}";
+            if (step.Skip is JobEntry skip) yield return $"{(step.Status == FastenerStatus.Skipped ? "skipped" : "had been skipped")}: {skip.Reason}";
+        }
+
+        if (state.Loosening is JobEntry loosened) yield return $"had been loosened: {loosened.Reason}";
+        if (state.Replacements > 0) yield return "is a new bolt";
+        if (state.Decision is JobEntry decision) yield return $"accepted by {decision.Operator}: {decision.Reason}";
     }
 
     private void WriteVerdict(TextWriter to)
     {
         Show.Heading(to, "Result of the job, as the tools showed it");
         to.WriteLine($"{(Job.IsConforming ? "CONFORMING" : "NOT CONFORMING")}: {Job}.");
+        to.WriteLine($"  The log is {(Job.IsComplete ? "whole" : "not whole")}; run and replay agree: {(Job.ToString() == run.EndsOfDays[^1].Progress.ToString() ? "yes" : "no")}.");
         to.WriteLine("  Not included: friction of each bolt, settling, neighbours tightened later, condition of the threads, the error of the tools (see below).");
-        foreach (FastenerState state in Job.ToLookAt) to.WriteLine($"  {state.Fastener}, {state.Step}: {state.ReasonsInWords}");
-        if (Job.ToLookAt.Count > 0) to.WriteLine("  Looked at by: ____________________   on: ____________");
+        foreach (FastenerState state in Job.ToLookAt)
+        {
+            to.WriteLine($"  To be looked at: {state.Fastener}, highest torque ever stated {Show.Number(state.PeakEver.NewtonMeters)} N·m; last: {state.Cause}");
+            foreach (JobFinding found in state.ToLookAtFor) to.WriteLine($"    {found}");
+            to.WriteLine($"    Looked at by: ____________________   on: ____________   what was seen: {state.Facts.ToString(CultureInfo.InvariantCulture)}");
+        }
+
+        foreach (StepState step in Job.Remarks) to.WriteLine($"  Remark: {step}");
+        foreach (FastenerState state in cover.Program.Fasteners.Select(Job.StateOf).Where(state => state.Decision is not null)) to.WriteLine($"  Decided: {state.Decision}");
     }
+
+    private static string Names(IEnumerable<string> names) => names.Any() ? string.Join(" ", names) : "none";
 }

@@ -75,6 +75,7 @@ internal static class Domains
     public static readonly Interval Confidence = new(0.5, 0.9999);
     public static readonly Domain<Ratio> PopulationShare = new(0.5, 0.9999);
     public static readonly Domain<Duration> ClockReading = new(0, 1e10);
+    public static readonly Domain<Duration> ClockTolerance = new(0, 86_400);
     public static readonly Domain<Duration> SamplingInterval = new(1e-9, 1e3);
     public static readonly Domain<Angle> SmoothingWindow = new(1e-3, 1e4);
     public static readonly Domain<Ratio> SlopeFraction = new(0.01, 0.99);

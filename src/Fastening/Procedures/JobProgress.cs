@@ -3,106 +3,111 @@ using UnitsNet;
 
 namespace Fastening;
 
-/// <summary>How far a job is: a state that never changes, and the rules that make the next one from an entry of the log.</summary>
+/// <summary>How far a job is, from its program and its log alone: a state that never changes.</summary>
 /// <remarks>
-/// <para>Pure: the same entries give the same progress, in one go or in parts. An entry whose sequence number is not greater than the last of its
-/// source changes nothing, unless it is plainly another one (<see cref="ConflictCount"/>); a time before that of the source's last entry is flagged,
-/// and the entry counts.</para>
-/// <para>A fastener is done in a step when a reading is accepted. What is too little is repeated; what is too much, or a rotation that nobody
-/// knows where one is required, must be loosened, and until then no reading of that fastener is accepted. A loosened fastener begins with its first
-/// step. A skip lets the job go on, and a skipped fastener may be tightened later by naming the step.</para>
-/// <para>A further reading of a fastener that is done is flagged. Where torque decides, it takes the place of the one before when it is accepted, and
-/// the fastener is not done any more when it is too low. Where a rotation was required, a further turn, or a harder pull of which the turn is not
-/// known, asks for loosening; nothing else changes.</para>
-/// <para>Memory: fasteners × steps, and one mark for each source, however long the log. Only the last entry can be undone.</para>
+/// <para>The state follows from the set of the entries, and not from the order in which they came: sources are merged by time, a late line is put in its
+/// place, and a repeat changes nothing. Nothing here reads a clock.</para>
+/// <para>A fastener is done in a step when a pull is accepted. What its pulls did is kept apart from the order of the work: each reason
+/// (<see cref="JobReason"/>) has an effect (<see cref="JobEffect"/>), and lasts until the cure of that effect.</para>
 /// </remarks>
-/// <example><code>JobProgress job = JobProgress.Start(program);
-/// JobUpdate update = job.Apply(JobEntry.Tightened("wrench 7", 118, time, "B3").WithTorque(Torque.FromNewtonMeters(121)));
-/// Console.WriteLine(update);       // B3, full: accepted
-/// job = update.Progress;</code></example>
+/// <example><code>JobProgress job = JobProgress.Replay(program, entries);
+/// Console.WriteLine(job);
+/// foreach (FastenerState state in job.ToLookAt) Console.WriteLine(state);</code></example>
 public sealed class JobProgress
 {
-    private readonly JobState _state;
+    private readonly MergedLog _log;
+    private readonly JobLedger _ledger;
 
-    private JobProgress(TighteningProgram program, JobState state)
+    internal JobProgress(MergedLog log, long repeats, bool needsReplay, long assumedRepeats)
     {
-        Program = program;
-        _state = state;
+        _log = log;
+        _ledger = log.Ledger;
+        Repeats = repeats;
+        NeedsReplay = needsReplay;
+        AssumedRepeats = assumedRepeats;
+        Gaps = log.Gaps;
     }
 
     /// <summary>The program.</summary>
-    public TighteningProgram Program { get; }
+    public TighteningProgram Program => _log.Program;
 
-    /// <summary>How many entries counted: all whose number was new.</summary>
-    public long EntryCount => _state.Entries;
+    /// <summary>How many entries the log holds, repeats not counted.</summary>
+    public long EntryCount => _ledger.Entries;
 
-    /// <summary>How many of them named a fastener or a step that the program does not have, or not together.</summary>
-    public long StrayCount => _state.Strays;
+    /// <summary>How many lines repeated another one.</summary>
+    public long Repeats { get; }
+
+    /// <summary>How many lines a run took for repeats of lines older than its tail; only a replay can prove that they are.</summary>
+    public long AssumedRepeats { get; }
+
+    /// <summary>How many entries name a fastener that the program does not have, those withdrawn not counted: whatever was pulled there is not known.</summary>
+    public long Strays => _ledger.Strays;
+
+    /// <summary>How many entries are withdrawn.</summary>
+    public long WithdrawnCount => _ledger.WithdrawnEntries;
 
     /// <summary>
-    /// How many entries were refused because another one had used their number: they are later than all of their source, so they are no repeats. What
-    /// they report counts in no step, though a turn or a torque too high asks for loosening; number the source apart and go through the log again.
+    /// How many entries use a number that another one holds: a counter began again, or two sources share a name. They only warn. Give the restarted counter a
+    /// new source name, and replay the log.
     /// </summary>
-    public long ConflictCount => _state.Conflicts;
+    public long Conflicts => _log.Conflicts;
 
-    /// <summary>How many entries were undone.</summary>
-    public long UndoneCount => _state.Undone;
+    /// <summary>Numbers that are missing and that nobody has explained.</summary>
+    public IReadOnlyList<JobGap> Gaps { get; }
+
+    /// <summary>Whether a line came that is older than the run could place: replay the log.</summary>
+    public bool NeedsReplay { get; }
+
+    /// <summary>Whether the log is whole: no gap, no conflict of numbers, and no line that waits for a replay.</summary>
+    public bool IsComplete => Gaps.Count == 0 && Conflicts == 0 && !NeedsReplay;
+
+    /// <summary>Whether the log is whole, every fastener of every step is done, and none is to be loosened or looked at. Remarks do not stand against it.</summary>
+    public bool IsConforming => IsComplete && _ledger.Rows.All(Conforms);
 
     /// <summary>The first step with fasteners that are neither done nor skipped; null when there is none.</summary>
-    public TighteningStep? OpenStep => JobState.OpenStep(_state.Unsettled) is >= 0 and int step ? Program.Steps[step] : null;
+    public TighteningStep? OpenStep => _ledger.OpenStep is >= 0 and int step ? Program.Steps[step] : null;
 
     /// <summary>The fastener that comes next in the order of <see cref="OpenStep"/>; null when there is none. It may have to be loosened first.</summary>
-    public string? NextFastener => JobState.OpenStep(_state.Unsettled) is >= 0 and int step
-        ? Program.Fasteners[Program.OrderOf(step).First(fastener => !_state.Rows[fastener].Cells[step].IsSettled)]
-        : null;
+    public string? NextFastener => _ledger.NextFastener is >= 0 and int fastener ? Program.Fasteners[fastener] : null;
 
-    /// <summary>The fasteners that hold too much, or a rotation that nobody knows, in the program's order: no reading of theirs counts before they are loosened.</summary>
-    public IReadOnlyList<string> ToLoosen => Array.AsReadOnly([.. Program.Fasteners.Where((_, fastener) => _state.Rows[fastener].MustBeLoosened)]);
+    /// <summary>The fasteners of which no pull counts before they are loosened, in the program's order; empty while lines are missing.</summary>
+    public IReadOnlyList<string> ToLoosen => Gaps.Count == 0 ? MustBeLoosened : [];
 
-    /// <summary>What was accepted with a remark, step by step: somebody has to look at it, and nothing here knows whether that was done.</summary>
+    /// <summary>The same fasteners while lines are missing, which may show why: get the lines first.</summary>
+    public IReadOnlyList<string> WaitingForLines => Gaps.Count == 0 ? [] : MustBeLoosened;
+
+    /// <summary>The fasteners that cannot conform before a person has decided, in the program's order.</summary>
     public IReadOnlyList<FastenerState> ToLookAt => Array.AsReadOnly(
-        [.. Program.Steps.SelectMany(step => Program.FastenersOf(step.Name).Select(fastener => StateOf(step.Name, fastener))).Where(state => state.IsToLookAt)]);
+        Enumerable.Range(0, _ledger.Rows.Count).Where(f => _ledger.Rows[f].Unsettled.Meets(Program.Effects.LookedAt)).Select(State).ToArray());
 
-    /// <summary>Whether nothing is left to do: every fastener of every step is done or skipped, and none is to be loosened.</summary>
-    public bool IsSettled => JobState.OpenStep(_state.Unsettled) < 0 && !Array.Exists(_state.Rows, row => row.MustBeLoosened);
+    /// <summary>The steps that are done with a remark, fastener by fastener: they stand, and somebody should read them.</summary>
+    public IReadOnlyList<StepState> Remarks => Array.AsReadOnly(
+        Enumerable.Range(0, _ledger.Rows.Count)
+            .Where(f => Array.Exists(_ledger.Rows[f].Cells, cell => cell.Status == FastenerStatus.Done && !cell.Reasons.IsEmpty))
+            .SelectMany(f => State(f).Steps.Where(step => step.Status == FastenerStatus.Done && step.HasFindings)).ToArray());
 
-    /// <summary>
-    /// Whether every fastener of every step is done, and none skipped or to be loosened. Remarks (<see cref="ToLookAt"/>), strays and conflicts of
-    /// numbers do not stand against it: look at them.
-    /// </summary>
-    public bool IsConforming => Array.TrueForAll(
-        _state.Rows, row => !row.MustBeLoosened && Array.TrueForAll(row.Cells, cell => cell.Status is FastenerStatus.Done or FastenerStatus.NotInStep));
+    private string[] MustBeLoosened => [.. Program.Fasteners.Where((_, f) => _ledger.Rows[f].Run.Meets(Program.Effects.Loosening))];
 
-    /// <summary>A job of which nothing is done.</summary>
+    /// <summary>The progress after a whole log, with options of <see cref="JobOptions.Default"/>.</summary>
     /// <param name="program">The program.</param>
+    /// <param name="log">The entries, in any order; those in order are the fastest.</param>
     /// <returns>The progress.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="program"/> is null.</exception>
-    /// <example><code>JobProgress job = JobProgress.Start(program);</code></example>
-    public static JobProgress Start(TighteningProgram program) => new(Guard.NotNull(program), JobState.Begin(program));
+    /// <exception cref="ArgumentNullException">An argument or an entry is null.</exception>
+    /// <example><code>JobProgress job = JobProgress.Replay(program, entries);</code></example>
+    public static JobProgress Replay(TighteningProgram program, IEnumerable<JobEntry> log) => Replay(program, log, JobOptions.Default);
 
-    /// <summary>The progress after an entry, with the verdict on it. Takes time in proportion to the number of fasteners; for whole logs see <see cref="ApplyAll"/>.</summary>
-    /// <param name="entry">The entry.</param>
-    /// <returns>The new progress and the verdict; this progress is as it was.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="entry"/> is null.</exception>
-    /// <example><code>JobUpdate update = job.Apply(entry);
-    /// job = update.Progress;</code></example>
-    public JobUpdate Apply(JobEntry entry)
+    /// <summary>The progress after a whole log.</summary>
+    /// <param name="program">The program.</param>
+    /// <param name="log">The entries, in any order; those in order are the fastest.</param>
+    /// <param name="options">How they are put in order.</param>
+    /// <returns>The progress.</returns>
+    /// <exception cref="ArgumentNullException">An argument or an entry is null.</exception>
+    /// <example><code>JobProgress job = JobProgress.Replay(program, entries, JobOptions.Default.WithSources(JobSource.Sparse("shared controller")));</code></example>
+    public static JobProgress Replay(TighteningProgram program, IEnumerable<JobEntry> log, JobOptions options)
     {
-        var work = new JobWork(Program, _state);
-        JobOutcome outcome = work.Take(Guard.NotNull(entry));
-        return new(outcome.Verdict == JobVerdict.Ignored ? this : new(Program, work.Finish()), entry, outcome);
-    }
-
-    /// <summary>The progress after many entries: what <see cref="Apply"/> gives, one after the other, and much faster.</summary>
-    /// <param name="entries">The entries in their order.</param>
-    /// <returns>The new progress; this one is as it was.</returns>
-    /// <exception cref="ArgumentNullException">The entries or one of them is null.</exception>
-    /// <example><code>JobProgress replayed = JobProgress.Start(program).ApplyAll(entries);</code></example>
-    public JobProgress ApplyAll(IEnumerable<JobEntry> entries)
-    {
-        var work = new JobWork(Program, _state);
-        foreach (JobEntry entry in Guard.NotNull(entries)) work.Take(Guard.NotNull(entry));
-        return new(Program, work.Finish());
+        IReadOnlyList<JobEntry> list = Guard.NotNull(log) as IReadOnlyList<JobEntry> ?? [.. log];
+        MergedLog merged = LogReplay.Of(Guard.NotNull(program), list, Guard.NotNull(options), out long repeats);
+        return new(merged, repeats, needsReplay: false, assumedRepeats: 0);
     }
 
     /// <summary>How many fasteners stand where in a step.</summary>
@@ -115,7 +120,7 @@ public sealed class JobProgress
     {
         int index = Program.StepIndex(step);
         int[] counts = new int[(int)FastenerStatus.Skipped + 1];
-        foreach (FastenerRow row in _state.Rows) counts[(int)row.Cells[index].Status]++;
+        foreach (FastenerLedger row in _ledger.Rows) counts[(int)row.Cells[index].Status]++;
         return new(step, counts[(int)FastenerStatus.Open], counts[(int)FastenerStatus.Done], counts[(int)FastenerStatus.Rejected], counts[(int)FastenerStatus.Skipped]);
     }
 
@@ -128,24 +133,18 @@ public sealed class JobProgress
     public IReadOnlyList<string> RemainingIn(string step)
     {
         int index = Program.StepIndex(step);
-        return Array.AsReadOnly([.. Program.OrderOf(index).Where(fastener => !_state.Rows[fastener].Cells[index].IsSettled).Select(fastener => Program.Fasteners[fastener])]);
+        return Array.AsReadOnly(Program.OrderOf(index).Where(f => !_ledger.Rows[f].Cells[index].IsSettled).Select(f => Program.Fasteners[f]).ToArray());
     }
 
-    /// <summary>Where a fastener stands in a step.</summary>
-    /// <param name="step">The name of the step.</param>
+    /// <summary>The facts of a fastener.</summary>
     /// <param name="fastener">The name of the fastener.</param>
-    /// <returns>Its state; <see cref="FastenerStatus.NotInStep"/> when the step does not tighten it.</returns>
-    /// <exception cref="ArgumentNullException">A name is null.</exception>
-    /// <exception cref="ArgumentException">The program has no such step or fastener.</exception>
-    /// <example><code>if (job.StateOf("full", "B3").MustBeLoosened) Console.WriteLine("loosen B3");</code></example>
-    public FastenerState StateOf(string step, string fastener)
-    {
-        int index = Program.StepIndex(step);
-        FastenerRow row = _state.Rows[Program.FastenerIndex(fastener)];
-        return new(Program.Steps[index], fastener, row.Cells[index], row);
-    }
+    /// <returns>Its state.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="fastener"/> is null.</exception>
+    /// <exception cref="ArgumentException">The program has no such fastener.</exception>
+    /// <example><code>if (job.StateOf("B3").MustBeLoosened) Console.WriteLine("loosen B3");</code></example>
+    public FastenerState StateOf(string fastener) => State(Program.FastenerIndex(fastener));
 
-    /// <summary>What a tool did in a step as it stands now, for <see cref="ToolCalibration.Rejudge"/>: every fastener that is done by a reading of it.</summary>
+    /// <summary>What a tool did in a step as it stands now, for <see cref="ToolCalibration.Rejudge"/>: every fastener that is done by a pull of it.</summary>
     /// <remarks>Where an adapter was stated, torque and window are those at the tool. The tool of an entry that names none is its source.</remarks>
     /// <param name="step">The name of a step with a torque window.</param>
     /// <param name="tool">The name of the tool.</param>
@@ -158,27 +157,41 @@ public sealed class JobProgress
         int index = Program.StepIndex(step);
         Guard.NotNull(tool);
         ToleranceWindow<Torque> window = Program.Steps[index].TorqueWindow
-            ?? throw new ArgumentException($"step is {Quoted.Text(step)}; it goes by rotation alone and has no torque window to judge a tool by.", nameof(step));
+            ?? throw new ArgumentException($"step is {Quoted.Text(step)}; it has no torque window to judge a tool by.", nameof(step));
         return Array.AsReadOnly(
-            [.. Program.OrderOf(index).Select(fastener => _state.Rows[fastener].Cells[index])
-                .Where(cell => cell.Status == FastenerStatus.Done && (cell.Reading!.Tool ?? cell.Reading.Source) == tool && cell.Reading.InNewtonMeters > 0)
-                .Select(cell => AtTool(cell.Reading!, window))]);
+            Program.OrderOf(index).Select(f => _ledger.Rows[f].Cells[index])
+                .Where(cell => cell.Status == FastenerStatus.Done && (cell.Pull!.Tool ?? cell.Pull.Source) == tool && cell.Pull.InNewtonMeters > 0)
+                .Select(cell => AtTool(cell.Pull!, window)).ToArray());
     }
 
     /// <inheritdoc />
     public override string ToString()
     {
-        string where = OpenStep is TighteningStep open ? FormattableString.Invariant($"{CountsOf(open.Name)}; next: {NextFastener}")
-            : IsConforming ? "every fastener is done"
-            : Array.Exists(_state.Rows, row => Array.Exists(row.Cells, cell => cell.Status == FastenerStatus.Skipped)) ? "some fasteners were skipped, the others are done"
-            : "every fastener was tightened";
-        return where + Also($"to be loosened: {string.Join(", ", ToLoosen)}", ToLoosen.Count) + Also($"to be looked at: {ToLookAt.Count}", ToLookAt.Count)
-            + Also($"entries that fit no fastener or step: {StrayCount}", StrayCount) + Also($"numbers used by another entry: {ConflictCount}", ConflictCount);
+        string where = OpenStep is TighteningStep open ? Print.Text($"{CountsOf(open.Name)}; next: {NextFastener}")
+            : _ledger.Rows.All(row => Array.TrueForAll(row.Cells, IsDone)) ? "every fastener is done"
+            : "some fasteners were skipped, the others are done";
+        return where
+            + Also($"to be loosened: {string.Join(", ", ToLoosen)}", ToLoosen.Count)
+            + Also($"missing lines: {string.Join(", ", Gaps)}: have them sent again, or explain them", Gaps.Count)
+            + Also($"waiting for lines: {string.Join(", ", WaitingForLines)}", WaitingForLines.Count)
+            + Also($"to be looked at: {string.Join(", ", ToLookAt.Select(state => state.Fastener))}", ToLookAt.Count)
+            + Also(Print.Text($"remarks: {Remarks.Count}"), Remarks.Count)
+            + Also(Print.Text($"entries of unknown fasteners: {Strays}"), Strays)
+            + Also(Print.Text($"numbers used twice: {Conflicts}: name the restarted counter anew, and replay"), Conflicts)
+            + Also(Print.Text($"repeats that only a replay can prove: {AssumedRepeats}"), AssumedRepeats)
+            + Also("a line came too late for this run: replay the log", NeedsReplay ? 1 : 0);
     }
 
-    private static ToolReading AtTool(JobEntry reading, ToleranceWindow<Torque> window) => reading.TorqueAtTool is not Torque shown
-        ? new(reading.Fastener!, reading.Time, reading.Torque!.Value, window)
-        : new(reading.Fastener!, reading.Time, shown, window.Scale(reading.AtToolInNewtonMeters / reading.InNewtonMeters));
+    private static bool IsDone(StepCell cell) => cell.Status is FastenerStatus.Done or FastenerStatus.NotInStep;
 
-    private static string Also(FormattableString text, long count) => count == 0 ? "" : "; " + FormattableString.Invariant(text);
+    private bool Conforms(FastenerLedger row) =>
+        !row.Run.Meets(Program.Effects.Loosening) && !row.Unsettled.Meets(Program.Effects.LookedAt) && Array.TrueForAll(row.Cells, IsDone);
+
+    private FastenerState State(int fastener) => new(Program, fastener, _ledger.Rows[fastener], Gaps.Count > 0);
+
+    private static ToolReading AtTool(JobEntry pull, ToleranceWindow<Torque> window) => pull.TorqueAtTool is not Torque shown
+        ? new(pull.Fastener!, pull.Time, Si.Torque(pull.InNewtonMeters), window)
+        : new(pull.Fastener!, pull.Time, shown, window.Scale(Si.Of(shown) / pull.InNewtonMeters));
+
+    private static string Also(string text, long count) => count == 0 ? "" : "; " + text;
 }

@@ -1,84 +1,114 @@
 namespace Fastening;
 
-/// <summary>One thing to say of an entry. The numbers are part of the contract: a record may hold them.</summary>
+/// <summary>One thing to say of an entry of a job's log. The numbers are part of the contract: a record may hold them.</summary>
+/// <remarks>Up to 19 they follow the criteria: four for each <see cref="CriterionMeasure"/>, in the order missing, below, unsure, above. The effect of each is <see cref="TighteningProgram.EffectOf"/>.</remarks>
 public enum JobReason
 {
-    /// <summary>The step needs a torque and the reading has none.</summary>
+    /// <summary>The step asks for a torque and the pull states none.</summary>
     TorqueMissing = 0,
 
     /// <summary>The torque is below its window.</summary>
     TorqueBelow = 1,
 
-    /// <summary>The torque is above its window: the fastener must be loosened.</summary>
-    TorqueAbove = 2,
+    /// <summary>The torque is so near a limit that the decision rule does not accept it.</summary>
+    TorqueUnsure = 2,
 
-    /// <summary>The torque stayed below the threshold from which rotation counts.</summary>
-    ThresholdNotReached = 3,
+    /// <summary>The torque is above its window.</summary>
+    TorqueAbove = 3,
 
-    /// <summary>The step needs a rotation and the reading has none.</summary>
-    RotationMissing = 4,
+    /// <summary>The step asks for a rotation, and how far the fastener has turned in it is not known.</summary>
+    TurnMissing = 4,
 
-    /// <summary>The rotation is below its window.</summary>
-    RotationBelow = 5,
+    /// <summary>The fastener has turned less than the step asks for.</summary>
+    TurnBelow = 5,
 
-    /// <summary>The rotation is above its window; where rotation is required the fastener must be loosened.</summary>
-    RotationAbove = 6,
+    /// <summary>The fastener has turned further than the step permits.</summary>
+    TurnAbove = 7,
+
+    /// <summary>The step asks how far this pull has moved the fastener, and the pull does not state it.</summary>
+    MoveMissing = 8,
+
+    /// <summary>This pull has moved the fastener less than asked for.</summary>
+    MoveBelow = 9,
+
+    /// <summary>This pull has moved the fastener further than permitted.</summary>
+    MoveAbove = 11,
+
+    /// <summary>The step limits the rate, and the pull lacks the rotation or the time it took.</summary>
+    RateMissing = 12,
 
     /// <summary>Turned faster than the step permits.</summary>
-    TooFast = 7,
+    RateAbove = 15,
 
-    /// <summary>The step limits the rate, and the reading lacks the rotation or the time it took.</summary>
-    RateUnknown = 8,
+    /// <summary>The step asks for firm contact, and the entry does not state whether there is any.</summary>
+    ContactMissing = 16,
+
+    /// <summary>The entry states that the parts are not in firm contact.</summary>
+    ContactBelow = 17,
+
+    /// <summary>The torque stayed below the threshold from which rotation counts.</summary>
+    ThresholdNotReached = 20,
 
     /// <summary>The step is not open yet: an earlier one is not finished.</summary>
-    StepNotReached = 9,
+    StepNotReached = 21,
 
-    /// <summary>The order of the step names another fastener next: the wrong fastener was tightened.</summary>
-    FastenerNotNext = 10,
+    /// <summary>The order of the step names another fastener next.</summary>
+    NotNext = 22,
+
+    /// <summary>The fastener must be loosened first, and was not.</summary>
+    NotLoosened = 23,
+
+    /// <summary>The program has no such step, or the step does not tighten this fastener.</summary>
+    UnknownStep = 24,
+
+    /// <summary>Another entry holds this number of the source: a counter began again, or two sources share a name.</summary>
+    NumberReused = 25,
+
+    /// <summary>The entry was withdrawn: it proves nothing, and still warns.</summary>
+    Withdrawn = 26,
+
+    /// <summary>Pulled harder than the steps of the fastener up to its open one allow.</summary>
+    PulledTooHigh = 27,
+
+    /// <summary>The clocks do not tell whether this entry came before or after another one on the same fastener.</summary>
+    OrderUnsure = 28,
+
+    /// <summary>The fastener may have been turned, and how far is not known.</summary>
+    TurnUnknown = 29,
+
+    /// <summary>Pulled with a torque that nobody stated, where the torque is limited.</summary>
+    TorqueUnknown = 30,
+
+    /// <summary>Pulled above the highest torque that the program allows on the fastener.</summary>
+    BeyondTorqueLimit = 31,
+
+    /// <summary>Turned further than all steps of the fastener together allow.</summary>
+    BeyondTurnLimit = 32,
+
+    /// <summary>Loosened more often than the program permits.</summary>
+    LoosenedTooOften = 33,
+
+    /// <summary>A person decided without knowing all that is in the log by now.</summary>
+    DecisionOutdated = 34,
+
+    /// <summary>Pulled again from rest after a pull that stopped short: the torque that restarts a bolt is not its tightening torque.</summary>
+    Restarted = 35,
 
     /// <summary>The fastener was done in this step before.</summary>
-    AlreadyDone = 11,
+    PulledAgain = 36,
 
-    /// <summary>The fastener holds too much, or an unknown rotation, and was not loosened since.</summary>
-    MustBeLoosened = 12,
+    /// <summary>The fastener had been skipped in this step.</summary>
+    WasSkipped = 37,
 
-    /// <summary>The fastener had been skipped in this step; now it is tightened.</summary>
-    WasSkipped = 13,
+    /// <summary>The clock of the source was set back.</summary>
+    ClockWentBack = 38,
 
     /// <summary>The program has no such fastener.</summary>
-    UnknownFastener = 14,
+    UnknownFastener = 39,
 
-    /// <summary>The program has no such step.</summary>
-    UnknownStep = 15,
+    /// <summary>A fastener that is done is not skipped.</summary>
+    AlreadyDone = 40,
 
-    /// <summary>The step does not tighten this fastener.</summary>
-    FastenerNotInStep = 16,
-
-    /// <summary>The last entry was of another source, changed no fastener, or was an undo: nothing is undone.</summary>
-    NothingToUndo = 17,
-
-    /// <summary>The sequence number is not greater than the last one of the source: a repeat, or an entry that came too late.</summary>
-    SequenceNotNew = 18,
-
-    /// <summary>The time is before that of the source's last entry; the entry counts, its clock is to be looked at.</summary>
-    TimeWentBack = 19,
-
-    /// <summary>
-    /// The fastener was turned where a step requires rotation, and the turn does not count: out of its turn, with the torque missing, when it was done
-    /// already, in another step or one that it does not have, when an earlier reading of the step said more, or before it was made snug. How far it
-    /// has turned in all is not known any more: it must be loosened.
-    /// </summary>
-    RotationUncounted = 20,
-
-    /// <summary>
-    /// Pulled higher than it may be: in a step that the fastener does not have above the windows of all its own, or before its step above the window
-    /// of the one that is next for it. It must be loosened.
-    /// </summary>
-    PulledTooHigh = 21,
-
-    /// <summary>
-    /// The sequence number was used already, and the entry is later than all of its source, so it is no repeat: a counter that began anew, or two
-    /// sources of one name. The entry does not count; number the source apart and go through the log again.
-    /// </summary>
-    NumberUsedByAnother = 22,
+    /// <summary>What it withdraws is itself a withdrawal, which stays.</summary>
+    NothingWithdrawn = 41,
 }

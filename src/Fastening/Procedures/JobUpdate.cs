@@ -1,57 +1,57 @@
 namespace Fastening;
 
-/// <summary>What an entry did to a job: the progress after it, and the verdict with every reason.</summary>
+/// <summary>What an entry did to a job: the verdict, and every finding with what to do.</summary>
 public sealed class JobUpdate
 {
-    private readonly ReasonSet _reasons;
+    private readonly TighteningProgram _program;
+    private readonly JobOutcome _outcome;
+    private readonly int _open;
+    private readonly int _next;
+    private IReadOnlyList<JobFinding>? _findings;
 
-    internal JobUpdate(JobProgress progress, JobEntry entry, in JobOutcome outcome)
+    internal JobUpdate(TighteningProgram program, JobLedger ledger, JobEntry entry, in JobOutcome outcome, JobVerdict verdict, bool wasLate)
     {
-        Progress = progress;
         Entry = entry;
-        Verdict = outcome.Verdict;
-        Step = outcome.Step < 0 ? null : progress.Program.Steps[outcome.Step];
-        Fastener = outcome.Fastener < 0 ? entry.Fastener : progress.Program.Fasteners[outcome.Fastener];
-        _reasons = outcome.Reasons;
+        Verdict = verdict;
+        WasLate = wasLate;
+        _program = program;
+        _outcome = outcome;
+        _open = ledger.OpenStep;
+        _next = ledger.NextFastener;
     }
-
-    /// <summary>The progress after the entry; the same object as before when the entry was ignored.</summary>
-    public JobProgress Progress { get; }
 
     /// <summary>The entry.</summary>
     public JobEntry Entry { get; }
-
-    /// <summary>The fastener that it is about, of an undo that of the entry which was taken back; null where there is none.</summary>
-    public string? Fastener { get; }
 
     /// <summary>The verdict.</summary>
     public JobVerdict Verdict { get; }
 
     /// <summary>The step in which the entry counts; null where it belongs to none.</summary>
-    public TighteningStep? Step { get; }
+    public TighteningStep? Step => _outcome.Step < 0 ? null : _program.Steps[_outcome.Step];
 
-    /// <summary>Every reason, by number.</summary>
-    public IReadOnlyList<JobReason> Reasons => _reasons.ToList();
+    /// <summary>Every finding, by number.</summary>
+    public IReadOnlyList<JobFinding> Findings =>
+        _findings ??= JobFinding.ListOf(_outcome.Reasons, _program.Effects, Step, _outcome.Figures, InJob);
+
+    /// <summary>What all findings do together.</summary>
+    public JobEffect Effect => _program.Effects.Of(_outcome.Reasons);
+
+    /// <summary>Whether the line came late and was put in its place: verdicts on later lines may have changed with it.</summary>
+    public bool WasLate { get; }
 
     /// <inheritdoc />
     public override string ToString()
     {
-        string what = Entry.Kind == JobEntryKind.Undone ? "undo" + (Fastener is null ? "" : " of " + Fastener) : Fastener!;
-        string then = Verdict == JobVerdict.Rejected && Fastener is not null && !_reasons.Has(JobReason.MustBeLoosened) && Progress.ToLoosen.Contains(Fastener) ? "; to be loosened" : "";
-        return $"{what}{(Step is null ? "" : ", " + Step.Name)}: {ReasonText.Sentence(Verdict, Told.Select(InWords))}{then}";
+        string what = Entry.Fastener ?? (Entry.OfSource is null ? Entry.Kind.ToString() : $"{Entry.Kind} {Entry.OfSource} #{Entry.OfSequence}");
+        return $"{what}{(Step is null ? "" : ", " + Step.Name)}: {JobFinding.Sentence(Verdict, Findings)}{(WasLate ? " (late: put in its place)" : "")}";
     }
 
-    // That a number is not new would say "a repeat", and an entry that used another's is none.
-    private IEnumerable<JobReason> Told =>
-        Reasons.Where(reason => reason != JobReason.SequenceNotNew || !_reasons.Has(JobReason.NumberUsedByAnother));
-
-    private string InWords(JobReason reason) => reason switch
+    private string? InJob(JobReason reason) => reason switch
     {
-        JobReason.FastenerNotNext when Progress.OpenStep == Step => $"{Progress.NextFastener} is next",
-        JobReason.StepNotReached when Progress.Program.Order != TighteningOrder.Free && Progress.OpenStep is TighteningStep open && open != Step =>
-            $"{open.Name} is not finished",
-        _ => Step is null || _reasons.Has(JobReason.FastenerNotInStep)
-            ? ReasonText.InJob(reason)
-            : ReasonText.OfReading(reason, Step, Entry.InNewtonMeters, Entry.InDegrees, Entry.InSeconds),
+        JobReason.NotNext when _open == _outcome.Step && _next >= 0 => $"{_program.Fasteners[_next]} is next",
+        JobReason.StepNotReached when _program.Order != TighteningOrder.Free && _open >= 0 && _open != _outcome.Step => $"{_program.Steps[_open].Name} is not finished",
+        JobReason.UnknownStep when Entry.Step is not null && _program.TryFindStep(Entry.Step, out _) => "the step does not tighten this fastener",
+        JobReason.UnknownStep => "the program has no such step",
+        _ => null,
     };
 }

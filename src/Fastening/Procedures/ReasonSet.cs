@@ -1,49 +1,48 @@
 namespace Fastening;
 
-/// <summary>A set of reasons in the bits of an integer, the bit of a reason being its number.</summary>
-internal readonly struct ReasonSet(int bits)
+/// <summary>
+/// A set of reasons in the bits of an integer: the required criteria from bit 0, the watched ones from bit 20, all others from bit 40.
+/// </summary>
+internal readonly record struct ReasonSet(ulong Bits)
 {
-    private const int Count = (int)JobReason.NumberUsedByAnother + 1;
+    private const int Watched = 20;
 
-    private readonly int _bits = bits;
+    public static ReasonSet Required { get; } = new((1UL << Watched) - 1);
+
+    public static ReasonSet OfWatched { get; } = new(Required.Bits << Watched);
+
+    public bool IsEmpty => Bits == 0;
+
+    public static ReasonSet Of(JobReason reason) => new(1UL << (int)reason << (reason < JobReason.ThresholdNotReached ? 0 : Watched));
 
     public static ReasonSet Of(params JobReason[] reasons)
     {
         ReasonSet set = default;
-        foreach (JobReason reason in reasons) set = set.With(reason);
+        foreach (JobReason reason in reasons) set |= Of(reason);
         return set;
     }
 
-    /// <summary>What a reading says by itself, outside any job.</summary>
-    public static ReasonSet OfReading { get; } = new((1 << (int)JobReason.StepNotReached) - 1);
+    /// <summary>What a criterion finds: four reasons for each measure.</summary>
+    public static ReasonSet Of(CriterionMeasure measure, int side, bool isWatched) => new(1UL << (4 * (int)measure + side + (isWatched ? Watched : 0)));
 
-    public bool IsEmpty => _bits == 0;
+    public static ReasonSet operator |(ReasonSet one, ReasonSet other) => new(one.Bits | other.Bits);
 
-    public ReasonSet With(JobReason reason) => new(_bits | 1 << (int)reason);
+    public static ReasonSet operator &(ReasonSet one, ReasonSet other) => new(one.Bits & other.Bits);
 
-    public ReasonSet When(bool holds, JobReason reason) => holds ? With(reason) : this;
+    public bool Has(JobReason reason) => Meets(Of(reason));
 
-    public ReasonSet And(ReasonSet other) => new(_bits | other._bits);
+    public bool Meets(ReasonSet other) => (Bits & other.Bits) != 0;
 
-    public ReasonSet Without(ReasonSet other) => new(_bits & ~other._bits);
+    public ReasonSet Without(ReasonSet other) => new(Bits & ~other.Bits);
 
-    public bool Has(JobReason reason) => (_bits & 1 << (int)reason) != 0;
+    public ReasonSet When(bool holds, JobReason reason) => holds ? this | Of(reason) : this;
 
-    public bool Meets(ReasonSet other) => (_bits & other._bits) != 0;
-
-    /// <summary>The worst that the reasons allow, where some of them reject and the others are remarks.</summary>
-    public JobVerdict VerdictWhere(ReasonSet rejecting) =>
-        Meets(rejecting) ? JobVerdict.Rejected : IsEmpty ? JobVerdict.Accepted : JobVerdict.Flagged;
-
-    public IReadOnlyList<JobReason> ToList()
+    /// <summary>The reasons by number, and whether a watched criterion gave them.</summary>
+    public IEnumerable<(JobReason Reason, bool IsWatched)> ToList()
     {
-        if (IsEmpty) return [];
-        var reasons = new List<JobReason>();
-        for (int i = 0; i < Count; i++)
+        for (int bit = 0; bit < 64; bit++)
         {
-            if (Has((JobReason)i)) reasons.Add((JobReason)i);
+            if ((Bits >> bit & 1) != 0) yield return (bit < Watched ? (JobReason)bit : (JobReason)(bit - Watched), bit is >= Watched and < 2 * Watched);
         }
-
-        return reasons.AsReadOnly();
     }
 }

@@ -1,20 +1,26 @@
 namespace Fastening;
 
-/// <summary>What a job keeps of one fastener in one step: where it stands, and the reading it stands on.</summary>
-internal readonly record struct StepCell(FastenerStatus Status)
+/// <summary>What a job keeps of one fastener in one step: where it stands, and the pull it stands on.</summary>
+internal struct StepCell(FastenerStatus status)
 {
-    public int Readings { get; init; }
+    public FastenerStatus Status = status;
 
-    /// <summary>The reading on which the status rests; null when there is none.</summary>
-    public JobEntry? Reading { get; init; }
+    /// <summary>A pull stopped short since the fastener was loosened, and no later one was read in motion.</summary>
+    public bool StoppedShort;
 
-    public ReasonSet Reasons { get; init; }
+    public int Pulls;
 
-    /// <summary>The greatest rotation that a reading told of since the last loosening, accepted or not; 0 when none did.</summary>
-    public double MostDegrees { get; init; }
+    /// <summary>The rotation of the step since the fastener was loosened.</summary>
+    public double Turn;
 
-    public string? SkipReason { get; init; }
+    public ReasonSet Reasons;
+
+    /// <summary>The pull on which the status rests; null when there is none.</summary>
+    public JobEntry? Pull;
+
+    /// <summary>The last skip; null when there was none.</summary>
+    public JobEntry? Skip;
 
     /// <summary>Whether the job may go on: done, or skipped.</summary>
-    public bool IsSettled => Status is FastenerStatus.Done or FastenerStatus.Skipped;
+    public readonly bool IsSettled => Status is FastenerStatus.Done or FastenerStatus.Skipped;
 }

@@ -1,3 +1,5 @@
+using Fastening.Internals;
+
 namespace Fastening;
 
 /// <summary>How many fasteners stand where in one step.</summary>
@@ -31,6 +33,6 @@ public sealed class StepCounts
     public int Fasteners => Open + Done + Rejected + Skipped;
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Print.Text(
         $"{Step}: {Done} of {Fasteners} done, {Open} open, {Rejected} rejected, {Skipped} skipped");
 }

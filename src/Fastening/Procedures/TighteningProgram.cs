@@ -1,4 +1,5 @@
 using Fastening.Internals;
+using UnitsNet;
 
 namespace Fastening;
 
@@ -16,10 +17,9 @@ namespace Fastening;
 ///     TighteningOrder.InSequence);</code></example>
 public sealed class TighteningProgram
 {
-    private readonly Dictionary<string, int> _fasteners = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, int> _steps = new(StringComparer.Ordinal);
-    private readonly int[][] _orders;
-    private readonly int[][] _positions;
+    private const int MostPermittedLoosenings = 1_000_000;
+
+    private readonly ProgramIndex _index;
 
     /// <summary>A program.</summary>
     /// <param name="fasteners">The names of the fasteners, each once.</param>
@@ -38,16 +38,25 @@ public sealed class TighteningProgram
             Guard.RefuseAgainst(nameof(order), (int)order, "Free, StepByStep or InSequence");
         }
 
-        if (all.Length == 0) throw new ArgumentException("steps is empty; a program has at least one step.", nameof(steps));
-        for (int i = 0; i < names.Length; i++) _fasteners.Add(names[i], i);
-        for (int i = 0; i < all.Length; i++) AddStep(Guard.NotNull(all[i], $"steps[{i}]"), i);
+        for (int i = 0; i < all.Length; i++) Guard.NotNull(all[i], $"steps[{i}]");
+        _index = new ProgramIndex(names, all);
         Fasteners = Array.AsReadOnly(names);
         Steps = Array.AsReadOnly(all);
         Order = order;
-        _orders = [.. all.Select(OrderOf)];
-        _positions = [.. _orders.Select(stepOrder => PositionsIn(stepOrder, names.Length))];
-        RefuseIdleFasteners();
-        RefuseStepsDown();
+        Plans = FastenerPlan.AllOf(_index, null);
+    }
+
+    private TighteningProgram(TighteningProgram program, Torque? torqueLimit)
+    {
+        _index = program._index;
+        Fasteners = program.Fasteners;
+        Steps = program.Steps;
+        Order = program.Order;
+        MostLoosenings = program.MostLoosenings;
+        Effects = program.Effects;
+        ChangedEffects = program.ChangedEffects;
+        TorqueLimit = torqueLimit;
+        Plans = FastenerPlan.AllOf(_index, torqueLimit is Torque limit ? Si.Of(limit) : null);
     }
 
     /// <summary>The fasteners.</summary>
@@ -59,6 +68,67 @@ public sealed class TighteningProgram
     /// <summary>The order that a job enforces.</summary>
     public TighteningOrder Order { get; }
 
+    /// <summary>The highest torque that any fastener may have seen; null where none is stated, and then it is the highest upper limit of its steps.</summary>
+    public Torque? TorqueLimit { get; }
+
+    /// <summary>How often a fastener may be loosened before somebody has to look at it; null where no number is stated.</summary>
+    public int? MostLoosenings { get; private init; }
+
+    /// <summary>The reasons whose effect the program has changed, by number.</summary>
+    public IReadOnlyList<JobReason> ChangedEffects { get; private init; } = [];
+
+    internal EffectTable Effects { get; private init; } = EffectTable.Default;
+
+    internal FastenerPlan[] Plans { get; }
+
+    /// <summary>What a reason does.</summary>
+    /// <param name="reason">The reason.</param>
+    /// <returns>Its effect in this program.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reason"/> is none of the reasons.</exception>
+    /// <example><code>JobEffect effect = program.EffectOf(JobReason.TorqueAbove);      // Reject, Loosen</code></example>
+    public JobEffect EffectOf(JobReason reason) => Effects[EffectTable.Known(reason)];
+
+    /// <summary>States the highest torque that a fastener may ever see. One pulled beyond it must be loosened and looked at.</summary>
+    /// <param name="limit">The limit, as that of yield.</param>
+    /// <returns>A new program.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is outside its domain, or below what a step asks for.</exception>
+    /// <example><code>program = program.WithTorqueLimit(Torque.FromNewtonMeters(150));</code></example>
+    public TighteningProgram WithTorqueLimit(Torque limit)
+    {
+        double newtonMeters = Domains.PositiveTorque.Check(limit);
+        double least = Steps.Max(step => step.LeastTorque);
+        if (Tolerance.FallsShort(newtonMeters, least)) Guard.RefuseAgainst(nameof(limit), limit, Print.Text($"at least what the steps ask for, {Si.Torque(least)}"));
+        return new(this, limit);
+    }
+
+    /// <summary>States how often a fastener may be loosened. One loosened more often must be looked at: threads and coatings wear.</summary>
+    /// <param name="count">The number, 0 or more.</param>
+    /// <returns>A new program.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is negative, or above a million.</exception>
+    /// <example><code>program = program.WithMostLoosenings(2);</code></example>
+    public TighteningProgram WithMostLoosenings(int count)
+    {
+        if (count is < 0 or > MostPermittedLoosenings) Guard.RefuseAgainst(nameof(count), count, $"from 0 to {MostPermittedLoosenings}");
+        return new(this, TorqueLimit) { MostLoosenings = count };
+    }
+
+    /// <summary>Changes what a reason does. What rejects goes on rejecting; what asks for a loosening or a look goes on asking for one of the two.</summary>
+    /// <param name="reason">The reason.</param>
+    /// <param name="effect">Its effect.</param>
+    /// <returns>A new program.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reason"/> is none of the reasons, or <paramref name="effect"/> none of the effects.</exception>
+    /// <exception cref="ArgumentException">The effect would let pass what must not pass.</exception>
+    /// <example><code>program = program.WithEffect(JobReason.Restarted, JobEffect.Reject | JobEffect.Loosen);</code></example>
+    public TighteningProgram WithEffect(JobReason reason, JobEffect effect)
+    {
+        EffectTable changed = Effects.With(EffectTable.Known(reason), effect);
+        return new(this, TorqueLimit)
+        {
+            Effects = changed,
+            ChangedEffects = Array.AsReadOnly(EffectTable.All.Where(one => changed[one] != EffectTable.Default[one]).ToArray()),
+        };
+    }
+
     /// <summary>The fasteners of a step, in the order in which they are to be tightened.</summary>
     /// <param name="step">The name of the step.</param>
     /// <returns>Their names.</returns>
@@ -68,88 +138,24 @@ public sealed class TighteningProgram
     public IReadOnlyList<string> FastenersOf(string step) => Steps[StepIndex(step)].Fasteners ?? Fasteners;
 
     /// <inheritdoc />
-    public override string ToString() => FormattableString.Invariant($"{Steps.Count} steps, {Fasteners.Count} fasteners, order: {Order}");
+    public override string ToString() => Print.Text(
+        $"{Steps.Count} steps, {Fasteners.Count} fasteners, order: {Order}{(TorqueLimit is Torque limit ? Print.Text($", at most {limit}") : "")}");
 
     /// <summary>The fasteners of a step by their indices in the program, in the order of the step.</summary>
-    internal int[] OrderOf(int step) => _orders[step];
+    internal int[] OrderOf(int step) => _index.Orders[step];
 
     /// <summary>The place of a fastener in the order of a step; -1 when the step does not tighten it.</summary>
-    internal int PositionIn(int step, int fastener) => _positions[step][fastener];
+    internal int PositionIn(int step, int fastener) => _index.Positions[step][fastener];
 
-    /// <summary>The highest torque that some step allows on a fastener; infinite where a step of it goes without a torque.</summary>
-    internal double HighestTorqueOn(int fastener) => StepsOf(fastener).Max(step => step.HighestTorque);
+    internal bool TryFindFastener(string name, out int index) => _index.Fasteners.TryGetValue(name, out index);
 
-    /// <summary>The highest torque that a fastener may have before a step turns it by an angle; 0 where nothing comes before.</summary>
-    internal double HighestTorqueBeforeTurning(int fastener) =>
-        StepsOf(fastener).TakeWhile(step => !step.RotationIsRequired).Select(step => step.HighestTorque).DefaultIfEmpty(0).Max();
+    internal bool TryFindStep(string name, out int index) => _index.Steps.TryGetValue(name, out index);
 
-    /// <summary>Whether a step of the fastener requires a rotation.</summary>
-    internal bool TurnsByAngle(int fastener) => StepsOf(fastener).Any(step => step.RotationIsRequired);
-
-    internal bool TryFindFastener(string name, out int index) => _fasteners.TryGetValue(name, out index);
-
-    internal bool TryFindStep(string name, out int index) => _steps.TryGetValue(name, out index);
-
-    internal int StepIndex(string step) => _steps.TryGetValue(Guard.NotNull(step), out int index)
+    internal int StepIndex(string step) => TryFindStep(Guard.NotNull(step), out int index)
         ? index
         : throw new ArgumentException($"step is {Quoted.Text(step)}; the program has no such step.", nameof(step));
 
-    internal int FastenerIndex(string fastener) => _fasteners.TryGetValue(Guard.NotNull(fastener), out int index)
+    internal int FastenerIndex(string fastener) => TryFindFastener(Guard.NotNull(fastener), out int index)
         ? index
         : throw new ArgumentException($"fastener is {Quoted.Text(fastener)}; the program has no such fastener.", nameof(fastener));
-
-    private IEnumerable<TighteningStep> StepsOf(int fastener) => Steps.Where((_, s) => _positions[s][fastener] >= 0);
-
-    private void AddStep(TighteningStep step, int index)
-    {
-        if (_steps.ContainsKey(step.Name)) throw Impossible($"it has two steps named {Quoted.Text(step.Name)}");
-        _steps.Add(step.Name, index);
-    }
-
-    private int[] OrderOf(TighteningStep step) => step.Fasteners is null
-        ? [.. Enumerable.Range(0, Fasteners.Count)]
-        : [.. step.Fasteners.Select(name => _fasteners.TryGetValue(name, out int index)
-            ? index
-            : throw Impossible($"step {Quoted.Text(step.Name)} tightens {Quoted.Text(name)}, which is none of its fasteners"))];
-
-    private static int[] PositionsIn(int[] order, int fasteners)
-    {
-        int[] positions = new int[fasteners];
-        for (int i = 0; i < fasteners; i++) positions[i] = -1;
-        for (int i = 0; i < order.Length; i++) positions[order[i]] = i;
-        return positions;
-    }
-
-    private void RefuseIdleFasteners()
-    {
-        for (int i = 0; i < Fasteners.Count; i++)
-        {
-            if (_positions.All(positions => positions[i] < 0)) throw Impossible($"no step tightens {Quoted.Text(Fasteners[i])}");
-        }
-    }
-
-    /// <summary>A fastener that carries a torque cannot be tightened to a lower one: the wrench would click before it moves.</summary>
-    private void RefuseStepsDown()
-    {
-        var reachedBy = new TighteningStep?[Fasteners.Count];
-        for (int s = 0; s < Steps.Count; s++)
-        {
-            TighteningStep step = Steps[s];
-            double upper = step.HighestTorque;
-            foreach (int fastener in _orders[s])
-            {
-                TighteningStep? before = reachedBy[fastener];
-                if (before is not null && upper < before.LeastTorque * (1 - Tolerance.Widening))
-                {
-                    throw Impossible(
-                        $"step {Quoted.Text(step.Name)} asks for at most {Guard.Show(Si.Torque(upper))}, and step {Quoted.Text(before.Name)} before it "
-                        + $"has put at least {Guard.Show(Si.Torque(before.LeastTorque))} on {Quoted.Text(Fasteners[fastener])}");
-                }
-
-                if (before is null || step.LeastTorque > before.LeastTorque) reachedBy[fastener] = step;
-            }
-        }
-    }
-
-    private static ArgumentException Impossible(string why, string parameter = "steps") => new($"The program can never be carried out: {why}.", parameter);
 }

@@ -24,7 +24,7 @@ public class AnswerRecordTests(ITestOutputHelper output)
         "AssemblyStress.HighestAt(", "AssemblyStress.PermittedTorque(", "TorquePreloadRange.PermittedTorque(", "BearingSurface.WithHole(", "BearingSurface.WithWasher(",
         "BoltGrade.StrengthFor(", "BoltStrength.AtTemperature(", "BoltStrength.PublishedProofLoad(", "BoltStrength.PublishedUltimateLoad(",
         "CalibrationInterval.StatusAt(", "ClampedStack.Wileman(", "Joint.ShigleyFactorsAt(", "JointTemperatures.AssembledAt(",
-        "PreloadBandInputs.WithBearingDiameterError(", "PreloadBandInputs.WithFrictionCorrelation(", "Range<Torque>.new(", "ThreadEngagement.StrengthFor(", "TighteningStep.WithFinalTorque(",
+        "PreloadBandInputs.WithBearingDiameterError(", "PreloadBandInputs.WithFrictionCorrelation(", "Range<Torque>.new(", "ThreadEngagement.StrengthFor(", "TighteningProgram.WithEffect(", "TighteningStep.After(",
         "ToolCalibration.Rejudge(", "TorqueTool.SetTo(", "UncertaintyBudget.CorrelationWith(",
     ];
 

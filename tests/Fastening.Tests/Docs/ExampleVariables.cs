@@ -76,6 +76,7 @@ internal static class ExampleVariables
         ["resistance"] = "UncertaintyBudget",
         ["result"] = "MonteCarloResult",
         ["rotationWindow"] = "ToleranceWindow<Angle>",
+        ["run"] = "JobRun",
         ["sample"] = "SampleStatistics<Force>",
         ["samples"] = "IEnumerable<(Duration Time, Angle Angle)>",
         ["scatter"] = "PreloadScatter",

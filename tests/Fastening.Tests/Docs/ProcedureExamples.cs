@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Fastening.Tests.Docs;
 
-/// <summary>The code of the guide on running and proving a job, asserted.</summary>
+/// <summary>The code of the guides on running and on proving a job, asserted.</summary>
 public class ProcedureExamples
 {
     private static readonly string[] Eight = ["B1", "B2", "B3", "B4", "B5", "B6", "B7", "B8"];
@@ -27,25 +27,43 @@ public class ProcedureExamples
     }
 
     [Fact]
+    public void Five_lines_example()
+    {
+        string[] bolts = Eight;
+        var time = new DateTimeOffset(2025, 10, 25, 7, 12, 0, TimeSpan.FromHours(2));
+
+        #region five-lines
+        var window = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(120), minus: Ratio.FromPercent(5), plus: Ratio.FromPercent(5));
+        var program = new TighteningProgram(bolts, [TighteningStep.ByTorque("full", window)], TighteningOrder.InSequence);
+        var run = new JobRun(program);
+        JobUpdate update = run.Apply(JobEntry.Pulled("wrench 7", sequence: 410, time, "B1").WithTorque(Torque.FromNewtonMeters(121)));
+        string verdict = update.ToString();                                     // "B1, full: accepted"
+        #endregion
+
+        Assert.Equal("B1, full: accepted", verdict);
+        Assert.Equal("B2", run.NextFastener);
+    }
+
+    [Fact]
     public void Program_example()
     {
         string[] bolts = Eight;
         IReadOnlyList<string> crosswise = TighteningPattern.Cross(8).Arrange(bolts);
 
         #region tightening-program
-        var snugWindow = ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(60), minus: Ratio.FromPercent(5), plus: Ratio.FromPercent(5));
-        var turnWindow = ToleranceWindow.FromDeviations(Angle.FromDegrees(90), minus: Angle.FromDegrees(5), plus: Angle.FromDegrees(10));
-        TighteningStep snug = TighteningStep.ByTorque("snug", snugWindow).WithFasteners(crosswise);
-        TighteningStep turn = TighteningStep.ByRotation("turn", threshold: Torque.FromNewtonMeters(55), turnWindow)
-            .WithRateLimit(RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(30)))
-            .WithFasteners(crosswise);
-        var program = new TighteningProgram(bolts, [snug, turn], TighteningOrder.InSequence);
-        StepJudgement judgement = turn.Judge(Torque.FromNewtonMeters(118), Angle.FromDegrees(84), Duration.FromSeconds(4));
-        string why = judgement.ToString();                                      // "rejected: rotation 84° is below 85°"
+        var turned = ToleranceWindow.FromDeviations(Angle.FromDegrees(90), minus: Angle.FromDegrees(5), plus: Angle.FromDegrees(10));
+        var audited = ToleranceWindow.FromLimits(Torque.FromNewtonMeters(95), Torque.FromNewtonMeters(125));
+        var snug = new TighteningStep("snug", Criterion.FirmContact());                                         // by eye
+        var turn = new TighteningStep("turn", Criterion.Turn(turned), Criterion.TorqueAtMost(Torque.FromNewtonMeters(165)));
+        var audit = new TighteningStep("audit", Criterion.Torque(audited), Criterion.MoveAtMost(Angle.FromDegrees(2)));
+        TighteningProgram program = new TighteningProgram(bolts, [snug.WithFasteners(crosswise), turn.WithFasteners(crosswise), audit], TighteningOrder.StepByStep)
+            .WithTorqueLimit(Torque.FromNewtonMeters(165)).WithMostLoosenings(2);
+        StepJudgement judgement = turn.Judge(Torque.FromNewtonMeters(118), Angle.FromDegrees(84), duration: null);
+        string why = judgement.ToString();                                      // "rejected: rotation 84° is below 85°. To do: turn it further"
         #endregion
 
-        Assert.Equal("rejected: rotation 84° is below 85°", why);
-        Assert.Equal("2 steps, 8 fasteners, order: InSequence", program.ToString());
+        Assert.Equal("rejected: rotation 84° is below 85°. To do: turn it further", why);
+        Assert.Equal("3 steps, 8 fasteners, order: StepByStep, at most 165 N·m", program.ToString());
     }
 
     [Fact]
@@ -57,22 +75,39 @@ public class ProcedureExamples
         var time = new DateTimeOffset(2025, 10, 25, 7, 12, 0, TimeSpan.FromHours(2));
 
         #region run-a-job
-        JobProgress job = JobProgress.Start(program);
-        JobUpdate update = job.Apply(JobEntry.Tightened("wrench 7", sequence: 410, time, "B1").WithTorque(Torque.FromNewtonMeters(60.5)));
-        string good = update.ToString();                                        // "B1, snug: accepted"
-        job = update.Progress;
-        update = job.Apply(JobEntry.Tightened("wrench 7", sequence: 411, time, "B2").WithTorque(Torque.FromNewtonMeters(66)));
-        string bad = update.ToString();                                         // rejected: too much, and B5 was next
-        job = update.Progress;
-        FastenerState state = job.StateOf("snug", "B2");                        // Rejected, MustBeLoosened
-        job = job.Apply(JobEntry.Loosened("form", sequence: 1, time, "B2", reason: "wrong bolt")).Progress;
-        string? next = job.NextFastener;                                        // "B5"
-        StepCounts counts = job.CountsOf("snug");                               // 1 of 8 done
+        var run = new JobRun(program, JobOptions.Default.WithSources(JobSource.Counting("wrench 7", first: 410)));
+        run.Apply(JobEntry.Pulled("wrench 7", sequence: 410, time, "B1").WithTorque(Torque.FromNewtonMeters(60.5)));
+        JobUpdate update = run.Apply(JobEntry.Pulled("wrench 7", sequence: 411, time.AddSeconds(40), "B2").WithTorque(Torque.FromNewtonMeters(66)));
+        JobEffect effect = update.Effect;                                       // Reject, Loosen and LookAt: too much, and B5 was next
+        run.Apply(JobEntry.Loosened("form", sequence: 1, time.AddMinutes(2), "B2", reason: "wrong bolt"));
+        FastenerState state = run.Progress.StateOf("B2");                       // to be looked at: it had 66 N·m
+        run.Apply(JobEntry.Accepted("form", sequence: 2, time.AddMinutes(5), "B2", person: "engineer 2", reason: "gauged", seen: state.Facts));
+        string? next = run.NextFastener;                                        // "B5"
         #endregion
 
-        Assert.Equal("B1, snug: accepted", good);
-        Assert.Equal("B2, snug: rejected: torque 66 N·m is above 63 N·m; B5 is next; to be loosened", bad);
-        Assert.Equal((FastenerStatus.Rejected, true, "B5", 1), (state.Status, state.MustBeLoosened, next, counts.Done));
+        Assert.Equal(JobEffect.Reject | JobEffect.Loosen | JobEffect.LookAt, effect);
+        Assert.True(state.IsToLookAt && !state.MustBeLoosened);
+        Assert.Equal(("B5", 0, 1), (next, run.Progress.ToLookAt.Count, run.Progress.CountsOf("snug").Done));
+    }
+
+    [Fact]
+    public void Correction_example()
+    {
+        var program = new TighteningProgram(Eight, [TighteningStep.ByTorque("snug", ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(60), Ratio.FromPercent(5), Ratio.FromPercent(5)))], TighteningOrder.Free);
+        var time = new DateTimeOffset(2025, 10, 25, 7, 12, 0, TimeSpan.FromHours(2));
+        var run = new JobRun(program);
+        run.Apply(JobEntry.Pulled("wrench 7", 410, time, "B1").WithTorque(Torque.FromNewtonMeters(66)));
+        run.Apply(JobEntry.Noted("wrench 7", 415, time.AddMinutes(1), "end"));
+
+        #region corrections
+        run.Apply(JobEntry.Withdrawn("office", 1, time.AddMinutes(9), ofSource: "wrench 7", ofSequence: 410, person: "engineer 2", reason: "trial pull on the bench"));
+        run.Apply(JobEntry.Explained("office", 2, time.AddMinutes(9), ofSource: "wrench 7", from: 411, to: 414, person: "engineer 2", reason: "pulls on another cover"));
+        run.Apply(JobEntry.Replaced("office", 3, time.AddMinutes(20), "B1", reason: "it may have had 66 N·m"));
+        #endregion
+
+        Assert.Empty(run.Progress.ToLookAt);
+        Assert.Empty(run.Progress.ToLoosen);
+        Assert.True(run.Progress.IsComplete);
     }
 
     [Fact]
@@ -80,16 +115,16 @@ public class ProcedureExamples
     {
         var program = new TighteningProgram(
             Eight, [TighteningStep.ByTorque("snug", ToleranceWindow.FromDeviations(Torque.FromNewtonMeters(60), Ratio.FromPercent(5), Ratio.FromPercent(5)))], TighteningOrder.Free);
-        List<JobEntry> log = [.. Eight.Select((bolt, i) => JobEntry.Tightened("wrench 7", i, DateTimeOffset.UnixEpoch, bolt).WithTorque(Torque.FromNewtonMeters(60)))];
+        List<JobEntry> log = [.. Eight.Select((bolt, i) => JobEntry.Pulled("wrench 7", i, DateTimeOffset.UnixEpoch.AddMinutes(i), bolt).WithTorque(Torque.FromNewtonMeters(60)))];
 
         #region replay-a-log
-        JobProgress today = JobProgress.Start(program).ApplyAll(log);           // a million entries in less than a second
-        JobProgress again = today.ApplyAll(log);                                // the same lines sent twice change nothing
-        bool proven = again.IsConforming && again.EntryCount == today.EntryCount;
+        JobProgress job = JobProgress.Replay(program, log);                     // a million entries in a tenth of a second
+        bool proven = job.IsConforming;                                         // the log is whole, all is done, nothing to loosen or to look at
+        JobProgress again = JobProgress.Replay(program, [.. log.Concat(log).Reverse()]);   // any order, any repeats: the same state
         #endregion
 
-        Assert.True(proven);
-        Assert.Equal(8, today.EntryCount);
+        Assert.True(proven && again.IsConforming);
+        Assert.Equal((8, 8), (job.EntryCount, again.EntryCount));
     }
 
     [Fact]

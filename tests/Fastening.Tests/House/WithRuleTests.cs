@@ -34,7 +34,10 @@ public class WithRuleTests
         ("BearingSurface.WithWasher", ["InnerDiameter"]),
         ("JointTemperatures.WithModuli", ["BoltModulusRatio", "PartsModulusRatio"]),
         ("MonteCarlo.WithAdaptiveStop", ["SignificantDigits"]),
-        ("TighteningStep.WithFinalTorque", ["TorqueWindow"]),
+        ("JobEntry.WithContact", ["HasContact"]),
+        ("JobEntry.WithTorque", ["Torque", "TorqueAtTool"]),
+        ("TighteningProgram.WithEffect", ["ChangedEffects"]),
+        ("TighteningStep.With", ["Criteria", "TorqueWindow"]),
         ("TighteningTrace.WithoutWindUp", ["AnglesDegrees"]),
         ("TorquePreloadRange.WithPrevailing", ["HighPrevailingTorque", "LowPrevailingTorque"]),
         ("TorqueWrench.WithRange", ["HighTorque", "LowTorque"]),
@@ -55,7 +58,6 @@ public class WithRuleTests
     private static readonly (string One, string Other, string Because)[] Ordered =
     [
         ("BearingSurface.WithHole", "BearingSurface.WithWasher", "each takes the place of the other: the inner edge is that of the hole or of the washer"),
-        ("JobEntry.WithTorque", "JobEntry.WithTorqueAtTool", "both state the torque at the fastener"),
         ("JointCapacity.WithNutBearing", "JointCapacity.WithoutNut", "each takes the other back"),
         ("RotationTightening.WithCoaxialExtension", "RotationTightening.WithToolWindUp", "what gives is listed and added up in the order it was stated"),
         ("UncertaintyBudget.WithCorrelations", "UncertaintyBudget.WithKnownCorrelations", "both state the coefficient of the same pair"),

@@ -2,10 +2,10 @@ using UnitsNet;
 
 namespace Fastening.Tests.Procedures;
 
-/// <summary>A job told line by line, each verdict by the rules of the trade as the documentation states them.</summary>
+/// <summary>A job told line by line: verdicts, what to do next, and what the record shows.</summary>
 public class JobDayTests
 {
-    private static readonly DateTimeOffset Morning = new(2025, 3, 4, 7, 0, 0, TimeSpan.FromHours(1));
+    private static readonly DateTimeOffset Morning = CaseLog.Morning;
     private static readonly string[] Bolts = ["B1", "B2", "B3", "B4"];
 
     private static readonly TighteningProgram TwoPasses = new(
@@ -16,156 +16,203 @@ public class JobDayTests
     [Fact]
     public void Wrong_fastener_too_much_and_loosening()
     {
-        JobProgress job = JobProgress.Start(TwoPasses);
-        (job, JobUpdate update) = Next(job, "B1", 60);
-        Assert.Equal("B1, half: accepted", update.ToString());
-        (job, update) = Next(job, "B3", 60);
-        Assert.Equal("B3, half: rejected: B2 is next", update.ToString());
-        (job, update) = Next(job, "B2", 64);
-        Assert.Equal("B2, half: rejected: torque 64 N·m is above 63 N·m; to be loosened", update.ToString());
-        (job, update) = Next(job, "B2", 60);
-        Assert.Equal("B2, half: rejected: it is to be loosened first, and was not", update.ToString());
-        Assert.Equal("half: 1 of 4 done, 1 open, 2 rejected, 0 skipped; next: B2; to be loosened: B2", job.ToString());
-        Assert.Equal("B2, half: Rejected, to be loosened, readings: 2, loosenings: 0", job.StateOf("half", "B2").ToString());
-        Assert.Equal("torque 64 N·m is above 63 N·m", job.StateOf("half", "B2").ReasonsInWords);
-        Assert.Equal(("half", "B2"), (job.OpenStep!.Name, job.NextFastener));
+        var run = new JobRun(TwoPasses);
+        Assert.Equal("B1, half: accepted", Pull(run, "B1", 60).ToString());
+        Assert.Equal("B3, half: rejected: B2 is next. To do: pull it again in its turn", Pull(run, "B3", 60).ToString());
+        JobUpdate high = Pull(run, "B2", 64);
+        Assert.Equal("B2, half: rejected: torque 64 N·m is above 63 N·m; torque higher than its steps allow so far. To do: loosen it and begin again with its first step", high.ToString());
+        Assert.Equal(JobEffect.Reject | JobEffect.Loosen, high.Effect);
+        Assert.Equal("B2, half: rejected: it must be loosened first. To do: loosen it and begin again with its first step", Pull(run, "B2", 60).ToString());
+        Assert.Equal("half: 1 of 4 done, 1 open, 2 rejected, 0 skipped; next: B2; to be loosened: B2", run.ToString());
+        FastenerState state = run.Progress.StateOf("B2");
+        Assert.Equal("B2: half Rejected, full Open; must be loosened: torque 64 N·m is above 63 N·m; torque higher than its steps allow so far", state.ToString());
+        Assert.Equal((64, 64, 0), (state.PeakEver.NewtonMeters, state.In("half").Pull!.Torque!.Value.NewtonMeters, state.Loosenings));
 
-        update = job.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Morning, "B2", "over the limit"));
-        Assert.Equal("B2: accepted", update.ToString());
-        job = update.Progress;
-        foreach (string bolt in Bolts[1..]) (job, update) = Next(job, bolt, 60);
-        Assert.Equal("full: 0 of 4 done, 4 open, 0 rejected, 0 skipped; next: B1", job.ToString());
-        FastenerState second = job.StateOf("half", "B2");
-        Assert.Equal((3, 1, "over the limit", false), (second.Readings, second.Loosenings, second.LooseningReason, second.MustBeLoosened));
+        Assert.Equal("B2: accepted", run.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Time(), "B2", "over the limit")).ToString());
+        foreach (string bolt in Bolts[1..]) Pull(run, bolt, 60);
+        Assert.Equal("full: 0 of 4 done, 4 open, 0 rejected, 0 skipped; next: B1", run.ToString());
+        state = run.Progress.StateOf("B2");
+        Assert.Equal((3, 1, "over the limit", false, 64.0, 60.0), (state.In("half").Pulls, state.Loosenings, state.Loosening!.Reason, state.MustBeLoosened, state.PeakEver.NewtonMeters, state.Peak.NewtonMeters));
     }
 
     [Fact]
     public void A_loosened_fastener_begins_with_its_first_step_and_the_others_wait()
     {
-        JobProgress job = Bolts.Aggregate(JobProgress.Start(TwoPasses), (p, bolt) => Next(p, bolt, 60).Item1);
-        job = Next(job, "B1", 120).Item1;
-        job = Next(job, "B3", 130).Item1.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Morning, "B3", "over the limit")).Progress;
-        Assert.Equal(("half", "B3"), (job.OpenStep!.Name, job.NextFastener));
-        (job, JobUpdate update) = Next(job, "B2", 120);
-        Assert.Equal("B2, full: rejected: half is not finished", update.ToString());
-        Assert.Empty(job.ToLoosen);
-        (job, update) = Next(job, "B2", 60);
-        Assert.Equal("B2, half: accepted, to be looked at: done in this step before", update.ToString());
+        var run = new JobRun(TwoPasses);
+        foreach (string bolt in Bolts) Pull(run, bolt, 60);
+        Pull(run, "B1", 120);
+        Assert.Equal(
+            "B3, full: rejected: torque 130 N·m is above 126 N·m; torque higher than its steps allow so far; torque above the highest that the program allows. "
+            + "To do: loosen it, let a person look at it, and enter Accepted or Replaced",
+            Pull(run, "B3", 130).ToString());
+        run.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Time(), "B3", "over the limit"));
+        Assert.Equal(("half", "B3"), (run.OpenStep!.Name, run.NextFastener));
+        Assert.Equal("B2, full: rejected: half is not finished. To do: finish the earlier step, then pull it again", Pull(run, "B2", 120).ToString());
+        Assert.Equal(["B3"], run.Progress.ToLookAt.Select(state => state.Fastener));
+        Assert.Empty(run.Progress.ToLoosen);
+    }
+
+    [Fact]
+    public void A_person_decides_with_name_reason_and_what_was_known()
+    {
+        var run = new JobRun(new TighteningProgram(["B1"], [At("full", 114, 126)], TighteningOrder.Free));
+        Pull(run, "B1", 160);
+        run.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Time(), "B1", "over the limit"));
+        Pull(run, "B1", 120);
+        FastenerState before = run.Progress.StateOf("B1");
+        Assert.Equal("B1: full Done; to be looked at: torque above the highest that the program allows; loosened 1 times", before.ToString());
+        Assert.Equal((true, false, false), (before.IsToLookAt, before.Conforms, run.Progress.IsConforming));
+        JobUpdate outdated = run.Apply(JobEntry.Accepted("office", 1, Time(), "B1", "engineer 2", "gauged", seen: before.Facts + 1));
+        Assert.Equal("B1: accepted with a remark: the decision was made without what the log says by now. To do: look again, and decide with what is known now", outdated.ToString());
+        Assert.Equal("B1: accepted", run.Apply(JobEntry.Accepted("office", 2, Time(), "B1", "engineer 2", "thread gauged, sound", before.Facts)).ToString());
+        FastenerState after = run.Progress.StateOf("B1");
+        Assert.Equal("B1: full Done; loosened 1 times; accepted by engineer 2: thread gauged, sound", after.ToString());
+        Assert.True(run.Progress.IsConforming && after.Conforms);
+        Assert.Contains(JobReason.BeyondTorqueLimit, after.Ever);
+        Assert.Equal("engineer 2", after.Decision!.Operator);
+    }
+
+    [Fact]
+    public void Pulled_again_from_rest_is_remarked_with_its_advice()
+    {
+        var run = new JobRun(new TighteningProgram(["B1"], [At("full", 114, 126)], TighteningOrder.Free));
+        Pull(run, "B1", 100);
+        JobUpdate again = Pull(run, "B1", 118);
+        Assert.Equal("B1, full: accepted with a remark: pulled again from rest after it stopped short. To do: loosen it and tighten it in one pull, or state that the torque was read in motion", again.ToString());
+        Assert.Equal(["B1, full: Done, pulls: 2; pulled again from rest after it stopped short"], run.Progress.Remarks.Select(step => step.ToString()));
+        Assert.True(run.Progress.IsConforming);
+        JobEntry moving = JobEntry.Pulled("wrench 1", ++_sequence, Time(), "B1").WithTorque(Torque.FromNewtonMeters(119)).ReadInMotion();
+        Assert.Equal([JobReason.PulledAgain], run.Apply(moving).Findings.Select(found => found.Reason));
     }
 
     [Fact]
     public void Skipped_goes_on_and_is_done_later_by_naming_the_step()
     {
         var program = new TighteningProgram(Bolts, [At("half", 57, 63), At("full", 114, 126)], TighteningOrder.StepByStep);
-        JobProgress job = JobProgress.Start(program).Apply(JobEntry.Skipped("form", 1, Morning, "B2", "no room for the wrench")).Progress;
-        foreach (string bolt in new[] { "B1", "B3", "B4" }) job = Next(job, bolt, 60).Item1;
-        Assert.Equal("full", job.OpenStep!.Name);
-        Assert.Equal("half: 3 of 4 done, 0 open, 0 rejected, 1 skipped", job.CountsOf("half").ToString());
-        JobUpdate later = job.Apply(JobEntry.Tightened("wrench 1", ++_sequence, Morning, "B2").WithTorque(Torque.FromNewtonMeters(60)).AtStep("half"));
-        Assert.Equal("B2, half: accepted, to be looked at: had been skipped in this step", later.ToString());
-        Assert.Equal("no room for the wrench", later.Progress.StateOf("half", "B2").SkipReason);
-        foreach (string bolt in Bolts) job = job.Apply(JobEntry.Skipped("form", 1 + ++_sequence, Morning, bolt, "end of the day").AtStep("full")).Progress;
-        Assert.True(job.IsSettled && !job.IsConforming);
-        Assert.Equal("some fasteners were skipped, the others are done", job.ToString());
+        var run = new JobRun(program);
+        run.Apply(JobEntry.Skipped("form", 1, Time(), "B2", "no room for the wrench"));
+        foreach (string bolt in new[] { "B1", "B3", "B4" }) Pull(run, bolt, 60);
+        Assert.Equal("full", run.OpenStep!.Name);
+        Assert.Equal("half: 3 of 4 done, 0 open, 0 rejected, 1 skipped", run.Progress.CountsOf("half").ToString());
+        JobUpdate later = run.Apply(JobEntry.Pulled("wrench 1", ++_sequence, Time(), "B2").WithTorque(Torque.FromNewtonMeters(60)).AtStep("half"));
+        Assert.Equal("B2, half: accepted with a remark: had been skipped in this step", later.ToString());
+        Assert.Equal("no room for the wrench", run.Progress.StateOf("B2").In("half").Skip!.Reason);
+        for (int i = 0; i < 4; i++) run.Apply(JobEntry.Skipped("form", 2 + i, Time(), Bolts[i], "end of the day").AtStep("full"));
+        Assert.Null(run.OpenStep);
+        Assert.False(run.Progress.IsConforming);
+        Assert.StartsWith("some fasteners were skipped, the others are done", run.ToString(), StringComparison.Ordinal);
+        Assert.Equal([JobReason.AlreadyDone], run.Apply(JobEntry.Skipped("form", 6, Time(), "B1", "r").AtStep("half")).Findings.Select(found => found.Reason));
+    }
+
+    /// <summary>Common practice: snug is gone over twice, and the tool names no step.</summary>
+    [Theory]
+    [InlineData(TighteningOrder.Free)]
+    [InlineData(TighteningOrder.StepByStep)]
+    [InlineData(TighteningOrder.InSequence)]
+    public void A_second_click_at_snug_is_that_and_no_turn(TighteningOrder order)
+    {
+        TighteningStep turn = TighteningStep.ByRotation("turn", Torque.FromNewtonMeters(55), ToleranceWindow.FromLimits(Angle.FromDegrees(90), Angle.FromDegrees(180)));
+        var run = new JobRun(new TighteningProgram(Bolts, [At("snug", 57, 63), turn], order));
+        foreach (string bolt in Bolts) Pull(run, bolt, 60);
+        foreach (string bolt in Bolts) Pull(run, bolt, 62.5);
+        Assert.Empty(run.Progress.ToLoosen);
+        foreach (string bolt in Bolts)
+        {
+            run.Apply(JobEntry.Pulled("wrench 1", ++_sequence, Time(), bolt).WithTorque(Torque.FromNewtonMeters(118)).WithRotation(Angle.FromDegrees(130)));
+        }
+
+        Assert.True(run.Progress.IsConforming, run.ToString());
     }
 
     [Fact]
-    public void Undo_takes_back_the_last_entry_of_the_same_source_once()
+    public void Out_of_turn_is_healed_by_a_pull_in_turn_that_moves_nothing()
     {
-        JobProgress job = Next(JobProgress.Start(TwoPasses), "B1", 70).Item1;
-        Assert.True(job.StateOf("half", "B1").MustBeLoosened);
-        JobUpdate foreign = job.Apply(JobEntry.Undone("wrench 2", 1, Morning, "not mine"));
-        Assert.Equal([JobReason.NothingToUndo], foreign.Reasons);
-        JobUpdate undone = job.Apply(JobEntry.Undone("wrench 1", ++_sequence, Morning, "calibration pull, not the bolt"));
-        Assert.Equal("undo of B1, half: accepted", undone.ToString());
-        FastenerState first = undone.Progress.StateOf("half", "B1");
-        Assert.Equal((FastenerStatus.Open, 0, false, 1L), (first.Status, first.Readings, first.MustBeLoosened, undone.Progress.UndoneCount));
-        Assert.Equal([JobReason.NothingToUndo], undone.Progress.Apply(JobEntry.Undone("wrench 1", ++_sequence, Morning, "again")).Reasons);
+        TighteningStep turn = TighteningStep.ByRotation("turn", Torque.FromNewtonMeters(55), ToleranceWindow.FromLimits(Angle.FromDegrees(90), Angle.FromDegrees(180)));
+        var log = new CaseLog(new TighteningProgram(["B1", "B2"], [At("snug", 57, 63), turn], TighteningOrder.InSequence));
+        log.Pull("B1", 60).Pull("B2", 60).Pull("B2", 118, 130).Pull("B1", 118, 130);
+        Assert.Equal(([], "B2", false), (log.Job.ToLoosen.ToArray(), log.Job.NextFastener, log.Job.IsConforming));
+        Assert.True(log.Pull("B2", 118, 0).Job.IsConforming, log.Job.ToString());
+        Assert.Equal(130, log.Job.StateOf("B2").Turn.Degrees);
     }
 
     [Fact]
-    public void A_repeat_changes_nothing_and_a_clock_that_goes_back_is_told()
+    public void A_repeat_is_ignored_and_another_entry_of_the_number_is_a_conflict()
     {
-        JobProgress job = Next(JobProgress.Start(TwoPasses), "B1", 60).Item1;
-        JobUpdate repeat = job.Apply(JobEntry.Tightened("wrench 1", _sequence, Morning, "B2").WithTorque(Torque.FromNewtonMeters(60)));
-        Assert.Same(job, repeat.Progress);
-        Assert.Equal("B2: ignored: the sequence number is not new: a repeat, or too late", repeat.ToString());
-
-        // 06:30 UTC is later than 07:00 at UTC+1; 05:59 UTC is earlier.
-        JobEntry Utc(int hour, int minute) => JobEntry
-            .Tightened("wrench 1", ++_sequence, new DateTimeOffset(2025, 3, 4, hour, minute, 0, TimeSpan.Zero), job.NextFastener!).WithTorque(Torque.FromNewtonMeters(60));
-        JobUpdate later = job.Apply(Utc(6, 30));
-        Assert.Equal(JobVerdict.Accepted, later.Verdict);
-        JobUpdate earlier = job.Apply(Utc(5, 59));
-        Assert.Equal("B2, half: accepted, to be looked at: the clock of the source went back", earlier.ToString());
-        Assert.Equal(FastenerStatus.Done, earlier.Progress.StateOf("half", "B2").Status);
-    }
-
-    /// <summary>A counter that begins anew gives old numbers to new readings: refused and counted once each, however often the log is sent.</summary>
-    [Fact]
-    public void A_number_that_another_entry_has_used_is_refused_and_counted()
-    {
-        JobProgress job = Next(JobProgress.Start(TwoPasses), "B1", 60).Item1;
-        JobEntry anew = JobEntry.Tightened("wrench 1", 0, Morning.AddHours(1), "B2").WithTorque(Torque.FromNewtonMeters(300));
-        JobUpdate update = job.Apply(anew);
+        var run = new JobRun(TwoPasses);
+        JobEntry first = JobEntry.Pulled("wrench 1", 1, Time(), "B1").WithTorque(Torque.FromNewtonMeters(60));
+        run.Apply(first);
+        JobUpdate repeat = run.Apply(first.WithReceived(Morning.AddHours(1)));
+        Assert.Equal((JobVerdict.Ignored, "B1: ignored: a repeat"), (repeat.Verdict, repeat.ToString()));
+        JobUpdate other = run.Apply(JobEntry.Pulled("wrench 1", 1, Time(), "B2").WithTorque(Torque.FromNewtonMeters(300)));
         Assert.Equal(
-            "B2: rejected: it was pulled higher than it may be so far; another entry has used its number: the source counts anew, or two have one name; to be loosened",
-            update.ToString());
-        Assert.Equal((1, 1), (update.Progress.ConflictCount, update.Progress.EntryCount));
-        Assert.Equal("half: 1 of 4 done, 3 open, 0 rejected, 0 skipped; next: B2; to be loosened: B2; numbers used by another entry: 1", update.Progress.ToString());
-        Assert.Equal(JobVerdict.Ignored, update.Progress.Apply(anew).Verdict);
-        Assert.Equal([JobReason.NothingToUndo], update.Progress.Apply(JobEntry.Undone("wrench 1", 2, Morning.AddHours(1), "which of both?")).Reasons);
-        Assert.Equal(2, update.Progress.Apply(JobEntry.Tightened("wrench 1", 1, Morning.AddHours(2), "B3")).Progress.ConflictCount);
-
-        JobUpdate foreign = job.Apply(JobEntry.Tightened("wrench 1", 1, Morning.AddHours(1), "X9").WithTorque(Torque.FromNewtonMeters(300)));
-        Assert.Equal(("X9", 0), (foreign.Fastener, foreign.Progress.ToLoosen.Count));
-
-        // A reading that comes again under a later time is no other reading, and condemns nothing.
-        JobUpdate restamped = job.Apply(JobEntry.Tightened("wrench 1", 1, Morning.AddHours(1), "B1").WithTorque(Torque.FromNewtonMeters(60)));
-        Assert.Equal((JobVerdict.Rejected, 0), (restamped.Verdict, restamped.Progress.ToLoosen.Count));
-    }
-
-    /// <summary>Where torque decides, the last pull says how the bolt is: a good one replaces the old, a low one undoes it.</summary>
-    [Fact]
-    public void A_later_pull_of_a_fastener_that_is_done_decides()
-    {
-        JobProgress job = Bolts.Aggregate(JobProgress.Start(TwoPasses), (p, bolt) => Next(p, bolt, 60).Item1);
-        foreach (string bolt in new[] { "B1", "B3", "B2", "B4" }) job = Next(job, bolt, 120).Item1;
-        Assert.True(job.IsConforming);
-
-        (JobProgress low, JobUpdate update) = Next(job, "B3", 40);
-        Assert.Equal("B3, full: rejected: torque 40 N·m is below 114 N·m; done in this step before", update.ToString());
-        Assert.False(low.IsConforming);
-        Assert.Equal(["B3"], low.RemainingIn("full"));
-        (JobProgress again, _) = Next(low, "B3", 119);
-        Assert.True(again.IsConforming);
-
-        (JobProgress good, update) = Next(job, "B3", 123);
-        Assert.Equal(JobVerdict.Flagged, update.Verdict);
-        Assert.Equal(123, good.StateOf("full", "B3").Torque!.Value.NewtonMeters);
-        Assert.Equal("every fastener is done; to be looked at: 1", good.ToString());
-        Assert.Equal("done in this step before", Assert.Single(good.ToLookAt).ReasonsInWords);
+            "B2, half: rejected: torque 300 N·m is above 63 N·m; sequence conflict: another entry holds this number; torque higher than its steps allow so far; torque above the highest that the program allows. "
+            + "To do: loosen it, let a person look at it, and enter Accepted or Replaced; give the restarted counter a new source name, and replay the log",
+            other.ToString());
+        JobProgress job = run.Progress;
+        Assert.Equal((1, 1, false), (job.Repeats, job.Conflicts, job.IsComplete));
+        Assert.Equal(["B2"], job.ToLoosen);
+        Assert.Equal(JobVerdict.Ignored, run.Apply(other.Entry).Verdict);
     }
 
     [Fact]
-    public void A_fastener_that_is_to_be_loosened_and_skipped_leaves_something_to_do()
+    public void A_late_line_takes_its_place_and_the_verdict_says_so()
     {
-        var program = new TighteningProgram(["B1"], [At("full", 114, 126)], TighteningOrder.Free);
-        JobProgress job = Next(JobProgress.Start(program), "B1", 160).Item1;
-        (job, _) = Next(job, "B1", 120);
-        Assert.Equal(160, job.StateOf("full", "B1").Torque!.Value.NewtonMeters);
-        job = job.Apply(JobEntry.Skipped("form", 1, Morning, "B1", "galled")).Progress;
-        Assert.False(job.IsSettled);
-        Assert.Equal("some fasteners were skipped, the others are done; to be loosened: B1", job.ToString());
+        var run = new JobRun(TwoPasses);
+        JobEntry late = JobEntry.Pulled("wrench 2", 1, Time(), "B1").WithTorque(Torque.FromNewtonMeters(60));
+        Assert.Equal(JobVerdict.Rejected, Pull(run, "B2", 60).Verdict);
+        JobUpdate update = run.Apply(late);
+        Assert.Equal("B1, half: accepted (late: put in its place)", update.ToString());
+        Assert.True(update.WasLate);
+        Assert.Equal(FastenerStatus.Done, run.Progress.StateOf("B2").In("half").Status);
     }
 
     [Fact]
-    public void Pulled_to_a_later_step_too_early_it_holds_more_than_its_own_allows()
+    public void Missing_lines_are_named_and_what_asks_for_loosening_waits_for_them()
     {
-        var program = new TighteningProgram(Bolts, [At("half", 57, 63), At("full", 114, 126)], TighteningOrder.StepByStep);
-        JobProgress job = JobProgress.Start(program);
-        JobUpdate early = job.Apply(JobEntry.Tightened("wrench 1", ++_sequence, Morning, "B1").WithTorque(Torque.FromNewtonMeters(118)).AtStep("full"));
-        Assert.Equal("B1, full: rejected: half is not finished; it was pulled higher than it may be so far; to be loosened", early.ToString());
+        var run = new JobRun(TwoPasses, JobOptions.Default.WithSources(JobSource.Counting("wrench 1", first: 1)));
+        run.Apply(JobEntry.Pulled("wrench 1", 3, Time(), "B1").WithTorque(Torque.FromNewtonMeters(64)));
+        JobProgress job = run.Progress;
+        Assert.Equal(["wrench 1 #1 to #2"], job.Gaps.Select(gap => gap.ToString()));
+        Assert.Equal((0, "B1", true), (job.ToLoosen.Count, job.WaitingForLines[0], job.StateOf("B1").IsWaitingForLines));
+        Assert.Equal("half: 0 of 4 done, 3 open, 1 rejected, 0 skipped; next: B1; missing lines: wrench 1 #1 to #2: have them sent again, or explain them; waiting for lines: B1", job.ToString());
+        run.Apply(JobEntry.Explained("office", 1, Time(), "wrench 1", 1, 1, "engineer 2", "trial pull on the bench"));
+        Assert.Equal(["wrench 1 #2"], run.Progress.Gaps.Select(gap => gap.ToString()));
+        JobEntry explained = JobEntry.Explained("office", 2, Time(), "wrench 1", 2, 9, "engineer 2", "another joint");
+        run.Apply(explained);
+        Assert.Equal(["B1"], run.Progress.ToLoosen);
+        run.Apply(JobEntry.Withdrawn("office", 3, Time(), "office", 2, "engineer 2", "it was this joint"));
+        Assert.Equal(["wrench 1 #2"], run.Progress.Gaps.Select(gap => gap.ToString()));
+        Assert.Empty(JobProgress.Replay(TwoPasses, [explained, JobEntry.Noted("wrench 1", 12, Time(), "n"), JobEntry.Noted("wrench 1", 20, Time(), "n")], JobOptions.Default.WithSources(JobSource.Sparse("wrench 1"))).Gaps);
+    }
+
+    [Fact]
+    public void A_withdrawal_of_a_withdrawal_says_that_it_does_nothing()
+    {
+        var run = new JobRun(TwoPasses);
+        Pull(run, "B1", 60);
+        run.Apply(JobEntry.Withdrawn("office", 1, Time(), "wrench 1", 1, "p", "r"));
+        JobUpdate second = run.Apply(JobEntry.Withdrawn("office", 2, Time(), "office", 1, "p", "r"));
+        Assert.Equal("Withdrawn office #1: accepted with a remark: a withdrawal cannot be withdrawn", second.ToString());
+        Assert.Equal((1, FastenerStatus.Open), (run.Progress.WithdrawnCount, run.Progress.StateOf("B1").In("half").Status));
+    }
+
+    [Fact]
+    public void An_unknown_fastener_is_counted_until_it_is_withdrawn()
+    {
+        var run = new JobRun(TwoPasses);
+        Assert.Equal("B9: rejected: the program has no such fastener. To do: withdraw the line and enter it with the right fastener", Pull(run, "B9", 60).ToString());
+        Assert.Equal(1, run.Progress.Strays);
+        run.Apply(JobEntry.Withdrawn("office", 1, Time(), "wrench 1", 1, "p", "it was B1"));
+        Assert.Equal(0, run.Progress.Strays);
+    }
+
+    [Fact]
+    public void Loosened_more_often_than_permitted_is_to_be_looked_at()
+    {
+        var log = new CaseLog(new TighteningProgram(["B1"], [At("full", 114, 126)], TighteningOrder.Free).WithMostLoosenings(1));
+        Assert.Empty(log.Loosen("B1").Job.ToLookAt);
+        Assert.Equal([JobReason.LoosenedTooOften], log.Loosen("B1").Job.StateOf("B1").ToLookAtFor.Select(found => found.Reason));
+        Assert.Empty(log.Replace("B1").Job.ToLookAt);
     }
 
     /// <summary>By hand: 100 mm straight on behind 400 mm gives 1.25 times the torque; 96 N·m shown are 120 N·m at the bolt, and 114 to 126 are 91.2 to 100.8.</summary>
@@ -174,14 +221,16 @@ public class JobDayTests
     {
         TorqueWrench wrench = new TorqueWrench(Length.FromMillimeters(400)).WithAdapter(Length.FromMillimeters(100), Angle.Zero);
         var program = new TighteningProgram(["B1", "B2", "B3"], [At("full", 114, 126)], TighteningOrder.Free);
-        JobEntry Pull(string bolt) => JobEntry.Tightened("tablet", ++_sequence, Morning, bolt).WithOperator("fitter 12");
-        JobProgress job = JobProgress.Start(program).ApplyAll([
-            Pull("B1").WithTorqueAtTool(Torque.FromNewtonMeters(96), wrench).WithTool("W-17"),
-            Pull("B2").WithTorque(Torque.FromNewtonMeters(119)).WithTool("W-18"),
-            Pull("B3").WithTorque(Torque.FromNewtonMeters(121))]);
+        JobEntry Of(string bolt) => JobEntry.Pulled("tablet", ++_sequence, Time(), bolt).WithOperator("fitter 12");
+        Torque shown = Torque.FromNewtonMeters(96);
+        JobProgress job = JobProgress.Replay(program, [
+            Of("B1").WithTorque(wrench.FastenerTorqueAt(shown), shown).WithTool("W-17"),
+            Of("B2").WithTorque(Torque.FromNewtonMeters(119)).WithTool("W-18"),
+            Of("B3").WithTorque(Torque.FromNewtonMeters(121))]);
         Assert.True(job.IsConforming);
-        Assert.Equal(120, job.StateOf("full", "B1").Torque!.Value.NewtonMeters, 1e-9);
-        Assert.Equal("fitter 12", job.StateOf("full", "B1").Reading!.Operator);
+        JobEntry pull = job.StateOf("B1").In("full").Pull!;
+        Assert.Equal(120, pull.Torque!.Value.NewtonMeters, 1e-9);
+        Assert.Equal("fitter 12", pull.Operator);
 
         ToolReading behind = Assert.Single(job.ReadingsOf("full", "W-17"));
         Assert.Equal(("B1", 96), (behind.Fastener, behind.Indicated.NewtonMeters));
@@ -189,40 +238,50 @@ public class JobDayTests
         Close.To(100.8, behind.Window.Upper!.Value.NewtonMeters);
         Assert.Equal(["B3"], job.ReadingsOf("full", "tablet").Select(reading => reading.Fastener));
         Assert.Equal(119, Assert.Single(job.ReadingsOf("full", "W-18")).Indicated.NewtonMeters);
-        Assert.Null(Pull("B1").WithTorqueAtTool(Torque.FromNewtonMeters(96), wrench).WithTorque(Torque.FromNewtonMeters(90)).TorqueAtTool);
+        Assert.Null(Of("B1").WithTorque(shown, shown).WithTorque(Torque.FromNewtonMeters(90)).TorqueAtTool);
         TighteningStep turn = TighteningStep.ByRotation("turn", Torque.Zero, ToleranceWindow.FromLimits(Angle.FromDegrees(80), Angle.FromDegrees(100)));
-        ArgumentException refused = Assert.Throws<ArgumentException>(() => JobProgress.Start(new TighteningProgram(["B1"], [turn], TighteningOrder.Free)).ReadingsOf("turn", "W-17"));
-        Assert.StartsWith("step is 'turn'; it goes by rotation alone", refused.Message, StringComparison.Ordinal);
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => JobProgress.Replay(new TighteningProgram(["B1"], [turn], TighteningOrder.Free), []).ReadingsOf("turn", "W-17"));
+        Assert.StartsWith("step is 'turn'; it has no torque window", refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_torque_window_that_takes_an_untouched_bolt_for_tight_is_refused()
     {
         ArgumentException refused = Assert.Throws<ArgumentException>(() => At("full", 0, 126));
-        Assert.Contains("its lower limit must be greater than 0, or a fastener that was never tightened conforms", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("a fastener which was never tightened", refused.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => TighteningStep.ByRotation("turn", Torque.Zero, ToleranceWindow.FromLimits(Angle.Zero, Angle.FromDegrees(90))));
-        TighteningStep.ByTorqueAndRotation(
-            "both", ToleranceWindow.FromLimits(Torque.FromNewtonMeters(114), Torque.FromNewtonMeters(126)), ToleranceWindow.FromLimits(Angle.Zero, Angle.FromDegrees(90)));
     }
 
     [Fact]
     public void Entries_are_checked_and_told_the_same_in_every_culture()
     {
-        JobEntry reading = JobEntry.Tightened("wrench 1", 1234, Morning, "B1").WithTorque(Torque.FromNewtonMeters(60.5)).WithRotation(Angle.FromDegrees(12.5));
-        CommaCulture.Run(() => Assert.Equal("wrench 1 #1234 2025-03-04 07:00:00 +01:00: Tightened B1 at half, 60.5 N·m, 12.5°", reading.AtStep("half").ToString()));
-        Assert.Equal("sequence", Assert.Throws<ArgumentOutOfRangeException>(() => JobEntry.Tightened("w", -1, Morning, "B1")).ParamName);
+        JobEntry pull = JobEntry.Pulled("wrench 1", 1234, Morning, "B1").WithTorque(Torque.FromNewtonMeters(60.5)).WithRotation(Angle.FromDegrees(12.5));
+        CommaCulture.Run(() => Assert.Equal("wrench 1 #1234 2025-03-04 07:00:00 +01:00: Pulled B1 at half, 60.5 N·m, 12.5°", pull.AtStep("half").ToString()));
+        Assert.Equal("sequence", Assert.Throws<ArgumentOutOfRangeException>(() => JobEntry.Pulled("w", -1, Morning, "B1")).ParamName);
+        Assert.Equal("to", Assert.Throws<ArgumentOutOfRangeException>(() => JobEntry.Explained("w", 1, Morning, "v", 5, 4, "p", "r")).ParamName);
         Assert.Throws<ArgumentException>(() => JobEntry.Skipped("w", 1, Morning, "B1", " "));
-        Assert.Throws<InvalidOperationException>(() => JobEntry.Undone("w", 1, Morning, "x").WithTorque(Torque.Zero));
+        Assert.Throws<InvalidOperationException>(() => JobEntry.Noted("w", 1, Morning, "x").WithTorque(Torque.Zero));
         Assert.Throws<InvalidOperationException>(() => JobEntry.Loosened("w", 1, Morning, "B1", "x").AtStep("half"));
+    }
+
+    [Fact]
+    public void A_progress_is_a_copy_that_stays()
+    {
+        var run = new JobRun(TwoPasses);
+        Pull(run, "B1", 60);
+        JobProgress early = run.Progress;
+        string told = LedgerLawTests.Describe(early);
+        Pull(run, "B2", 300);
+        run.Apply(JobEntry.Loosened("wrench 1", ++_sequence, Time(), "B1", "r"));
+        Assert.Equal(told, LedgerLawTests.Describe(early));
     }
 
     [Fact]
     public void Memory_does_not_grow_with_the_log()
     {
-        List<JobEntry> log = [.. Enumerable.Range(1, 200_000).Select(i => JobEntry.Tightened($"wrench {i % 3}", i, Morning, Bolts[i % 4]).WithTorque(Torque.FromNewtonMeters(60)))];
+        List<JobEntry> log = [.. Enumerable.Range(1, 200_000).Select(i => JobEntry.Pulled($"wrench {i % 3}", (i + 2) / 3, Morning.AddSeconds(10 * i), Bolts[i % 4]).WithTorque(Torque.FromNewtonMeters(60)))];
         List<JobEntry> short1000 = log[..1000];
-        JobProgress start = JobProgress.Start(TwoPasses);
-        long Allocated(List<JobEntry> entries) => Allocation.Of(() => start.ApplyAll(entries));
+        long Allocated(List<JobEntry> entries) => Allocation.Of(() => JobProgress.Replay(TwoPasses, entries));
 
         // One byte for each entry of the long log would already be three times the slack.
         Assert.InRange(Allocated(log), 1, Allocated(short1000) + 65_536);
@@ -231,9 +290,10 @@ public class JobDayTests
     private static TighteningStep At(string name, double low, double high) =>
         TighteningStep.ByTorque(name, ToleranceWindow.FromLimits(Torque.FromNewtonMeters(low), Torque.FromNewtonMeters(high)));
 
-    private (JobProgress, JobUpdate) Next(JobProgress job, string bolt, double torque)
-    {
-        JobUpdate update = job.Apply(JobEntry.Tightened("wrench 1", ++_sequence, Morning, bolt).WithTorque(Torque.FromNewtonMeters(torque)));
-        return (update.Progress, update);
-    }
+    private JobUpdate Pull(JobRun run, string bolt, double torque) =>
+        run.Apply(JobEntry.Pulled("wrench 1", ++_sequence, Time(), bolt).WithTorque(Torque.FromNewtonMeters(torque)));
+
+    private int _minutes;
+
+    private DateTimeOffset Time() => Morning.AddMinutes(++_minutes);
 }

@@ -19,15 +19,16 @@ public class PublishedProcedureTests
         Close.To(0.75 * 408.17, program.Steps[0].TorqueWindow!.Target!.Value.NewtonMeters, 1e-9);
         Close.To(1.10 * 408.17, program.Steps[1].TorqueWindow!.Target!.Value.NewtonMeters, 1e-9);
 
-        JobProgress job = JobProgress.Start(program);
         int number = 0;
-        JobEntry Pull(string bolt, double torque) => JobEntry.Tightened("wrench", ++number, Time, bolt).WithTorque(Torque.FromNewtonMeters(torque));
-        foreach (string bolt in Bolts[1..]) job = job.Apply(Pull(bolt, 306)).Progress;
-        Assert.Contains(JobReason.TorqueAbove, job.Apply(Pull("N1", 449)).Reasons);      // its first step is still open
-        Assert.Equal([JobReason.StepNotReached], job.Apply(Pull("N2", 449)).Reasons);        // the second step waits for N1
-        job = job.Apply(Pull("N1", 306)).Progress;
-        foreach (string bolt in Bolts) job = job.Apply(Pull(bolt, 449)).Progress;
-        Assert.True(job.IsConforming);
+        JobEntry Pull(string bolt, double torque) => JobEntry.Pulled("wrench", ++number, Time.AddMinutes(number), bolt).WithTorque(Torque.FromNewtonMeters(torque));
+        List<JobEntry> log = [.. Bolts[1..].Select(bolt => Pull(bolt, 306))];
+        JobEntry tooEarly = Pull("N1", 449), waits = JobEntry.Pulled("wrench", number, Time.AddMinutes(number), "N2").WithTorque(Torque.FromNewtonMeters(449));
+        Assert.Contains(JobReason.TorqueAbove, Reasons(program, log, tooEarly));             // its first step is still open
+        Assert.Equal([JobReason.StepNotReached], Reasons(program, log, waits));              // the second step waits for N1
+        number--;
+        log.Add(Pull("N1", 306));
+        log.AddRange(Bolts.Select(bolt => Pull(bolt, 449)));
+        Assert.True(JobProgress.Replay(program, log).IsConforming);
     }
 
     [Fact]
@@ -40,10 +41,10 @@ public class PublishedProcedureTests
         TighteningStep turn = TighteningStep.ByRotation(
             "turn", threshold: Around(method.FirstTorque).Lower!.Value, ToleranceWindow.FromDeviations(further, Angle.FromDegrees(10), Angle.FromDegrees(10)));
         TighteningProgram program = Outwards(TighteningStep.ByTorque("0.75 M_r", Around(method.FirstTorque)), turn);
-        Assert.Equal(90, program.Steps[1].RotationWindow!.Target!.Value.Degrees);
+        Assert.Equal(90, program.Steps[1].Criteria[0].RotationWindow!.Target!.Value.Degrees);
         Assert.Equal(JobVerdict.Accepted, turn.Judge(Torque.FromNewtonMeters(520), Angle.FromDegrees(84), null).Verdict);
-        Assert.Equal([JobReason.RotationBelow], turn.Judge(Torque.FromNewtonMeters(520), Angle.FromDegrees(60), null).Reasons);
-        Assert.Equal([JobReason.ThresholdNotReached], turn.Judge(Torque.FromNewtonMeters(200), Angle.FromDegrees(84), null).Reasons);
+        Assert.Equal([JobReason.TurnBelow], turn.Judge(Torque.FromNewtonMeters(520), Angle.FromDegrees(60), null).Findings.Select(found => found.Reason));
+        Assert.Equal([JobReason.ThresholdNotReached], turn.Judge(Torque.FromNewtonMeters(200), Angle.FromDegrees(84), null).Findings.Select(found => found.Reason));
     }
 
     /// <summary>RCSC 2014: 120° to 4 diameters, 180° to 8, 240° to 12, −30° +60°; before 2014 ±30° to half a turn, ±45° from two thirds.</summary>
@@ -60,18 +61,24 @@ public class PublishedProcedureTests
         PublishedRotation published = edition == "2014"
             ? PublishedRotation.Rcsc2014(diameters * diameter, diameter, SlopedFaces.None)
             : PublishedRotation.RcscBefore2014(diameters * diameter, diameter, SlopedFaces.None);
-        JobProgress job = JobProgress.Start(Outwards(TighteningStep.ByRotation("turn of nut", threshold: Torque.Zero, published.Window!)));
-        JobUpdate Turned(double degrees) => job.Apply(JobEntry.Tightened("match marks", 1, Time, "N1").WithRotation(Angle.FromDegrees(degrees)));
-        Assert.Equal(JobVerdict.Accepted, Turned(turn).Verdict);
-        Assert.Equal(JobVerdict.Accepted, Turned(least).Verdict);
-        Assert.Equal(JobVerdict.Accepted, Turned(most).Verdict);
-        Assert.Equal([JobReason.RotationBelow], Turned(least - 1).Reasons);
-        Assert.Equal([JobReason.RotationAbove], Turned(most + 1).Reasons);
+        TighteningProgram program = Outwards(TighteningStep.ByRotation("turn of nut", threshold: Torque.Zero, published.Window!));
+        JobEntry Marks(int number, double degrees) => JobEntry.Pulled("match marks", number, Time.AddMinutes(number), "N1").WithRotation(Angle.FromDegrees(degrees));
+        Assert.Empty(Reasons(program, [], Marks(1, turn)));
+        Assert.Empty(Reasons(program, [], Marks(1, least)));
+        Assert.Empty(Reasons(program, [], Marks(1, most)));
+        Assert.Equal([JobReason.TurnBelow], Reasons(program, [], Marks(1, least - 1)));
+        Assert.Contains(JobReason.TurnAbove, Reasons(program, [], Marks(1, most + 1)));
 
-        // Too little is turned on, and the whole rotation reported; too much is a new bolt.
-        JobProgress shortTurn = Turned(least - 1).Progress;
-        Assert.Equal(JobVerdict.Accepted, shortTurn.Apply(JobEntry.Tightened("match marks", 2, Time, "N1").WithRotation(Angle.FromDegrees(turn))).Verdict);
-        Assert.True(Turned(most + 1).Progress.StateOf("turn of nut", "N1").MustBeLoosened);
+        // Too little is turned on; too much is a new bolt.
+        Assert.Empty(Reasons(program, [Marks(1, least - 1)], Marks(2, turn - least + 1)));
+        Assert.True(JobProgress.Replay(program, [Marks(1, most + 1)]).StateOf("N1").MustBeLoosened);
+    }
+
+    private static JobReason[] Reasons(TighteningProgram program, IEnumerable<JobEntry> log, JobEntry last)
+    {
+        var run = new JobRun(program);
+        foreach (JobEntry entry in log) run.Apply(entry);
+        return [.. run.Apply(last).Findings.Select(found => found.Reason)];
     }
 
     /// <summary>Two rows of four, from the most rigid part outwards: from the centre, where nothing else is said of the plate.</summary>

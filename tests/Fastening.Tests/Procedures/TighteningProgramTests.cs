@@ -37,7 +37,27 @@ public class TighteningProgramTests
         Assert.Equal(Bolts, program.FastenersOf("half"));
         Assert.Equal(["B3", "B1"], program.FastenersOf("full"));
         Assert.Throws<ArgumentException>(() => program.FastenersOf("none"));
-        Assert.Equal(FastenerStatus.NotInStep, JobProgress.Start(program).StateOf("full", "B2").Status);
+        Assert.Equal(FastenerStatus.NotInStep, JobProgress.Replay(program, []).StateOf("B2").In("full").Status);
+    }
+
+    [Fact]
+    public void Effects_are_changed_only_where_nothing_slips_through()
+    {
+        var program = new TighteningProgram(Bolts, [At("full", 95, 105)], TighteningOrder.Free);
+        Assert.Equal(Enum.GetValues<JobReason>(), EffectTable.All);
+        Assert.Equal(JobEffect.Reject | JobEffect.Loosen, program.EffectOf(JobReason.TorqueAbove));
+        TighteningProgram strict = program.WithEffect(JobReason.Restarted, JobEffect.Reject | JobEffect.Loosen).WithMostLoosenings(1).WithTorqueLimit(Torque.FromNewtonMeters(120));
+        Assert.Equal([JobReason.Restarted], strict.ChangedEffects);
+        Assert.Equal((1, 120.0, JobEffect.Reject | JobEffect.Loosen), (strict.MostLoosenings, strict.TorqueLimit!.Value.NewtonMeters, strict.EffectOf(JobReason.Restarted)));
+        Assert.Equal(JobEffect.Remark, program.EffectOf(JobReason.Restarted));
+        Assert.Empty(strict.WithEffect(JobReason.Restarted, JobEffect.Remark).ChangedEffects);
+        Assert.Throws<ArgumentException>(() => program.WithEffect(JobReason.TorqueBelow, JobEffect.Remark));
+        Assert.Throws<ArgumentException>(() => program.WithEffect(JobReason.TorqueAbove, JobEffect.Reject));
+        Assert.Throws<ArgumentOutOfRangeException>(() => program.WithEffect(JobReason.Restarted, JobEffect.None));
+        Assert.Throws<ArgumentOutOfRangeException>(() => program.WithEffect(JobReason.Restarted, (JobEffect)64));
+        Assert.Throws<ArgumentOutOfRangeException>(() => program.WithEffect((JobReason)6, JobEffect.Reject));
+        Assert.Throws<ArgumentOutOfRangeException>(() => program.WithTorqueLimit(Torque.FromNewtonMeters(94)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => program.WithMostLoosenings(-1));
     }
 
     private static TighteningStep At(string name, double low, double high) =>

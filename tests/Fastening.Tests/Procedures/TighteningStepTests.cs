@@ -23,17 +23,17 @@ public class TighteningStepTests
     [InlineData("torque", 52, double.NaN, double.NaN, JobVerdict.Accepted)]
     [InlineData("torque", 52.1, double.NaN, double.NaN, JobVerdict.Rejected, JobReason.TorqueAbove)]
     [InlineData("torque", double.NaN, 60, double.NaN, JobVerdict.Rejected, JobReason.TorqueMissing)]
-    [InlineData("torque, rate", 50, 60, 2, JobVerdict.Rejected, JobReason.TooFast)]
+    [InlineData("torque, rate", 50, 60, 2, JobVerdict.Rejected, JobReason.RateAbove)]
     [InlineData("torque, rate", 50, 60, 3, JobVerdict.Accepted)]
-    [InlineData("torque, rate", 50, 60, double.NaN, JobVerdict.Rejected, JobReason.RateUnknown)]
+    [InlineData("torque, rate", 50, 60, double.NaN, JobVerdict.Rejected, JobReason.RateMissing)]
     [InlineData("watched", 50, 60, double.NaN, JobVerdict.Accepted)]
-    [InlineData("watched", 50, 71, double.NaN, JobVerdict.Flagged, JobReason.RotationAbove)]
-    [InlineData("watched", 50, double.NaN, double.NaN, JobVerdict.Flagged, JobReason.RotationMissing)]
-    [InlineData("watched", 47, 54, double.NaN, JobVerdict.Rejected, JobReason.TorqueBelow, JobReason.RotationBelow)]
-    [InlineData("watched, rate", 50, 60, 2, JobVerdict.Flagged, JobReason.TooFast)]
+    [InlineData("watched", 50, 71, double.NaN, JobVerdict.Remarked, JobReason.MoveAbove)]
+    [InlineData("watched", 50, double.NaN, double.NaN, JobVerdict.Remarked, JobReason.MoveMissing)]
+    [InlineData("watched", 47, 54, double.NaN, JobVerdict.Rejected, JobReason.TorqueBelow, JobReason.MoveBelow)]
+    [InlineData("watched, rate", 50, 60, 2, JobVerdict.Remarked, JobReason.RateAbove)]
     [InlineData("both", 50, 60, double.NaN, JobVerdict.Accepted)]
-    [InlineData("both", 50, 71, double.NaN, JobVerdict.Rejected, JobReason.RotationAbove)]
-    [InlineData("both", 53, double.NaN, double.NaN, JobVerdict.Rejected, JobReason.TorqueAbove, JobReason.RotationMissing)]
+    [InlineData("both", 50, 71, double.NaN, JobVerdict.Rejected, JobReason.TurnAbove)]
+    [InlineData("both", 53, double.NaN, double.NaN, JobVerdict.Rejected, JobReason.TorqueAbove, JobReason.TurnMissing)]
     [InlineData("rotation", 30, 55, double.NaN, JobVerdict.Accepted)]
     [InlineData("rotation", 500, 70, double.NaN, JobVerdict.Accepted)]
     [InlineData("rotation", 29.9, 60, double.NaN, JobVerdict.Rejected, JobReason.ThresholdNotReached)]
@@ -45,12 +45,13 @@ public class TighteningStepTests
     {
         StepJudgement judgement = Judge(Step(kind, Torque50, Rotation60), torque, rotation, seconds);
         Assert.Equal(verdict, judgement.Verdict);
-        Assert.Equal(reasons, judgement.Reasons);
+        Assert.Equal(reasons, judgement.Findings.Select(found => found.Reason));
     }
 
     [Fact]
     public void Reasons_are_told_with_their_figures() => Assert.Equal(
-        "rejected: torque 52.5 N·m is above 52 N·m; rotation 54° is below 55°; 54° in 2 s is too fast, at most 20°/s",
+        "rejected: torque 52.5 N·m is above 52 N·m; rotation 54° is below 55°; rate of rotation 27°/s is above 20°/s. "
+        + "To do: loosen it and begin again with its first step; turn it further; pull it again, slower",
         Judge(Step("both, rate", Torque50, Rotation60), 52.5, 54, 2).ToString());
 
     [Property(MaxTest = 2000)]
@@ -69,7 +70,7 @@ public class TighteningStepTests
             StepJudgement before = Judge(Step(kind, wide, broad), torque, rotation, 1 + 5 * n[12]);
             StepJudgement after = Judge(Step(kind, narrow, slim), torque, rotation, 1 + 5 * n[12]);
             Assert.True(after.Verdict >= before.Verdict, $"{kind}: {before} became {after}");
-            Assert.True(after.Reasons.ToHashSet().IsSupersetOf(before.Reasons), $"{kind}: {before} became {after}");
+            Assert.True(ReasonsOf(after).IsSupersetOf(ReasonsOf(before)), $"{kind}: {before} became {after}");
             AssertJobFollows(Step(kind, wide, broad), before, torque, rotation, 1 + 5 * n[12]);
         }
     }
@@ -78,16 +79,46 @@ public class TighteningStepTests
     public void What_no_reading_can_meet_is_refused_with_the_reason()
     {
         TighteningStep turn = TighteningStep.ByRotation("turn", Torque.FromNewtonMeters(60), Rotation60);
-        Assert.Contains("60 N·m, above the upper limit of the torque, 52 N·m", Refusal(() => turn.WithFinalTorque(Torque50)), StringComparison.Ordinal);
-        Assert.Equal(TighteningControl.RotationAfterThreshold, TighteningStep.ByRotation("turn", Torque.FromNewtonMeters(52), Rotation60).WithFinalTorque(Torque50).Control);
+        Assert.Contains("60 N·m, above the upper limit of the torque, 52 N·m", Refusal(() => turn.With(Criterion.Torque(Torque50))), StringComparison.Ordinal);
+        Assert.Equal(2, TighteningStep.ByRotation("turn", Torque.FromNewtonMeters(52), Rotation60).With(Criterion.Torque(Torque50)).Criteria.Count);
         Assert.Contains("no tightening can meet it", Refusal(() => TighteningStep.ByTorque("x", Newtons(-5, 0))), StringComparison.Ordinal);
         Assert.Contains("no tightening can meet it", Refusal(() => TighteningStep.ByRotation("x", Torque.Zero, Turned(2e7, 3e7))), StringComparison.Ordinal);
-        Assert.Contains("longer than any reading", Refusal(() => turn.WithRateLimit(RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(1e-6)))), StringComparison.Ordinal);
+        Assert.Contains("longer than any reading", Refusal(() => turn.With(Criterion.RateAtMost(RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(1e-6))))), StringComparison.Ordinal);
         Assert.Contains("name is empty", Refusal(() => TighteningStep.ByTorque(" ", Torque50)), StringComparison.Ordinal);
         Assert.Contains("'B1' twice", Refusal(() => turn.WithFasteners(["B1", "B2", "B1"])), StringComparison.Ordinal);
         Assert.Contains("at least one fastener", Refusal(() => turn.WithFasteners([])), StringComparison.Ordinal);
-        Assert.Throws<InvalidOperationException>(() => TighteningStep.ByTorque("x", Torque50).WithFinalTorque(Torque50));
+        Assert.Contains("two of Torque that decide", Refusal(() => TighteningStep.ByTorque("x", Torque50).With(Criterion.Torque(Torque50))), StringComparison.Ordinal);
+        Assert.Throws<InvalidOperationException>(() => TighteningStep.ByTorque("x", Torque50).After(Torque.FromNewtonMeters(40)));
+        Assert.Throws<InvalidOperationException>(() => Criterion.Turn(Rotation60).AsWatched());
+        Assert.Contains("never tightened", Refusal(() => new TighteningStep("x", Criterion.Torque(Torque50).AsWatched(), Criterion.MoveAtMost(Angle.FromDegrees(2)))), StringComparison.Ordinal);
+        Assert.Contains("never tightened", Refusal(() => new TighteningStep("x", Criterion.TorqueAtMost(Torque.FromNewtonMeters(50)))), StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => RotationRateLimit.FromRate(RotationalSpeed.Zero));
+    }
+
+    /// <summary>The judge against plain comparisons, with and without a guard band: the trade's words for four places of a number on a line.</summary>
+    [Property(MaxTest = 5000)]
+    public void The_judge_says_what_plain_comparisons_say(AnyShrink any)
+    {
+        double[] n = any.Numbers;
+        double low = Math.Round(1 + 100 * n[0]), high = low + 10 + Math.Round(50 * n[1]), band = Math.Round(4 * n[2]);
+        double reading = n[3] < 0.2 ? low : n[3] < 0.4 ? high - band : n[3] < 0.5 ? low - band : Math.Round(low - 10 + 80 * n[4]);
+        reading = Math.Max(reading, 0);
+        Criterion criterion = n[5] < 0.5 ? Criterion.Torque(Newtons(low, high))
+            : Criterion.Torque(Newtons(low, high), DecisionRule.IlacG8, MeasurementUncertainty.Expanded(Torque.FromNewtonMeters(band), coverageFactor: 2));
+        if (n[5] < 0.5) band = 0;
+        JobReason? expected = reading < low - band ? JobReason.TorqueBelow : reading > high + band ? JobReason.TorqueAbove
+            : reading < low + band || reading > high - band ? JobReason.TorqueUnsure : null;
+        StepJudgement judged = new TighteningStep("s", criterion).Judge(Torque.FromNewtonMeters(reading), null, null);
+        Assert.Equal(expected is JobReason one ? [one] : [], judged.Findings.Select(found => found.Reason));
+        Assert.Equal(expected is null ? JobVerdict.Accepted : JobVerdict.Rejected, judged.Verdict);
+    }
+
+    [Fact]
+    public void A_rule_that_accepts_outside_the_limits_or_leaves_nothing_is_refused()
+    {
+        MeasurementUncertainty<Torque> u = MeasurementUncertainty.Expanded(Torque.FromNewtonMeters(3), coverageFactor: 2);
+        Assert.Contains("accepts readings outside the limits", Refusal(() => Criterion.Torque(Torque50, DecisionRule.Uncritical, u)), StringComparison.Ordinal);
+        Assert.Contains("leaves nothing of it", Refusal(() => Criterion.Torque(Torque50, DecisionRule.IlacG8, u)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -102,13 +133,16 @@ public class TighteningStepTests
     /// <summary>In a job, a first reading in its turn gets the verdict that the step gives it by itself.</summary>
     private static void AssertJobFollows(TighteningStep step, StepJudgement judgement, double torque, double rotation, double seconds)
     {
-        JobEntry entry = JobEntry.Tightened("wrench", 1, DateTimeOffset.UnixEpoch, "B1").WithTorque(Torque.FromNewtonMeters(torque)).WithDuration(Duration.FromSeconds(seconds));
+        JobEntry entry = JobEntry.Pulled("wrench", 1, DateTimeOffset.UnixEpoch, "B1").WithTorque(Torque.FromNewtonMeters(torque)).WithDuration(Duration.FromSeconds(seconds));
         if (!double.IsNaN(rotation)) entry = entry.WithRotation(Angle.FromDegrees(rotation));
-        JobUpdate update = JobProgress.Start(new TighteningProgram(["B1"], [step], TighteningOrder.InSequence)).Apply(entry);
+        var run = new JobRun(new TighteningProgram(["B1"], [step], TighteningOrder.InSequence));
+        JobUpdate update = run.Apply(entry);
         Assert.Equal(judgement.Verdict, update.Verdict);
-        Assert.Equal(judgement.Reasons, update.Reasons);
-        Assert.Equal(judgement.Verdict == JobVerdict.Rejected ? FastenerStatus.Rejected : FastenerStatus.Done, update.Progress.StateOf(step.Name, "B1").Status);
+        Assert.True(update.Findings.Select(found => found.Reason).ToHashSet().IsSupersetOf(ReasonsOf(judgement)), $"{judgement} became {update}");
+        Assert.Equal(judgement.Verdict == JobVerdict.Rejected ? FastenerStatus.Rejected : FastenerStatus.Done, run.Progress.StateOf("B1").In(step.Name).Status);
     }
+
+    private static HashSet<JobReason> ReasonsOf(StepJudgement judgement) => [.. judgement.Findings.Select(found => found.Reason)];
 
     private static TighteningStep Step(string kind, ToleranceWindow<Torque> torque, ToleranceWindow<Angle> rotation)
     {
@@ -120,8 +154,9 @@ public class TighteningStepTests
             "rotation from snug" => TighteningStep.ByRotation("s", Torque.Zero, rotation),
             _ => TighteningStep.ByRotation("s", Torque.FromNewtonMeters(30), rotation),
         };
-        if (kind.EndsWith("final torque", StringComparison.Ordinal)) step = step.WithFinalTorque(torque);
-        return kind.EndsWith("rate", StringComparison.Ordinal) ? step.WithRateLimit(RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(20))) : step;
+        if (kind.EndsWith("final torque", StringComparison.Ordinal)) step = step.With(Criterion.Torque(torque));
+        var slow = Criterion.RateAtMost(RotationRateLimit.FromRate(RotationalSpeed.FromDegreesPerSecond(20)));
+        return kind.EndsWith("rate", StringComparison.Ordinal) ? step.With(kind.StartsWith("watched", StringComparison.Ordinal) ? slow.AsWatched() : slow) : step;
     }
 
     private static StepJudgement Judge(TighteningStep step, double torque, double rotation, double seconds) => step.Judge(

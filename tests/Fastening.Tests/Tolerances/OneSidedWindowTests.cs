@@ -228,8 +228,8 @@ public class OneSidedWindowTests
         // Watched, or beside a torque that decides, an upper limit alone is what a procedure often has.
         TighteningStep watched = TighteningStep.ByTorqueWatchingRotation("final", AtLeast, ToleranceWindow.AtMost(Angle.FromDegrees(30)));
         Assert.Equal(JobVerdict.Accepted, watched.Judge(Nm(50), Angle.FromDegrees(30), null).Verdict);
-        Assert.Equal(JobVerdict.Flagged, watched.Judge(Nm(50), Angle.FromDegrees(31), null).Verdict);
-        TighteningStep turn = TighteningStep.ByRotation("turn", Nm(40), ToleranceWindow.AtLeast(Angle.FromDegrees(60))).WithFinalTorque(ToleranceWindow.AtMost(Nm(90)));
+        Assert.Equal(JobVerdict.Remarked, watched.Judge(Nm(50), Angle.FromDegrees(31), null).Verdict);
+        TighteningStep turn = TighteningStep.ByRotation("turn", Nm(40), ToleranceWindow.AtLeast(Angle.FromDegrees(60))).With(Criterion.TorqueAtMost(Nm(90)));
         Assert.Equal(JobVerdict.Rejected, turn.Judge(Nm(91), Angle.FromDegrees(400), null).Verdict);
         Assert.Equal(JobVerdict.Accepted, turn.Judge(Nm(89), Angle.FromDegrees(400), null).Verdict);
     }
