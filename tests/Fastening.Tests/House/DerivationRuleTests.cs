@@ -51,8 +51,8 @@ public class DerivationRuleTests(ITestOutputHelper output)
         var not = new SortedDictionary<string, string>(StringComparer.Ordinal);
         var broken = new SortedSet<string>(StringComparer.Ordinal);
         int derivations = 0;
-        ILookup<string, Func<object?>> inside = DerivableAnswers.All(isMadeInside: true).ToLookup(pair => pair.Key, pair => pair.Ask);
-        foreach (var outside in DerivableAnswers.All(isMadeInside: false).GroupBy(pair => pair.Key, pair => pair.Ask))
+        ILookup<string, DerivableCall> inside = DerivableAnswers.All(isMadeInside: true).ToLookup(pair => pair.Key, pair => pair.Call);
+        foreach (var outside in DerivableAnswers.All(isMadeInside: false).GroupBy(pair => pair.Key, pair => pair.Call))
         {
             (int count, string? failure, HashSet<string> wrong) = DeriveAll(outside);
             if (failure is not null) (count, failure, wrong) = DeriveAll(inside[outside.Key]) is { Failure: null } made ? made : (count, failure, wrong);
@@ -65,18 +65,18 @@ public class DerivationRuleTests(ITestOutputHelper output)
         return (derived, not, broken, derivations);
     }
 
-    private static (int Count, string? Failure, HashSet<string> Broken) DeriveAll(IEnumerable<Func<object?>> calls)
+    private static (int Count, string? Failure, HashSet<string> Broken) DeriveAll(IEnumerable<DerivableCall> calls)
     {
         var broken = new HashSet<string>(StringComparer.Ordinal);
         int count = 0;
-        foreach (Func<object?> call in calls)
+        foreach (DerivableCall call in calls)
         {
-            object? plain = Answer(call);
+            object? plain = Answer(call.Ask);
             if (plain is null) continue;
             try
             {
-                Derivation work = Derivation.Of(call);
-                broken.UnionWith(DerivationRules.BrokenBy(work, plain));
+                Derivation work = Derivation.Of(call.Ask);
+                broken.UnionWith(DerivationRules.BrokenBy(work, plain, call.Arguments));
                 count++;
             }
             catch (TargetInvocationException wrapped)

@@ -9,9 +9,9 @@ namespace Fastening.Tests.House;
 /// <summary>What every derivation keeps, told from what it shows: the first rule that it breaks, in words.</summary>
 internal static class DerivationRules
 {
-    public static IEnumerable<string> BrokenBy(Derivation work, object answer) =>
+    public static IEnumerable<string> BrokenBy(Derivation work, object answer, object?[] arguments) =>
     [
-        .. EndsOn(work, answer), .. Givens(work), .. Steps(work), .. Used(work), .. Bridges(work), .. Texts(work),
+        .. EndsOn(work, answer), .. Givens(work), .. AsEntered(work, arguments), .. Steps(work), .. Used(work), .. Bridges(work), .. Texts(work),
     ];
 
     private static IEnumerable<string> EndsOn(Derivation work, object answer)
@@ -60,6 +60,14 @@ internal static class DerivationRules
             if (work.Steps.Count > 0) yield return $"{twice.Key.Item1}, {twice.Key.Item2} is given {twice.Count()} times under one name";
         }
     }
+
+    /// <summary>An argument is shown in the unit in which it came.</summary>
+    private static IEnumerable<string> AsEntered(Derivation work, object?[] arguments) =>
+        from argument in arguments.OfType<IQuantity>()
+        let value = Si.ValueOf(argument)
+        from given in work.Given
+        where value != 0 && given.Quantity is IQuantity shown && shown.GetType() == argument.GetType() && Si.ValueOf(shown) == value && !shown.Unit.Equals(argument.Unit)
+        select $"{given.Name} was entered as {argument} and shows {given.Quantity}";
 
     private static IEnumerable<string> Steps(Derivation work)
     {
