@@ -4,7 +4,7 @@ using Xunit.Abstractions;
 
 namespace Fastening.Tests.House;
 
-/// <summary>Every answer of the public face derives, and every derivation keeps the rules, over random receivers and arguments. What cannot be derived is a list that only shrinks.</summary>
+/// <summary>Every answer of the public face derives, and every derivation keeps the rules, over random receivers and arguments. What cannot be derived is a list that only shrinks; its names are those of the answer record.</summary>
 public class DerivationRuleTests(ITestOutputHelper output)
 {
     private static readonly string[] ListPath = ["tests", "Fastening.Tests", "Data", "not-derived.txt"];
