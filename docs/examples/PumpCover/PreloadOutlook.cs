@@ -1,5 +1,6 @@
 using Fastening;
 using Fastening.Quality;
+using UnitsNet;
 
 namespace PumpCover;
 

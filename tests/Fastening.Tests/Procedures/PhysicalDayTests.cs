@@ -7,7 +7,7 @@ namespace Fastening.Tests.Procedures;
 public class PhysicalDayTests(Xunit.Abstractions.ITestOutputHelper output)
 {
     /// <summary>Days of each kind, program and order; more by FASTENING_DAYS (20 000 by .ci/attack-jobs).</summary>
-    private static readonly int Days = int.TryParse(Environment.GetEnvironmentVariable("FASTENING_DAYS"), out int days) ? days : 2000;
+    private static readonly int Days = int.TryParse(Environment.GetEnvironmentVariable("FASTENING_DAYS"), out int days) ? days : 200;
 
     public static TheoryData<int> Kinds => [.. Enum.GetValues<DayKind>().Select(kind => (int)kind)];
 
