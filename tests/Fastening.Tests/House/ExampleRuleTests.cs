@@ -33,8 +33,8 @@ public class ExampleRuleTests
         where name is not null && !NeedNone.Contains(name)
         select ($"{type.Identifier}{type.TypeParameterList}.{name}", call);
 
-    private static bool IsPublic(TypeDeclarationSyntax type) =>
-        typeof(ScrewThread).Assembly.GetType($"Fastening.{type.Identifier}{(type.Arity == 0 ? "" : $"`{type.Arity}")}")?.IsPublic == true;
+    private static bool IsPublic(TypeDeclarationSyntax type) => type.Parent is BaseNamespaceDeclarationSyntax home
+        && typeof(ScrewThread).Assembly.GetType($"{home.Name}.{type.Identifier}{(type.Arity == 0 ? "" : $"`{type.Arity}")}")?.IsPublic == true;
 
     private static string FolderOf(string file) => file.Split('/')[0];
 }
