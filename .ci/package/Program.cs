@@ -1,4 +1,5 @@
 using Fastening;
+using Fastening.Equations;
 using Fastening.Quality;
 using UnitsNet;
 
